@@ -1,0 +1,50 @@
+import type { Protection } from "../../plan/model/common.js";
+
+/** The conditions a device must meet, each named once here, in the findings and in the docs. */
+export const protectionConditions = [
+  "carries-load",
+  "rides-start",
+  "protects-weakest",
+  "gear-limit",
+  "clears-far-short",
+  "withstands-short",
+  "interrupts",
+  "near-source",
+  "before-main",
+] as const;
+export type ProtectionCondition = (typeof protectionConditions)[number];
+
+/** One condition at one device: what it demands of the rating (or distance, or capacity) and whether it holds. */
+export interface ConditionResult {
+  readonly condition: ProtectionCondition;
+  /** `unchecked` where a figure is missing; the finding says which. */
+  readonly state: "holds" | "fails" | "unchecked";
+  /** Figure and limit in `unit`, in the sense of the condition. */
+  readonly figure?: number;
+  readonly limit?: number;
+  readonly unit: "A" | "s" | "m" | "A²s";
+  /** Conductor, lead or device that sets the limit. */
+  readonly binds?: string;
+}
+
+export interface ProtectionFigures {
+  /** `helm / lamps / fuse`, `house / main`, `pump feed / fuse`, `helm / main`. */
+  readonly id: string;
+  /** Way, run, panel or battery that has it. */
+  readonly of: string;
+  readonly device: Protection["device"];
+  readonly ratingA: number;
+  readonly fixedByOwner: boolean;
+  readonly loadA: number;
+  readonly startA: number;
+  /** Least conductor downstream that has no protection of its own. */
+  readonly weakest?: { readonly id: string; readonly sizeKey: string; readonly allowedA: number };
+  /** Fault currents [A]: at the device, and at the farthest end it guards. */
+  readonly shortAtDeviceA: number;
+  readonly shortAtFarEndA: number;
+  readonly clearsWithinS?: number;
+  readonly conditions: readonly ConditionResult[];
+  /** Standard ratings that would satisfy all conditions; empty means two of them conflict. */
+  readonly possibleA: readonly number[];
+  readonly conflict?: readonly [ProtectionCondition, ProtectionCondition];
+}

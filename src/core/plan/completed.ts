@@ -1,0 +1,87 @@
+import type { Protection, Switch } from "./model/common.js";
+import type { Gear } from "./model/gear.js";
+import type { Corner, Outing } from "./model/outing.js";
+import type { Ambient, Plan } from "./model/plan.js";
+import type { Run } from "./model/runs.js";
+import type { Battery, Charger, Converter, JunctionBox, Panel, Way } from "./model/supply.js";
+
+/** `T` with the fields `K` filled in. */
+export type Filled<T, K extends keyof T> = Omit<T, K> & Required<Pick<T, K>>;
+
+/** One value the owner left out, what was taken instead, and why. */
+export interface Assumption {
+  /** Thing it is about: a name from the plan, or `plan`. */
+  readonly at: string;
+  /** Field in the plan's own words, `internal resistance`. */
+  readonly field: string;
+  /** What was taken, as the owner would write it. */
+  readonly value: string;
+  /** Key of the sentence that says why, in `words/`; the source stands there too. */
+  readonly reason: string;
+}
+
+export type CompleteBattery = Filled<
+  Battery,
+  | "nominalV"
+  | "ratedHours"
+  | "ageYears"
+  | "internalOhm"
+  | "shortCircuitA"
+  | "reserveShare"
+  | "peukertExponent"
+  | "cutOffV"
+  | "studsPerPost"
+  | "surroundings"
+>;
+export type CompleteCharger = Filled<Charger, "absorptionV" | "selfLimiting">;
+export type CompleteConverter = Filled<
+  Converter,
+  "efficiency" | "standbyW" | "minInputV" | "maxInputV" | "isolated" | "surroundings"
+>;
+/** `protection` is present: either a device (its rating still open where it is to be worked out) or `none`. */
+export type CompleteWay = Omit<Way, "switch" | "protection"> & {
+  readonly switch: Switch | "none";
+  readonly protection: Protection | "none";
+};
+export type CompletePanel = Omit<Panel, "ways" | "surroundings" | "studsPerBus"> &
+  Required<Pick<Panel, "surroundings" | "studsPerBus">> & { readonly ways: readonly CompleteWay[] };
+export type CompleteBox = Filled<JunctionBox, "joins" | "returns" | "surroundings">;
+/** One piece of gear. `group` is the name it was written under; `name` is unique (`floor lamp 2`). */
+export type CompleteGear = Omit<
+  Filled<Gear, "role" | "behaviour" | "minV" | "maxV" | "maxDropShare" | "surroundings" | "joint">,
+  "count"
+> & {
+  readonly group: string;
+};
+/** One cable. `group` is the name it was written under; `name` is unique (`lamp leads 2`). */
+export type CompleteRun = Omit<
+  Filled<
+    Run,
+    "return" | "sheathed" | "insulationC" | "tinned" | "jointAtStart" | "jointAtEnd" | "surroundings"
+  >,
+  "reaches" | "lengthsM" | "carries"
+> & {
+  readonly group: string;
+  readonly lengthM: number;
+  readonly returnLengthM: number;
+  /** Ways carried, as `panel / way`; for a run that no panel stands before (battery to panel, say) the one entry `feed`. */
+  readonly carries: readonly string[];
+};
+
+/** The plan with every default decided; ratings and sizes that are to be worked out are still open. */
+export interface CompletePlan {
+  readonly source: Plan;
+  readonly ambient: Required<Ambient>;
+  readonly batteries: readonly CompleteBattery[];
+  readonly chargers: readonly CompleteCharger[];
+  readonly converters: readonly CompleteConverter[];
+  readonly panels: readonly CompletePanel[];
+  readonly boxes: readonly CompleteBox[];
+  readonly gear: readonly CompleteGear[];
+  readonly runs: readonly CompleteRun[];
+  readonly corners: readonly Corner[];
+  readonly outings: readonly Outing[];
+  /** One-at-a-time groups in terms of single pieces of gear. */
+  readonly oneAtATime: readonly (readonly string[])[];
+  readonly assumptions: readonly Assumption[];
+}

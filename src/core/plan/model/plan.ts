@@ -1,0 +1,71 @@
+import type { ConductorSize } from "./common.js";
+import type { Gear } from "./gear.js";
+import type { Corner, Outing } from "./outing.js";
+import type { Run } from "./runs.js";
+import type { Battery, Charger, Converter, JunctionBox, Panel } from "./supply.js";
+
+export interface Shows {
+  readonly lengths: "inches" | "millimetres";
+  readonly conductors: "awg" | "metric";
+  readonly paper: "letter" | "a4";
+}
+
+export interface Craft {
+  readonly kind?: string;
+  readonly lengthM?: number;
+  readonly beamM?: number;
+  readonly hullMaterial?: "aluminium" | "steel" | "glass" | "wood" | "polyethylene" | "fabric";
+  readonly petrolOnBoard?: boolean;
+}
+
+export interface Ambient {
+  /** Air while the electrics are in use [°C]: coldest, usual, hottest. */
+  readonly coldC?: number;
+  readonly airC?: number;
+  readonly hotC?: number;
+  readonly engineSpaceC?: number;
+}
+
+/** How conductors are chosen. */
+export interface Conductors {
+  readonly aim: "cheapest" | "lightest";
+  /** Sizes the owner is willing to buy. Empty: the rule-set's whole series. */
+  readonly sizes: readonly ConductorSize[];
+  readonly insulationC?: number;
+  readonly tinned?: boolean;
+}
+
+export interface StockWire {
+  readonly size: ConductorSize;
+  readonly cores: number;
+  readonly lengthM: number;
+}
+
+export interface WirePrice {
+  readonly size: ConductorSize;
+  readonly cores: number;
+  readonly perM: number;
+}
+
+/** The whole plan, as written. Names are the owner's own and unique among places (batteries, panels, boxes, gear …). */
+export interface Plan {
+  readonly name: string;
+  readonly rules: "us" | "iso";
+  readonly shows: Shows;
+  readonly craft: Craft;
+  readonly ambient: Ambient;
+  readonly conductors: Conductors;
+  readonly batteries: readonly Battery[];
+  readonly chargers: readonly Charger[];
+  readonly converters: readonly Converter[];
+  readonly panels: readonly Panel[];
+  readonly boxes: readonly JunctionBox[];
+  readonly gear: readonly Gear[];
+  readonly runs: readonly Run[];
+  /** Groups of gear of which only one is on at a time. */
+  readonly oneAtATime: readonly (readonly string[])[];
+  readonly corners: readonly Corner[];
+  readonly outings: readonly Outing[];
+  readonly stockWire: readonly StockWire[];
+  readonly wirePrices: readonly WirePrice[];
+}
