@@ -1,2 +1,12 @@
 #!/usr/bin/env node
-console.log("hello", process.argv.slice(2));
+import { existsSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+
+const built = new URL("../dist/cli/skiffloom.js", import.meta.url);
+if (!existsSync(fileURLToPath(built))) {
+  const { spawnSync } = await import("node:child_process");
+  const build = fileURLToPath(new URL("../scripts/build.js", import.meta.url));
+  const made = spawnSync(process.execPath, [build], { stdio: ["ignore", 2, 2] });
+  if (made.status !== 0) process.exit(2);
+}
+await import(built.href);

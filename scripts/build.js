@@ -1,0 +1,21 @@
+// Bundles the command line into dist/. Type checking is apart (npm run types).
+import { rmSync } from "node:fs";
+import { join } from "node:path";
+import { ensureModules, top } from "./ensure.js";
+
+ensureModules();
+const { build } = await import("esbuild");
+rmSync(join(top, "dist", "cli"), { recursive: true, force: true });
+await build({
+  absWorkingDir: top,
+  entryPoints: { skiffloom: "src/cli/main.ts" },
+  outdir: "dist/cli",
+  bundle: true,
+  splitting: true,
+  minify: false,
+  format: "esm",
+  platform: "node",
+  target: "node20",
+  external: ["pdfkit"],
+  logLevel: "warning",
+});

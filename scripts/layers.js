@@ -1,0 +1,60 @@
+// Holds the direction of imports: a folder may import from itself and from what is named for it, nothing else.
+import { readdirSync, readFileSync } from "node:fs";
+import { dirname, join, relative, resolve, sep } from "node:path";
+import { fileURLToPath } from "node:url";
+
+const top = resolve(dirname(fileURLToPath(import.meta.url)), "..", "src");
+
+/** Layers, lowest first: each may import any layer before it in its own list. */
+const layers = ["core", "words", "drawing", "packet", "cli"];
+/** Rooms of the core, lowest first. Rooms on one line do not import each other. */
+const rooms = [
+  ["quantity", "reference"],
+  ["plan"],
+  ["circuit", "hull", "box", "route", "terminations"],
+  ["energy", "parts", "light"],
+  ["proving", "work"],
+  ["findings"],
+  ["figures.ts", "figures-types.ts"],
+];
+/** Types of a finding are shared upwards: a result may carry them. The plan's edits are values too. */
+const open = new Set(["findings/finding.ts"]);
+
+function* sources(folder) {
+  for (const entry of readdirSync(folder, { withFileTypes: true })) {
+    const path = join(folder, entry.name);
+    if (entry.isDirectory()) yield* sources(path);
+    else if (/\.tsx?$/.test(entry.name)) yield path;
+  }
+}
+
+const roomOf = (inCore) => rooms.findIndex((row) => row.includes(inCore.split("/")[0]));
+const faults = [];
+let seen = 0;
+for (const file of sources(top)) {
+  const from = relative(top, file).split(sep).join("/");
+  const layer = from.split("/")[0];
+  for (const [, specifier] of readFileSync(file, "utf8").matchAll(/(?:from|import)\s*\(?\s*["']([^"']+)["']/g)) {
+    if (!specifier.startsWith(".")) continue;
+    seen += 1;
+    const to = relative(top, resolve(dirname(file), specifier)).split(sep).join("/").replace(/\.js$/, ".ts");
+    const target = to.split("/")[0];
+    if (layers.indexOf(target) < 0 || layers.indexOf(target) > layers.indexOf(layer)) {
+      faults.push(`${from} imports ${to}: ${layer} must not know ${target}`);
+      continue;
+    }
+    if (layer !== "core" || target !== "core") continue;
+    const [fromRoom, toRoom] = [from.slice(5), to.slice(5)];
+    if (open.has(toRoom)) continue;
+    const [a, b] = [roomOf(fromRoom), roomOf(toRoom)];
+    if (a < 0 || b < 0) faults.push(`${from} or ${to}: not a room that scripts/layers.js knows`);
+    else if (b > a) faults.push(`${from} imports ${to}: the core's rooms go one way`);
+    else if (a === b && fromRoom.split("/")[0] !== toRoom.split("/")[0] && !/^figures/.test(fromRoom) && rooms[a].length > 1) {
+      if (a !== 0 && a !== 2 && a !== 3) faults.push(`${from} imports ${to}: rooms on one level do not know each other`);
+    }
+  }
+}
+if (seen === 0) faults.push("no imports found: is src/ there?");
+for (const fault of faults) console.error(fault);
+console.log(`layers: ${seen} imports, ${faults.length} against the direction`);
+process.exitCode = faults.length ? 1 : 0;

@@ -1,0 +1,14 @@
+// npm test: everything CI holds. Installs what it needs, then layers, types, lint, and the tests.
+import { ensureDebian, ensureModules, hasCommand, hasScipy, run } from "./ensure.js";
+
+ensureModules();
+ensureDebian({
+  ngspice: hasCommand("ngspice"),
+  "poppler-utils": hasCommand("pdftotext"),
+  "python3-scipy": hasScipy,
+});
+run(process.execPath, ["scripts/layers.js"]);
+run("npx", ["tsc", "-b"]);
+run("npx", ["biome", "ci", "."]);
+await import("./build.js");
+run("npx", ["vitest", "run", ...process.argv.slice(2)]);
