@@ -4,13 +4,7 @@
  * and lists each such decision as an assumption. Lengths in m, areas in mm² (the trade's unit), angles in degrees.
  */
 
-/** A conductor size as the trade names it. The key is what a table is looked up by: `16 AWG`, `2/0 AWG`, `1.5 mm²`. */
-export interface ConductorSize {
-  readonly series: "awg" | "metric";
-  readonly key: string;
-  /** Nominal copper area [mm²]. */
-  readonly areaMm2: number;
-}
+export type { ConductorSize } from "../../quantity/conductor-size.js";
 
 /** Where something sits, as far as water and vapour go. */
 export type Surroundings = "dry" | "splash" | "wet" | "bilge" | "engine space";

@@ -1,4 +1,7 @@
+import type { Draw } from "../../quantity/forms.js";
 import type { ConductorSize, JointKind, Surroundings } from "./common.js";
+
+export type { Draw } from "../../quantity/forms.js";
 
 export const gearRoles = [
   "lighting",
@@ -19,12 +22,6 @@ export type GearRole = (typeof gearRoles)[number];
 /** How the current answers to voltage. */
 export const behaviours = ["power", "current", "resistance", "motor"] as const;
 export type Behaviour = (typeof behaviours)[number];
-
-/** What it takes: one of the three, and the voltage the figure was given at. */
-export type Draw =
-  | { readonly kind: "power"; readonly powerW: number; readonly atV?: number }
-  | { readonly kind: "current"; readonly currentA: number; readonly atV?: number }
-  | { readonly kind: "resistance"; readonly resistanceOhm: number };
 
 /** The gear's own wires, as it comes from the maker. */
 export interface Leads {
