@@ -20,12 +20,12 @@ function writeNumber(value: number, unit: Unit, significant?: number): string {
   if (significant !== undefined) return toDecimalText(amount, significant);
   for (let digits = 15; digits <= maxDigits; digits++) {
     const text = toDecimalText(amount, digits);
-    if (valueOf(text, unit) === value) return text;
+    if (readBack(text, unit) === value) return text;
   }
   return toDecimalText(amount, maxDigits);
 }
 
-function valueOf(text: string, unit: Unit): number {
+function readBack(text: string, unit: Unit): number {
   const exact = toExact(text);
   return toNumber(times(plus(exact, { num: -unit.zeroAt, den: 1n }), unit.inBase));
 }
