@@ -1,5 +1,5 @@
 import { isoAmpacity, isoBundling, isoEngineSpace } from "./ampacity-iso.js";
-import type { RuleSet } from "./rule-set-type.js";
+import type { RuleFigures } from "./rule-set-type.js";
 import type { Cited, Source, Status } from "./source.js";
 
 const at = (title: string, place: string, status: Status): Source => ({ title, place, status });
@@ -13,7 +13,7 @@ const practice = <T>(value: T): Cited<T> => ({
 });
 
 /** ISO: small craft, extra-low-voltage d.c. installations. */
-export const isoRules: RuleSet = {
+export const isoRules: RuleFigures = {
   name: "iso",
   title: "ISO small craft",
   conductorSeries: "metric",

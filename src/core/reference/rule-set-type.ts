@@ -2,7 +2,7 @@ import type { AmpacityTable, BundlingTable, EngineSpaceTable } from "./ampacity-
 import type { Cited } from "./source.js";
 
 /** The numbers of one set of rules for small-craft d.c. electrics, each with its source. Lengths in m, areas in mm². */
-export interface RuleSet {
+export interface RuleFigures {
   readonly name: "us" | "iso";
   readonly title: string;
   /** Series the rules are written in, and the sizes one chooses from, rising. */
@@ -48,4 +48,10 @@ export interface RuleSet {
   readonly minFuelPartM: Cited<number>;
   /** A component this far from a petrol source in open air counts as isolated from it. */
   readonly minIgnitionDistanceM: Cited<number>;
+}
+
+/** The same with the one question everybody asks of it. */
+export interface RuleSet extends RuleFigures {
+  /** Greatest drop for gear of a role of `plan/model/gear.ts`, as a share of nominal. */
+  readonly dropShare: (role: string) => number;
 }

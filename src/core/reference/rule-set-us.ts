@@ -1,5 +1,5 @@
 import { usAmpacity, usBundling, usEngineSpace } from "./ampacity-us.js";
-import type { RuleSet } from "./rule-set-type.js";
+import type { RuleFigures } from "./rule-set-type.js";
 import type { Cited, Source, Status } from "./source.js";
 
 const inch = 0.0254;
@@ -18,7 +18,7 @@ const practice = <T>(value: T): Cited<T> => ({
 });
 
 /** US: federal regulation where it has a number, the voluntary small-craft standard and practice where it has none. */
-export const usRules: RuleSet = {
+export const usRules: RuleFigures = {
   name: "us",
   title: "US small craft",
   conductorSeries: "awg",
