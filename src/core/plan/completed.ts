@@ -32,6 +32,7 @@ export type CompleteBattery = Filled<
   | "cutOffV"
   | "studsPerPost"
   | "surroundings"
+  | "main"
 >;
 export type CompleteCharger = Filled<Charger, "absorptionV" | "selfLimiting">;
 export type CompleteConverter = Filled<
@@ -64,9 +65,35 @@ export type CompleteRun = Omit<
   readonly group: string;
   readonly lengthM: number;
   readonly returnLengthM: number;
-  /** Ways carried, as `panel / way`; for a run that no panel stands before (battery to panel, say) the one entry `feed`. */
+  /** Circuits carried: `panel / way`, or `house / feed` where only the supply stands before it. */
   readonly carries: readonly string[];
 };
+
+/** Something that hangs in the air: the plan reads well but no current can follow it. */
+export interface LooseEnd {
+  readonly kind:
+    | "gear not fed"
+    | "panel not fed"
+    | "converter not fed"
+    | "box not fed"
+    | "converter loop"
+    | "run carries nothing"
+    | "way unclear"
+    | "two circuits at one gear";
+  readonly at: string;
+  readonly with: readonly string[];
+}
+
+/** A circuit: what one way (or one supply directly) feeds. */
+export interface Circuit {
+  /** `helm / lamps` or `house / feed`. */
+  readonly id: string;
+  /** Battery or converter it comes from. */
+  readonly supply: string;
+  readonly nominalV: number;
+  /** Battery at the far end of any converters in between. */
+  readonly battery: string;
+}
 
 /** The plan with every default decided; ratings and sizes that are to be worked out are still open. */
 export interface CompletePlan {
@@ -83,5 +110,10 @@ export interface CompletePlan {
   readonly outings: readonly Outing[];
   /** One-at-a-time groups in terms of single pieces of gear. */
   readonly oneAtATime: readonly (readonly string[])[];
+  /** By id. */
+  readonly circuits: ReadonlyMap<string, Circuit>;
+  /** Circuit that feeds each piece of gear, panel (its feed) and converter (its input), by name. */
+  readonly circuitOf: ReadonlyMap<string, string>;
+  readonly looseEnds: readonly LooseEnd[];
   readonly assumptions: readonly Assumption[];
 }

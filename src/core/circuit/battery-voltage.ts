@@ -1,0 +1,23 @@
+import type { Chemistry } from "../plan/model/supply.js";
+import { resting } from "../reference/battery-voltage.js";
+
+/**
+ * Resting voltage of a battery by its state of charge, from the table of its chemistry, straight lines between rows.
+ * @param nominalV 12 for one block, 24 for two [V].
+ * @param charge State of charge, 0…1; beyond the ends the end value stands.
+ * @throws RangeError if the nominal voltage is not above zero or the charge is not a number.
+ */
+export function restingV(chemistry: Chemistry, nominalV: number, charge: number): number {
+  if (!(nominalV > 0)) throw new RangeError(`nominal voltage must be > 0 V, got ${nominalV}`);
+  if (!Number.isFinite(charge)) throw new RangeError(`charge must be a number from 0 to 1, got ${charge}`);
+  const rows = resting[chemistry].rows;
+  const blocks = nominalV / 12;
+  for (let index = 1; index < rows.length; index += 1) {
+    const above = rows[index - 1];
+    const below = rows[index];
+    if (!above || !below || charge < below.charge) continue;
+    const share = Math.min(1, (charge - below.charge) / (above.charge - below.charge));
+    return blocks * (below.v + share * (above.v - below.v));
+  }
+  return blocks * (rows.at(-1)?.v ?? 0);
+}

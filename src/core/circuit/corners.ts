@@ -1,0 +1,101 @@
+import type { CompletePlan } from "../plan/completed.js";
+import type { Corner } from "../plan/model/outing.js";
+import { onCharge, usualCopperRise, usualCorners } from "../reference/assumed.js";
+import { restingV } from "./battery-voltage.js";
+import { nominalCurrentA } from "./loads.js";
+import { gearNamed } from "./selection.js";
+
+/** A condition to solve at, in full. */
+export interface CornerState {
+  readonly name: string;
+  /** Temperature of the copper outside and inside engine spaces [°C]. */
+  readonly copperC: number;
+  readonly engineSpaceCopperC: number;
+  /** By battery name. */
+  readonly emfV: ReadonlyMap<string, number>;
+  readonly internalOhm: ReadonlyMap<string, number>;
+  /** Gear that is on, and at what share of its draw. */
+  readonly on: ReadonlyMap<string, number>;
+}
+
+export const cornerNames = { nominal: "nominal", worst: "worst drop", highest: "highest voltage" } as const;
+
+/** The three corners every plan gets, then its own. */
+export function cornersOf(plan: CompletePlan): CornerState[] {
+  const { airC, hotC, coldC, engineSpaceC } = plan.ambient;
+  const together = onTogether(plan);
+  const atCharge = (charge: (battery: CompletePlan["batteries"][number]) => number) =>
+    new Map(
+      plan.batteries.map((battery) => [
+        battery.name,
+        restingV(battery.chemistry, battery.nominalV, charge(battery)),
+      ]),
+    );
+  const own = new Map(plan.batteries.map(({ name, internalOhm }) => [name, internalOhm]));
+  const chargeV = new Map(plan.chargers.map((charger) => [charger.charges, charger.absorptionV]));
+  const rise = usualCopperRise.riseK;
+  const standard: CornerState[] = [
+    {
+      name: cornerNames.nominal,
+      copperC: airC,
+      engineSpaceCopperC: Math.max(airC, engineSpaceC),
+      emfV: atCharge(() => usualCorners.nominalCharge),
+      internalOhm: own,
+      on: together,
+    },
+    {
+      name: cornerNames.worst,
+      copperC: hotC + rise,
+      engineSpaceCopperC: Math.max(hotC, engineSpaceC) + rise,
+      emfV: atCharge(({ reserveShare }) => reserveShare),
+      internalOhm: own,
+      on: together,
+    },
+    {
+      name: cornerNames.highest,
+      copperC: coldC,
+      engineSpaceCopperC: coldC,
+      emfV: new Map(
+        [...atCharge(() => 1)].map(([name, fullV]) => [name, Math.max(fullV, chargeV.get(name) ?? fullV)]),
+      ),
+      internalOhm: new Map(
+        plan.batteries.map(({ name, internalOhm }) => [name, chargeV.has(name) ? onCharge.ohm : internalOhm]),
+      ),
+      on: together,
+    },
+  ];
+  return [...standard, ...plan.corners.map((corner) => ownCorner(corner, plan, together))];
+}
+
+function ownCorner(corner: Corner, plan: CompletePlan, together: ReadonlyMap<string, number>): CornerState {
+  const emf = (battery: CompletePlan["batteries"][number]) =>
+    corner.batteryV ??
+    restingV(battery.chemistry, battery.nominalV, corner.charge ?? usualCorners.nominalCharge);
+  const copperC = corner.copperC ?? plan.ambient.airC;
+  return {
+    name: corner.name,
+    copperC,
+    engineSpaceCopperC: Math.max(copperC, plan.ambient.engineSpaceC),
+    emfV: new Map(plan.batteries.map((battery) => [battery.name, emf(battery)])),
+    internalOhm: new Map(plan.batteries.map(({ name, internalOhm }) => [name, internalOhm])),
+    on:
+      corner.on === undefined
+        ? together
+        : new Map(corner.on.flatMap((name) => gearNamed(plan, name)).map((name) => [name, 1])),
+  };
+}
+
+/** Everything that may be on together: of each one-at-a-time group, the one that draws most. */
+export function onTogether(plan: CompletePlan): Map<string, number> {
+  const on = new Map(plan.gear.map(({ name }) => [name, 1]));
+  const current = new Map(plan.gear.map((piece) => [piece.name, nominalCurrentA(piece, plan)]));
+  for (const group of plan.oneAtATime) {
+    const running = group.filter((name) => on.has(name));
+    const most = running.reduce(
+      (best, name) => ((current.get(name) ?? 0) > (current.get(best) ?? 0) ? name : best),
+      running[0] ?? "",
+    );
+    for (const name of running) if (name !== most) on.delete(name);
+  }
+  return on;
+}

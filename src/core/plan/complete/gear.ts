@@ -1,0 +1,81 @@
+import { usualWorkingRange } from "../../reference/assumed.js";
+import type { CompleteGear } from "../completed.js";
+import type { JointKind, Surroundings } from "../model/common.js";
+import type { Behaviour, Gear, GearRole } from "../model/gear.js";
+import { type Notes, percent, volts } from "./notes.js";
+
+/** Names of the single pieces of gear written as one entry: the name itself, or `name 1` … `name n`. */
+export function piecesOf(gear: Gear): string[] {
+  return gear.count === 1
+    ? [gear.name]
+    : Array.from({ length: gear.count }, (_, index) => `${gear.name} ${index + 1}`);
+}
+
+const motorRoles: ReadonlySet<GearRole> = new Set(["bilge pump", "blower", "pump", "propulsion"]);
+
+function behaviourOf(gear: Gear, role: GearRole): Behaviour {
+  if (motorRoles.has(role)) return "motor";
+  if (gear.draw.kind === "resistance") return "resistance";
+  return gear.draw.kind === "power" ? "power" : "current";
+}
+
+const usualSurroundings: Partial<Record<GearRole, Surroundings>> = {
+  "bilge pump": "bilge",
+  "navigation light": "wet",
+};
+
+function jointFor(surroundings: Surroundings): JointKind {
+  return surroundings === "dry" ? "crimped butt" : "sealed butt";
+}
+
+/** What completing gear needs to know of where it hangs. */
+export interface GearSupply {
+  /** Nominal voltage of the battery or converter that feeds it; undefined: nothing does. */
+  readonly nominalV: number | undefined;
+  /** Limit of the way, and of the rule-set for this role [share of nominal]. */
+  readonly wayDropShare: number | undefined;
+  readonly ruleDropShare: (role: GearRole) => number;
+}
+
+/** Every piece of one entry, with its defaults; assumptions are noted once, under the entry's name. */
+export function completeGear(gear: Gear, supply: GearSupply, notes: Notes): CompleteGear[] {
+  const at = gear.name;
+  const role = notes.take(gear.role, "other", at, "role", "role-unknown");
+  const behaviour = notes.take(
+    gear.behaviour,
+    behaviourOf(gear, role),
+    at,
+    "behaves as",
+    "behaviour-by-role",
+  );
+  const atV = gear.draw.kind === "resistance" ? undefined : gear.draw.atV;
+  const nominalV = atV !== undefined && atV > 18 ? 24 : atV !== undefined ? 12 : (supply.nominalV ?? 12);
+  const range = usualWorkingRange;
+  const minV = notes.take(gear.minV, nominalV * range.minShare, at, "works from", "working-range", volts);
+  const maxV = notes.take(gear.maxV, nominalV * range.maxShare, at, "works to", "working-range", volts);
+  const surroundings = notes.take(
+    gear.surroundings,
+    usualSurroundings[role] ?? "splash",
+    at,
+    "surroundings",
+    "open-boat",
+  );
+  const joint = notes.take(gear.joint, jointFor(surroundings), at, "joint", "joint-by-surroundings");
+  const maxDropShare =
+    gear.maxDropShare ??
+    supply.wayDropShare ??
+    notes.take<number>(undefined, supply.ruleDropShare(role), at, "drop", "drop-by-rule-set", percent);
+  const { count: _count, name: _name, ...rest } = gear;
+  return piecesOf(gear).map((name) => ({
+    ...rest,
+    name,
+    group: gear.name,
+    role,
+    behaviour,
+    minV,
+    maxV,
+    surroundings,
+    joint,
+    maxDropShare,
+  }));
+}

@@ -1,0 +1,35 @@
+import type { Assumption } from "../completed.js";
+
+/** Collects assumptions while a plan is completed. `take` returns the owner's value, or the assumed one after noting it. */
+export class Notes {
+  readonly list: Assumption[] = [];
+
+  /** Takes defaults without noting them: for the second and later pieces of one entry. */
+  get silent(): Notes {
+    return new Notes();
+  }
+
+  take<T>(
+    written: T | undefined,
+    assumed: T,
+    at: string,
+    field: string,
+    reason: string,
+    shown: (value: T) => string = String,
+  ): T {
+    if (written !== undefined) return written;
+    this.list.push({ at, field, value: shown(assumed), reason });
+    return assumed;
+  }
+}
+
+export const volts = (value: number) => `${round(value)} V`;
+export const celsius = (value: number) => `${round(value)} °C`;
+export const percent = (share: number) => `${round(share * 100)} %`;
+export const milliohms = (ohm: number) => `${round(ohm * 1000)} mΩ`;
+export const amps = (value: number) => `${round(value)} A`;
+export const metres = (value: number) => `${round(value)} m`;
+
+function round(value: number): number {
+  return Number(value.toPrecision(4));
+}

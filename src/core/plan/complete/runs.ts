@@ -1,0 +1,92 @@
+import { usualInsulation, usualRunLength } from "../../reference/assumed.js";
+import type { CompleteRun } from "../completed.js";
+import type { Endpoint, JointKind, Surroundings } from "../model/common.js";
+import type { Plan } from "../model/plan.js";
+import type { SingleRun } from "./expand.js";
+import { celsius, metres, type Notes } from "./notes.js";
+
+/** What completing a run needs to know of the places at its ends. */
+export interface PlacesAround {
+  /** Usual joint at a place; undefined where the place is unknown. */
+  readonly jointAt: (end: Endpoint) => JointKind | undefined;
+  readonly surroundingsAt: (place: string) => Surroundings;
+}
+
+/** One cable with its defaults. `carries` are the circuits traced to it. */
+export function completeRun(
+  single: SingleRun,
+  plan: Plan,
+  carries: readonly string[],
+  places: PlacesAround,
+  notes: Notes,
+): CompleteRun {
+  const { run } = single;
+  const at = run.name;
+  const first = single.name === run.name || single.name === `${run.name} 1`;
+  const note = first ? notes : notes.silent;
+  const boat = plan.craft.lengthM;
+  const usual =
+    boat === undefined
+      ? usualRunLength.withoutBoatM
+      : boat * usualRunLength.perBoatLength + usualRunLength.plusM;
+  const lengthM = note.take(single.lengthM, usual, at, "length", "length-by-boat", metres);
+  const feedOnly = carries.length > 0 && carries.every((circuit) => circuit.endsWith(" / feed"));
+  const { reaches: _reaches, lengthsM: _lengthsM, carries: _carries, ...rest } = run;
+  return {
+    ...rest,
+    name: single.name,
+    group: run.name,
+    from: single.from,
+    to: single.to,
+    lengthM,
+    returnLengthM: run.returnLengthM ?? lengthM,
+    carries: run.legs === "return" && carries.length === 0 ? run.carries : carries,
+    return: run.return ?? "own",
+    sheathed: note.take(
+      run.sheathed,
+      !feedOnly,
+      at,
+      "sheathed",
+      feedOnly ? "feeds-single" : "cable-sheathed",
+    ),
+    insulationC: note.take(
+      run.insulationC ?? plan.conductors.insulationC,
+      usualInsulation[plan.rules],
+      at,
+      "insulation",
+      "usual-insulation",
+      celsius,
+    ),
+    tinned:
+      run.tinned ??
+      plan.conductors.tinned ??
+      note.take<boolean>(undefined, true, at, "tinned", "tinned-afloat"),
+    jointAtStart: note.take(
+      run.jointAtStart,
+      places.jointAt(single.from) ?? "crimped ring",
+      at,
+      "joint at start",
+      "joint-by-place",
+    ),
+    jointAtEnd: note.take(
+      run.jointAtEnd,
+      places.jointAt(single.to) ?? "crimped ring",
+      at,
+      "joint at end",
+      "joint-by-place",
+    ),
+    surroundings: note.take(
+      run.surroundings,
+      wetter(places.surroundingsAt(single.from.place), places.surroundingsAt(single.to.place)),
+      at,
+      "surroundings",
+      "wetter-end",
+    ),
+  };
+}
+
+const byWetness: readonly Surroundings[] = ["dry", "engine space", "splash", "wet", "bilge"];
+
+function wetter(a: Surroundings, b: Surroundings): Surroundings {
+  return byWetness.indexOf(a) > byWetness.indexOf(b) ? a : b;
+}
