@@ -1,0 +1,17 @@
+import type { ProtectionFigures } from "../circuit/protection/types.js";
+import type { CornerFigures } from "../circuit/results.js";
+import type { SizeResult } from "../circuit/sizes/types.js";
+import type { ChargingFigures, OutingFigures } from "../energy/types.js";
+import type { CompletePlan } from "../plan/completed.js";
+import type { RuleSet } from "../reference/rule-sets.js";
+
+/** Everything the rules look at. Ids are the plan's own in every table. */
+export interface CheckInput {
+  readonly plan: CompletePlan;
+  readonly ruleSet: RuleSet;
+  readonly sizes: SizeResult;
+  readonly protection: readonly ProtectionFigures[];
+  readonly corners: readonly CornerFigures[];
+  readonly outings: readonly OutingFigures[];
+  readonly charging: readonly ChargingFigures[];
+}

@@ -1,0 +1,61 @@
+import type { ConditionResult, ProtectionCondition, ProtectionFigures } from "../circuit/protection/types.js";
+import type { Facts } from "./facts.js";
+import type { Finding, Level, WorkingStep } from "./finding.js";
+import { ratingRemedies } from "./remedies.js";
+
+/** Is it the main of a battery or a panel? */
+export function isMain({ batteries, panels }: Facts, { of }: ProtectionFigures): boolean {
+  return batteries.has(of) || panels.has(of);
+}
+
+/** A rule's check that reports one condition of protective devices wherever it fails or could not be judged. */
+export function conditionFindings(
+  rule: string,
+  condition: ProtectionCondition,
+  level: Level,
+  applies: (facts: Facts, device: ProtectionFigures) => boolean = () => true,
+) {
+  return (facts: Facts): Finding[] =>
+    facts.protection
+      .filter((device) => applies(facts, device))
+      .flatMap((device) =>
+        device.conditions
+          .filter((result) => result.condition === condition && result.state !== "holds")
+          .map((result) => findingOf(rule, level, facts, device, result)),
+      );
+}
+
+function findingOf(
+  rule: string,
+  level: Level,
+  facts: Facts,
+  device: ProtectionFigures,
+  { state, figure, limit, unit, binds }: ConditionResult,
+): Finding {
+  const fails = state === "fails";
+  return {
+    rule,
+    level: fails ? level : "unchecked",
+    at: device.of,
+    ...(figure === undefined ? {} : { figure }),
+    ...(limit === undefined ? {} : { limit }),
+    unit,
+    terms: {
+      device: device.device,
+      rating: `${device.ratingA} A`,
+      ...(binds === undefined ? {} : { binds }),
+    },
+    ...(fails ? { working: working(device), remedies: ratingRemedies(facts, device) } : {}),
+  };
+}
+
+function working(device: ProtectionFigures): WorkingStep[] {
+  return [
+    { symbol: "rating", value: device.ratingA, unit: "A" },
+    { symbol: "I load", value: device.loadA, unit: "A" },
+    { symbol: "I start", value: device.startA, unit: "A" },
+    ...(device.weakest ? [{ symbol: "weakest conductor", value: device.weakest.sizeKey }] : []),
+    { symbol: "I short at the device", value: device.shortAtDeviceA, unit: "A" },
+    { symbol: "I short at the far end", value: device.shortAtFarEndA, unit: "A" },
+  ];
+}

@@ -1,0 +1,83 @@
+import type { SizeChoice } from "../circuit/sizes/types.js";
+import type {
+  CompleteBattery,
+  CompleteBox,
+  CompleteConverter,
+  CompleteGear,
+  CompletePanel,
+  CompleteRun,
+} from "../plan/completed.js";
+import type { Run } from "../plan/model/runs.js";
+import type { CheckInput } from "./check-input.js";
+import { type Currents, currentsOf } from "./currents.js";
+import { type JointFact, jointsOf } from "./joints.js";
+
+/** The input, looked up the ways the rules look at it. Built once for a check. */
+export interface Facts extends CheckInput {
+  readonly gear: ReadonlyMap<string, CompleteGear>;
+  readonly batteries: ReadonlyMap<string, CompleteBattery>;
+  readonly converters: ReadonlyMap<string, CompleteConverter>;
+  readonly panels: ReadonlyMap<string, CompletePanel>;
+  readonly boxes: ReadonlyMap<string, CompleteBox>;
+  readonly runs: ReadonlyMap<string, CompleteRun>;
+  /** Runs as written, by the name they were written under. */
+  readonly written: ReadonlyMap<string, Run>;
+  /** Runs with an end at a place. */
+  readonly runsAt: ReadonlyMap<string, readonly CompleteRun[]>;
+  /** Gear on each circuit, by the circuit's id. */
+  readonly gearOn: ReadonlyMap<string, readonly CompleteGear[]>;
+  /** By id: the run's name, or `run / return`. */
+  readonly choices: ReadonlyMap<string, SizeChoice>;
+  readonly currents: Currents;
+  readonly joints: readonly JointFact[];
+}
+
+/** Looks the input up in every way the rules need. */
+export function factsOf(input: CheckInput): Facts {
+  const { plan } = input;
+  const byName = <T extends { readonly name: string }>(list: readonly T[]) =>
+    new Map(list.map((thing) => [thing.name, thing]));
+  const gear = byName(plan.gear);
+  const written = byName(plan.source.runs);
+  const boxes = byName(plan.boxes);
+  const panels = byName(plan.panels);
+  const batteries = byName(plan.batteries);
+  const converters = byName(plan.converters);
+  return {
+    ...input,
+    gear,
+    written,
+    boxes,
+    panels,
+    batteries,
+    converters,
+    runs: byName(plan.runs),
+    runsAt: gather(
+      plan.runs.flatMap((run): [string, CompleteRun][] =>
+        run.from.place === run.to.place
+          ? [[run.from.place, run]]
+          : [
+              [run.from.place, run],
+              [run.to.place, run],
+            ],
+      ),
+    ),
+    gearOn: gather(
+      plan.gear.map((one): [string | undefined, CompleteGear] => [plan.circuitOf.get(one.name), one]),
+    ),
+    choices: new Map(input.sizes.choices.map((choice) => [choice.id, choice])),
+    currents: currentsOf(input),
+    joints: jointsOf(plan, { gear, written, places: [boxes, panels, batteries, converters] }),
+  };
+}
+
+function gather<T>(pairs: readonly (readonly [string | undefined, T])[]): Map<string, T[]> {
+  const lists = new Map<string, T[]>();
+  for (const [key, value] of pairs) {
+    if (key === undefined) continue;
+    const list = lists.get(key);
+    if (list) list.push(value);
+    else lists.set(key, [value]);
+  }
+  return lists;
+}

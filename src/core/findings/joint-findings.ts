@@ -1,0 +1,48 @@
+import type { Edit } from "../plan/edits/edit.js";
+import type { JointKind } from "../plan/model/common.js";
+import type { Facts } from "./facts.js";
+import type { Finding, Level } from "./finding.js";
+import type { JointFact } from "./joints.js";
+
+/**
+ * One finding for each entry of the plan that says a joint of a kind is used where it should not be.
+ * @param better Joint to write instead; undefined: another kind does not help.
+ * @param judge Level, or undefined where the joint is well. The current is the greatest through the run or the gear [A].
+ */
+export function jointFindings(
+  facts: Facts,
+  rule: string,
+  better: JointKind | undefined,
+  judge: (fact: JointFact, currentA: number | undefined) => Level | undefined,
+  limitOf: (fact: JointFact) => number | undefined = () => undefined,
+): Finding[] {
+  const found = new Map<string, Finding>();
+  for (const fact of facts.joints) {
+    const currentA = currentThrough(facts, fact);
+    const level = judge(fact, currentA);
+    if (level === undefined) continue;
+    const saidBy = fact.run ?? fact.gear ?? fact.place;
+    const key = `${saidBy}\n${fact.end ?? ""}\n${level}`;
+    if (found.has(key)) continue;
+    const limit = limitOf(fact);
+    found.set(key, {
+      rule,
+      level,
+      at: saidBy,
+      ...(fact.place === saidBy ? {} : { with: [fact.place] }),
+      ...(limit === undefined || currentA === undefined ? {} : { figure: currentA, limit, unit: "A" }),
+      terms: { joint: fact.joint, surroundings: fact.surroundings, place: fact.place },
+      ...(better === undefined ? {} : { remedies: remedy(fact, better) }),
+    });
+  }
+  return [...found.values()];
+}
+
+function remedy({ run, end, gear }: JointFact, to: JointKind): Edit[] {
+  if (run !== undefined && end !== undefined) return [{ edit: "set run joint", at: run, end, to }];
+  return gear === undefined ? [] : [{ edit: "set gear joint", at: gear, to }];
+}
+
+function currentThrough({ currents }: Facts, { runName, place, gear }: JointFact): number | undefined {
+  return (gear === undefined ? undefined : currents.gear.get(place)) ?? currents.out.get(runName);
+}

@@ -1,0 +1,36 @@
+import type { SizeChoice } from "../circuit/sizes/types.js";
+import type { CompleteRun } from "../plan/completed.js";
+import type { Facts } from "./facts.js";
+
+/** What the conductors of one choice carry, against what they may. */
+export interface Load {
+  readonly run: CompleteRun;
+  readonly choice: SizeChoice;
+  readonly currentA: number;
+  /** Is it the one return that several circuits come back by? */
+  readonly sharedReturn: boolean;
+}
+
+/** Every set of conductors with its current; a shared return apart from the outgoing ones, since it carries their sum. */
+export function loads(facts: Facts): Load[] {
+  return facts.sizes.choices.flatMap((choice): Load[] => {
+    const run = facts.runs.get(choice.run);
+    if (!run) return [];
+    if (choice.id.endsWith(" / return")) {
+      const currentA = facts.currents.back.get(run.name) ?? choice.currentA;
+      return [{ run, choice, currentA, sharedReturn: isShared(run) }];
+    }
+    const backA = facts.currents.back.get(run.name);
+    const ownReturnChoice = facts.choices.has(`${run.name} / return`);
+    if (!isShared(run) || ownReturnChoice)
+      return [{ run, choice, currentA: choice.currentA, sharedReturn: false }];
+    return [
+      { run, choice, currentA: facts.currents.out.get(run.name) ?? choice.currentA, sharedReturn: false },
+      { run, choice, currentA: backA ?? choice.currentA, sharedReturn: true },
+    ];
+  });
+}
+
+function isShared(run: CompleteRun): boolean {
+  return run.return === "shared" && run.carries.length > 1;
+}
