@@ -1,0 +1,43 @@
+import type { Edit } from "../core/plan/edits/edit.js";
+
+/** An edit as something one does: `Set the fuse of helm / lamps to 5 A.` */
+export function editSentence(edit: Edit): string {
+  switch (edit.edit) {
+    case "set way fuse":
+    case "set run fuse":
+      return `Set the fuse of ${edit.at} to ${edit.to}.`;
+    case "set main fuse":
+      return `Set the main fuse of ${edit.at} to ${edit.to}.`;
+    case "set run size":
+      return `Make ${edit.at} ${edit.to}.`;
+    case "set return size":
+      return `Make the return of ${edit.at} ${edit.to}.`;
+    case "set run return":
+      return `Give ${edit.at} ${edit.to === "own" ? "a return of its own for each way" : "one shared return"}.`;
+    case "set run joint":
+      return `Use ${edit.to} at ${edit.end === "both" ? "both ends" : `the ${edit.end}`} of ${edit.at}.`;
+    case "set gear joint":
+      return `Join ${edit.at} by ${edit.to}.`;
+    case "set run colours":
+      return `Use ${edit.out} out and ${edit.return} back in ${edit.at}.`;
+    case "set way always live":
+      return edit.to
+        ? `Take ${edit.at} before the master switch.`
+        : `Take ${edit.at} after the master switch.`;
+    case "set field":
+      return `Set ${edit.field} of ${edit.at} to ${fieldValue(edit.to)}.`;
+    case "remove field":
+      return `Remove ${edit.field} from ${edit.at}.`;
+    case "add":
+      return `Add ${edit.kind} ${edit.name}: ${edit.as}.`;
+    case "remove":
+      return `Remove ${edit.at}.`;
+    case "rename":
+      return `Rename ${edit.at} to ${edit.to}.`;
+    default:
+      return edit satisfies never;
+  }
+}
+
+const fieldValue = (value: string | number | boolean) =>
+  typeof value === "boolean" ? (value ? "yes" : "no") : String(value);

@@ -1,0 +1,53 @@
+import type { ConditionResult, ProtectionCondition } from "../core/circuit/protection/types.js";
+import type { Level } from "../core/findings/finding.js";
+import type { GearRole } from "../core/plan/model/gear.js";
+import type { Chemistry } from "../core/plan/model/supply.js";
+
+/** What a level asks of the reader. */
+export const levelWords: Readonly<Record<Level, { readonly name: string; readonly means: string }>> = {
+  stop: { name: "Stop", means: "Do not build it so." },
+  mend: { name: "Mend", means: "Should be put right." },
+  mind: { name: "Mind", means: "Worth knowing." },
+  unchecked: { name: "Not checked", means: "Could not be judged; not the same as fine." },
+};
+
+export const chemistryWords: Readonly<Record<Chemistry, string>> = {
+  flooded: "flooded lead-acid",
+  agm: "AGM lead-acid",
+  gel: "gel lead-acid",
+  lifepo4: "lithium iron phosphate",
+};
+
+/** Letter or sign inside the round symbol of a piece of gear. */
+export const roleLetters: Readonly<Partial<Record<GearRole, string>>> = {
+  "bilge pump": "M",
+  pump: "M",
+  blower: "M",
+  propulsion: "M",
+  gauge: "V",
+};
+
+/** What a device must do, each condition in a few words. */
+export const conditionWords: Readonly<Record<ProtectionCondition, string>> = {
+  "carries-load": "carries the load",
+  "rides-start": "rides out the start",
+  "protects-weakest": "protects the weakest conductor",
+  "gear-limit": "within the gear's own limit",
+  "clears-far-short": "clears a short at the far end",
+  "withstands-short": "conductor withstands the short",
+  interrupts: "can interrupt the battery",
+  "near-source": "near enough to the source",
+  "before-main": "opens before the main",
+};
+
+export const stateWords: Readonly<Record<ConditionResult["state"], string>> = {
+  holds: "held",
+  fails: "failed",
+  unchecked: "not checked",
+};
+
+export const ruleSetWords = { us: "US rule-set", iso: "ISO rule-set" } as const;
+
+/** Foot of every page. */
+export const planningAid =
+  "Planning aid. Local rules, makers' instructions and licensed practice come first.";
