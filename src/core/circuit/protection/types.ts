@@ -39,12 +39,18 @@ export interface ProtectionFigures {
   readonly startA: number;
   /** Least conductor downstream that has no protection of its own. */
   readonly weakest?: { readonly id: string; readonly sizeKey: string; readonly allowedA: number };
-  /** Fault currents [A]: at the device, and at the farthest end it guards. */
-  readonly shortAtDeviceA: number;
-  readonly shortAtFarEndA: number;
+  /** Greatest fault current at the device and least at the farthest end it guards [A]; undefined where a figure is missing. */
+  readonly shortAtDeviceA?: number;
+  readonly shortAtFarEndA?: number;
   readonly clearsWithinS?: number;
+  /** A condition that does not apply (no gear, no device nearer the source) is left out. */
   readonly conditions: readonly ConditionResult[];
-  /** Standard ratings that would satisfy all conditions; empty means two of them conflict. */
+  /**
+   * Standard ratings that break no condition a rating can mend (all but `interrupts` and `near-source`). Empty: two of them
+   * conflict, or, where `conflict` is undefined, one alone excludes every rating the kind is made in.
+   */
   readonly possibleA: readonly number[];
   readonly conflict?: readonly [ProtectionCondition, ProtectionCondition];
+  /** The standard rating below the one taken, and the conditions it breaks (none: it was the owner's or a main's choice). */
+  readonly nextSmaller?: { readonly ratingA: number; readonly fails: readonly ProtectionCondition[] };
 }
