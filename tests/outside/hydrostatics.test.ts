@@ -1,0 +1,174 @@
+import { describe, expect, test } from "vitest";
+import { floats, loadOf, type Weight } from "../../src/core/hull/float/equilibrium.js";
+import { heightOver, holesAfloat } from "../../src/core/hull/float/holes-afloat.js";
+import { immersedUnder } from "../../src/core/hull/float/immersed.js";
+import { simpson } from "../../src/core/hull/float/simpson.js";
+import { restOf, rightingCurve } from "../../src/core/hull/float/stability.js";
+import { cutHull } from "../../src/core/hull/float/stations.js";
+import { formFrom, type LinePoints } from "../../src/core/hull/form/form.js";
+import type { Point } from "../../src/core/hull/vector.js";
+
+// the old examples are in feet and long tons: 35 cubic feet of salt water a ton; the code only needs units that fit together
+const seaTonsPerFt3 = 1 / 35;
+
+function box(lengthM: number, beamM: number, depthM: number): LinePoints[] {
+  const ends = [0, lengthM];
+  const line = (name: string, y: number, z: number): LinePoints => ({
+    name,
+    knuckle: true,
+    above: "flat",
+    points: ends.map((x): Point => [x, y, z]),
+  });
+  return [line("keel", 0, 0), line("chine", beamM / 2, 0), line("sheer", beamM / 2, depthM)];
+}
+function boxHull(l: number, b: number, d: number) {
+  const { form, problems } = formFrom(box(l, b, d));
+  expect(problems).toEqual([]);
+  if (!form) throw new Error("no form");
+  return cutHull(form, false);
+}
+const at = (x: number, y: number, z: number, massKg: number, name = "weight"): Weight => ({
+  name,
+  massKg,
+  at: [x, y, z],
+});
+function resting(hull: ReturnType<typeof cutHull>, weights: Weight[], density?: number) {
+  const rest = restOf(hull, weights, density);
+  if ("problem" in rest) throw new Error(rest.problem);
+  return rest;
+}
+
+describe("Simpson's rule", () => {
+  // marine engineer examination question (question read, answer computed): 650.6667 m²
+  test("waterplane of 80 m with seven half-ordinates", () =>
+    expect(2 * simpson([0.2, 4.0, 5.0, 5.2, 5.0, 4.0, 0.2], 80 / 6)).toBeCloseTo(650.6667, 3));
+  // naval-architecture teaching text (published): h/3·(1, 4, 2, …) and 3h/8·(1, 3, 3, …); sums of products 92.3 and 81.9 at h = 20 m
+  // give 1230.666 and 1228.5 m². Its ordinates were not read, so the multipliers are taken one by one.
+  test("multipliers of both rules", () => {
+    expect(simpson([1, 0, 0, 0, 0, 0, 0], 3)).toBeCloseTo(1, 12);
+    expect(simpson([0, 1, 0], 3)).toBeCloseTo(4, 12);
+    expect(simpson([0, 1, 0, 0], 8)).toBeCloseTo(9, 12);
+    // all of the 92.3 in one middle ordinate of weight 4; both sides of the boat
+    expect(2 * simpson([0, 92.3 / 4, 0], 20)).toBeCloseTo(1230.666, 2);
+    expect(2 * simpson([0, 81.9 / 3, 0, 0], 20)).toBeCloseTo(1228.5, 6);
+  });
+  test.each([5, 6, 7, 8])("exact for a cubic on %i ordinates", (n) => {
+    const h = 2 / (n - 1);
+    const sum = simpson(
+      Array.from({ length: n }, (_, i) => (i * h) ** 3 - i * h),
+      h,
+    );
+    expect(sum).toBeCloseTo(4 - 2, 12);
+  });
+});
+
+describe("Wigley's form (closed form; computed, midpoint integration agrees to 1e-5)", () => {
+  const [L, B, T] = [10, 2, 0.5];
+  const half = (x: number, z: number) => (B / 2) * (1 - ((2 * x) / L - 1) ** 2) * (1 - ((T - z) / T) ** 2);
+  // upright topsides above the waterline, so that the waterplane is cut and not just touched
+  const heights = [...Array.from({ length: 13 }, (_, j) => (T * j) / 12), 1.2 * T];
+  const lines = heights.map((z, j): LinePoints => {
+    const points = Array.from(
+      { length: 21 },
+      (_, i): Point => [(L * i) / 20, half((L * i) / 20, Math.min(z, T)), z],
+    );
+    return { name: `waterline ${j}`, knuckle: j === 0 || j >= 12, above: j < 12 ? "round" : "flat", points };
+  });
+  const { form } = formFrom(lines);
+  if (!form) throw new Error("no form");
+  const under = immersedUnder(cutHull(form, true), { up: [0, 0, 1], levelM: T });
+  const share = (figure: number, exact: number) => Math.abs(figure / exact - 1);
+  // 0.1 %, as asked
+  test("volume 4.444444 m³", () => expect(share(under.volumeM3, 4.444444)).toBeLessThan(1e-3));
+  test("waterplane 13.333333 m²", () => expect(share(under.planeAreaM2, 13.333333)).toBeLessThan(1e-3));
+  test("centre of buoyancy 0.3125 m up", () => expect(share(under.centre[2], 0.3125)).toBeLessThan(1e-3));
+  test("BM 0.685714 m", () =>
+    expect(share(under.planeAcrossM4 / under.volumeM3, 0.685714)).toBeLessThan(1e-3));
+  test("longitudinal second moment 66.666667 m⁴", () =>
+    expect(share(under.planeAlongM4, 66.666667)).toBeLessThan(1e-3));
+});
+
+describe("box barge 4 m × 1.5 m, 600 kg, KG 0.5 m (closed form; computed)", () => {
+  const hull = boxHull(4, 1.5, 0.8);
+  const rest = resting(hull, [at(2, 0, 0.5, 600)]);
+  test("draft 0.097561 m, freeboard the rest of the depth", () => {
+    expect(rest.draftM).toBeCloseTo(0.097561, 6);
+    expect(rest.freeboardM).toBeCloseTo(0.8 - 0.097561, 6);
+  });
+  test("GM 1.470655 m, BM along L²/12d", () => {
+    expect(rest.gmM).toBeCloseTo(1.470655, 5);
+    expect(rest.gmAlongM).toBeCloseTo(0.04878 + 16 / (12 * 0.097561) - 0.5, 3);
+  });
+  test("80 kg moved 0.5 m lists it 2.5920° (wall-sided)", () => {
+    const shifted = resting(hull, [at(2, 0, 0.5, 520), at(2, -0.5, 0.5, 80)]);
+    expect(shifted.floating.heelDeg).toBeCloseTo(2.592, 3);
+  });
+  test("levers follow the wall-sided formula up to where the bottom comes out", () => {
+    const load = loadOf([at(2, 0, 0.2, 2400)]);
+    const heavy = resting(hull, [at(2, 0, 0.2, 2400)]);
+    const bm = 1.5 ** 2 / (12 * heavy.draftM);
+    for (const { heelDeg, leverM } of rightingCurve(hull, load, [5, 10, 20])) {
+      const a = (heelDeg * Math.PI) / 180;
+      expect(leverM).toBeCloseTo(Math.sin(a) * (heavy.gmM + 0.5 * bm * Math.tan(a) ** 2), 4);
+    }
+  });
+  test("port and starboard are alike", () => {
+    const load = loadOf([at(2, 0, 0.5, 600)]);
+    const [a, b] = rightingCurve(hull, load, [-25, 25]);
+    expect(a?.leverM).toBeCloseTo(-(b?.leverM ?? 0), 9);
+  });
+});
+
+describe("worked examples of seamanship books", () => {
+  // Nicholls's Seamanship, p. 527 (published): box, beam 36 ft, draught 18 ft: KB 9, BM 6, KM 15 ft
+  test("Nicholls p. 527: KM of a box", () => {
+    const hull = boxHull(100, 36, 30);
+    const rest = resting(hull, [at(50, 0, 10, 100 * 36 * 18 * seaTonsPerFt3)], seaTonsPerFt3);
+    expect(rest.draftM).toBeCloseTo(18, 4);
+    expect(rest.gmM + 10).toBeCloseTo(15, 4);
+  });
+  // p. 686 paper 8 q. 7 (question published, answer computed): 180 × 20 × 10 ft, draught 7 ft, GM 0, 40 tons from deck to bottom
+  test("Nicholls p. 686: GM after shifting 40 tons down 10 ft, 0.5556 ft", () => {
+    const hull = boxHull(180, 20, 10);
+    const kg = 3.5 + 400 / 84;
+    const rest = resting(hull, [at(90, 0, kg, 720)], seaTonsPerFt3);
+    expect(rest.gmM).toBeCloseTo(0, 4);
+    const after = resting(hull, [at(90, 0, (720 * kg - 40 * 10) / 720, 720)], seaTonsPerFt3);
+    expect(after.gmM).toBeCloseTo(0.5556, 3);
+  });
+  // p. 686 (question published, answer computed): sinkage of a box by one inch takes L·B/(12·35) = 17.5 tons for 210 × 35 ft
+  test("Nicholls p. 686: tons per inch", () => {
+    const hull = boxHull(210, 35, 20);
+    const tons = 210 * 35 * 10 * seaTonsPerFt3;
+    const before = resting(hull, [at(105, 0, 5, tons)], seaTonsPerFt3);
+    const after = resting(hull, [at(105, 0, 5, tons + 17.5)], seaTonsPerFt3);
+    expect((after.draftM - before.draftM) * 12).toBeCloseTo(1, 4);
+  });
+  // marine engineer question (answer computed): 12 250 t, KM 8 m, KB 3.8 m, KG 8 m, 2 t moved 12 m: 5.5808°, wall-sided
+  test("list when GM is nothing", () => {
+    // a box with that displacement, KB and KM: draught 7.6 m, B²/(12·7.6) = 4.2 m
+    const beam = Math.sqrt(4.2 * 12 * 7.6);
+    const hull = boxHull(12250 / (beam * 7.6), beam, 15);
+    const middle = 12250 / (beam * 7.6) / 2;
+    const rest = floats(hull, loadOf([at(middle, 0, 8, 12248), at(middle, -12, 8, 2)]), {}, 1);
+    if ("problem" in rest) throw new Error(rest.problem);
+    expect(rest.heelDeg).toBeCloseTo(5.5808, 2);
+  });
+});
+
+describe("holes afloat", () => {
+  const hull = boxHull(4, 1.5, 0.6);
+  const weights = [at(2, 0, 0.2, 1200)];
+  const rest = resting(hull, weights);
+  const heels = Array.from({ length: 25 }, (_, i) => 5 * (i - 12));
+  const curve = rightingCurve(hull, loadOf(weights), heels);
+  const side = holesAfloat(hull, rest.floating, curve, [{ name: "lamp", at: [2, 0.75, 0.4] }])[0];
+  test("height over water", () => expect(side?.heightM).toBeCloseTo(0.4 - 1200 / (1025 * 6), 6));
+  test("a hole in the side of a box goes under at atan(2h/B), port down", () =>
+    expect(side?.heelUnderDeg).toBeCloseTo((-Math.atan((side?.heightM ?? 0) / 0.75) * 180) / Math.PI, 1));
+  test("a hole near the bow goes under by trim at atan(2h/L)", () => {
+    const [bow] = holesAfloat(hull, rest.floating, curve, [{ name: "socket", at: [4, 0, 0.4] }]);
+    expect(bow?.trimUnderDeg).toBeCloseTo((Math.atan((bow?.heightM ?? 0) / 2) * 180) / Math.PI, 1);
+  });
+  test("the keel is under already", () => expect(heightOver(rest.floating.plane, [2, 0, 0])).toBeLessThan(0));
+});
