@@ -1,7 +1,6 @@
-import type { ConductorSize, JointKind } from "../plan/model/common.js";
+import type { ConductorSize } from "../plan/model/common.js";
 import { hullReturn } from "../reference/assumed.js";
-import { deviceDrop, holderDrop, switchDrop } from "../reference/contacts.js";
-import { joints } from "../reference/joints.js";
+import { jointOhm, protectionOhm, switchOhm } from "./conductor/contacts.js";
 import { conductorOhmPerM } from "./conductor/resistance.js";
 import type { Part } from "./results.js";
 import type { Device, PartPlan } from "./topology/types.js";
@@ -11,22 +10,6 @@ export interface Chosen {
   readonly sizes: ReadonlyMap<string, ConductorSize>;
   readonly tinned: ReadonlyMap<string, boolean>;
   readonly ratingsA: ReadonlyMap<string, number>;
-}
-
-/** Resistance of one sound joint on a conductor: usual practice, falling with the copper area [Ω]. */
-export function jointOhm(kind: JointKind, areaMm2: number): number {
-  const { ohmAt1Mm2, leastOhm } = joints[kind];
-  return Math.max(leastOhm, ohmAt1Mm2 / areaMm2);
-}
-
-/** Fuse or breaker with its holder [Ω]: the usual drop at its rating, over the rating. */
-export function deviceOhm(kind: Device["protection"]["device"], ratingA: number): number {
-  return (deviceDrop[kind] + holderDrop[kind]) / ratingA;
-}
-
-/** Closed contacts of a switch [Ω]. */
-export function switchOhm(ratingA: number): number {
-  return switchDrop.atRatingV / ratingA;
 }
 
 /** Prices the parts of branches in ohms, at one corner's copper temperatures. Keeps what it has worked out. */
@@ -98,7 +81,7 @@ export class PartPricer {
         const ratingA = this.chosen.ratingsA.get(part.device);
         if (!device || ratingA === undefined)
           throw new RangeError(`a rating must be chosen for every device, none for ${part.device}`);
-        return { kind: "protection", ratingA, ohm: deviceOhm(device.protection.device, ratingA) };
+        return { kind: "protection", ratingA, ohm: protectionOhm(device.protection.device, ratingA) };
       }
       case "switch":
         return { kind: "switch", ohm: switchOhm(part.ratingA) };

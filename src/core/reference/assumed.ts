@@ -42,3 +42,6 @@ export const hullReturn = { source: practice, ohm: 0.002 } as const;
 
 /** A charger holds the battery's terminals at its own voltage; what is left of resistance between the two [Ω]. */
 export const onCharge = { source: practice, ohm: 1e-4 } as const;
+
+/** How long a small permanent-magnet motor draws its starting current [s]. */
+export const usualMotorStart = { source: practice, lastsS: 0.2 } as const;

@@ -1,0 +1,55 @@
+import type { CompletePlan } from "../../plan/completed.js";
+import type { RuleSet } from "../../reference/rule-sets.js";
+import { conductorOhmPerM } from "../conductor/resistance.js";
+import type { Chosen } from "../parts.js";
+import type { Guard } from "../protection/guard.js";
+import { outGroup } from "../topology/build.js";
+import { runAmpacity } from "./conductors.js";
+import { faultSource } from "./fault-source.js";
+
+/**
+ * Guards of the leads between chargers and batteries. The battery is the strong source there, so the distance that counts
+ * is from its post. What the charger itself can drive into a short is left to its own limit.
+ */
+export function chargerGuards(plan: CompletePlan, rules: RuleSet, chosen: Chosen): Guard[] {
+  const chargers = new Map(plan.chargers.map((charger) => [charger.name, charger]));
+  return plan.runs.flatMap((run): Guard[] => {
+    const charger = chargers.get(run.from.place) ?? chargers.get(run.to.place);
+    const size = chosen.sizes.get(outGroup(run));
+    const { protection } = run;
+    if (!charger || !protection || !size) return [];
+    const nominalV = plan.batteries.find(({ name }) => name === charger.charges)?.nominalV ?? 12;
+    const loadA = charger.outputA ?? (charger.outputW === undefined ? 0 : charger.outputW / nominalV);
+    const ampacityA = runAmpacity(run, plan, rules, size).ampacityA;
+    const perM = conductorOhmPerM(size, { tinned: run.tinned, copperC: plan.ambient.hotC });
+    const { ratingA, interruptingA, fromSourceM } = protection;
+    return [
+      {
+        id: `${run.name} / fuse`,
+        of: run.name,
+        device: protection.device,
+        ...(ratingA !== undefined && { ratingA }),
+        ...(interruptingA !== undefined && { interruptingA }),
+        place: {
+          ...(fromSourceM !== undefined && { fromSourceM }),
+          enclosed: protection.enclosed ?? false,
+          startsAt: "battery post",
+        },
+        loadA,
+        start: "none",
+        conductors: [
+          {
+            id: `${run.name} / out`,
+            sizeKey: size.key,
+            areaMm2: size.areaMm2,
+            insulationC: run.insulationC,
+            farLoopOhm: perM * (run.lengthM + run.returnLengthM),
+            ...(ampacityA !== undefined && { ampacityA }),
+          },
+        ],
+        gear: [],
+        faults: { source: faultSource(charger.charges, plan), nearLoopOhm: 0 },
+      },
+    ];
+  });
+}

@@ -1,0 +1,35 @@
+import type { CompletePlan } from "../../plan/completed.js";
+import { internalResistance } from "../../reference/batteries.js";
+import { restingV } from "../battery-voltage.js";
+import type { FaultSource } from "../protection/guard.js";
+
+/** What a short on a circuit of this supply is fed by: its battery, or no more than its converter gives. */
+export function faultSource(supply: string, plan: CompletePlan): FaultSource {
+  const converter = plan.converters.find(({ name }) => name === supply);
+  if (converter) return { kind: "limited", maxA: converter.maxOutputA };
+  const battery = plan.batteries.find(({ name }) => name === supply);
+  if (!battery) return { kind: "unknown" };
+  const { chemistry, nominalV, internalOhm, ageYears, reserveShare, shortCircuitA, name } = battery;
+  const written = plan.source.batteries.find((each) => each.name === name);
+  const ageFactor = 1 + internalResistance.perYear * ageYears;
+  return {
+    kind: "battery",
+    chemistry,
+    maxEmfV: restingV(chemistry, nominalV, 1),
+    minEmfV: restingV(chemistry, nominalV, reserveShare),
+    minInternalOhm: internalOhm * temperatureFactor(plan.ambient.hotC),
+    maxInternalOhm: internalOhm * ageFactor * temperatureFactor(plan.ambient.coldC),
+    shortCircuitA,
+    assumed: written?.internalOhm === undefined && written?.shortCircuitA === undefined,
+  };
+}
+
+/** Internal resistance at a temperature over that at 25 °C, straight lines between the table's rows. */
+function temperatureFactor(batteryC: number): number {
+  const rows = internalResistance.byTemperature;
+  const above = rows.findIndex(({ atC }) => atC >= batteryC);
+  const [low, high] = [rows[above - 1], rows[above]];
+  if (above === -1) return rows.at(-1)?.factor ?? 1;
+  if (!low || !high) return high?.factor ?? 1;
+  return low.factor + ((batteryC - low.atC) / (high.atC - low.atC)) * (high.factor - low.factor);
+}

@@ -1,0 +1,21 @@
+import type { CompletePlan } from "../../plan/completed.js";
+import type { RuleSet } from "../../reference/rule-sets.js";
+import type { Chosen } from "../parts.js";
+import type { SupplyTree } from "../topology/tree.js";
+import type { Topology } from "../topology/types.js";
+
+/** All that the guards are read from, besides the plan. */
+export interface GuardInput {
+  readonly plan: CompletePlan;
+  readonly rules: RuleSet;
+  readonly topology: Topology;
+  readonly tree: SupplyTree;
+  readonly chosen: Chosen;
+  /** Resistance of each branch, copper hot and cold [Ω]. */
+  readonly hotOhm: Float64Array;
+  readonly coldOhm: Float64Array;
+  /** Current through each branch in the corner that loads it most [A]. */
+  readonly branchA: Float64Array;
+  /** Steady current of each piece of gear in that corner, in the topology's order [A]. */
+  readonly gearA: Float64Array;
+}

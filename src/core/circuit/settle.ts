@@ -1,0 +1,237 @@
+import type { CompletePlan } from "../plan/completed.js";
+import type { ConductorSize } from "../plan/model/common.js";
+import type { RuleSet } from "../reference/rule-sets.js";
+import { cornerFigures } from "./corner-figures.js";
+import { type CornerState, cornerNames, cornersOf } from "./corners.js";
+import { chargerGuards } from "./guards/chargers.js";
+import { downstreamOf } from "./guards/downstream.js";
+import { guardsOf } from "./guards/guards.js";
+import { type PricedNetwork, priceNetwork } from "./network.js";
+import type { Chosen } from "./parts.js";
+import type { Guard } from "./protection/guard.js";
+import { judgeGuards } from "./protection/judge-all.js";
+import type { ProtectionFigures } from "./protection/types.js";
+import type { CornerFigures } from "./results.js";
+import { chooseSizes } from "./sizes/choose.js";
+import type { SizeResult } from "./sizes/types.js";
+import { type Demand, demandAt } from "./sizing/demand.js";
+import { exactDropsOf } from "./sizing/exact-drops.js";
+import { type RunGroup, runGroups } from "./sizing/groups.js";
+import { type SizingInput, sizingProblemOf } from "./sizing/problem-of.js";
+import { solveNetwork } from "./solve/solve.js";
+import type { Solution } from "./solve/types.js";
+import { buildTopology } from "./topology/build.js";
+import { type SupplyTree, supplyTree } from "./topology/tree.js";
+import type { Topology } from "./topology/types.js";
+
+/** A plan's circuit with every size and rating settled, solved at every corner. */
+export interface SettledCircuit {
+  readonly topology: Topology;
+  readonly chosen: Chosen;
+  readonly sizes: SizeResult;
+  readonly protection: readonly ProtectionFigures[];
+  readonly states: readonly CornerState[];
+  readonly corners: readonly CornerFigures[];
+}
+
+/**
+ * Sizes, ratings and corners of a plan. Ratings are first taken as the load and what the owner fixed allow, conductors chosen to
+ * match them, then every device judged with all conductors known.
+ */
+export function settleCircuit(plan: CompletePlan, rules: RuleSet): SettledCircuit {
+  const topology = buildTopology(plan);
+  const tree = supplyTree(topology);
+  const states = cornersOf(plan);
+  const worst = states.find(({ name }) => name === cornerNames.worst);
+  const highest = states.find(({ name }) => name === cornerNames.highest);
+  if (!worst || !highest) throw new RangeError("the worst-drop and highest-voltage corners are required");
+  const demand = greaterDemand(
+    demandAt(topology, tree, plan, worst),
+    demandAt(topology, tree, plan, highest),
+  );
+  const groups = runGroups(plan, rules, worst.copperC, worst.engineSpaceCopperC);
+  const judge = new Judge(plan, rules, topology, tree, worst, highest);
+
+  const openSizes = new Set(groups.filter(({ fixed }) => fixed === undefined).map(({ id }) => id));
+  const largest = chosenWith(groups, (group) => group.candidates.length - 1, judge.firstRatings(demand));
+  const ratingsA = judge.ratings(largest, demand.mostBranchA, demand.mostGearA, openSizes);
+  const input: SizingInput = {
+    plan,
+    rules,
+    topology,
+    tree,
+    groups,
+    demand,
+    corner: worst,
+    ratingsA,
+    protectionA: judge.ratingByGroup(ratingsA),
+  };
+  const problem = sizingProblemOf(input);
+  const exact = exactDropsOf(input, { ...largest, ratingsA }, worst, problem.limits);
+  const resistive = plan.gear.some(({ behaviour }) => behaviour === "resistance");
+  const { indexes, ...sizes } = chooseSizes(problem, exact, { monotone: !resistive });
+
+  const chosen = chosenWith(groups, (_group, at) => indexes[at] ?? 0, ratingsA);
+  const first = solveCorners(topology, plan, chosen, states);
+  const protection = judge.all(chosen, ...loadsOf(first, topology));
+  const settledA = new Map(protection.map(({ id, ratingA }) => [id, ratingA]));
+  const changed = [...settledA].some(([id, ratingA]) => ratingsA.get(id) !== ratingA);
+  const settled = { ...chosen, ratingsA: settledA };
+  const solved = changed ? solveCorners(topology, plan, settled, states) : first;
+  return {
+    topology,
+    chosen: settled,
+    sizes,
+    protection,
+    states,
+    corners: solved.map(({ state, priced, solution, cutOut }) =>
+      cornerFigures(topology, plan, state, priced, solution, cutOut),
+    ),
+  };
+}
+
+interface SolvedCorner {
+  readonly state: CornerState;
+  readonly priced: PricedNetwork;
+  readonly solution: Solution;
+  readonly cutOut: readonly number[];
+}
+
+function solveCorners(
+  topology: Topology,
+  plan: CompletePlan,
+  chosen: Chosen,
+  states: readonly CornerState[],
+): SolvedCorner[] {
+  return states.map((state) => {
+    const priced = priceNetwork(topology, plan, chosen, state);
+    const solution = solveNetwork(priced.numbers);
+    const troubled = solution.status === "collapsed" || solution.underVoltage.length > 0;
+    const cutOut = troubled ? solveNetwork(priced.numbers, { cutOut: true }).cutOut : [];
+    return { state, priced, solution, cutOut };
+  });
+}
+
+/** Greatest current of each branch and piece of gear over the corners [A]. */
+function loadsOf(corners: readonly SolvedCorner[], topology: Topology): [Float64Array, Float64Array] {
+  const branchA = new Float64Array(topology.branches.length);
+  const gearA = new Float64Array(topology.gear.length);
+  for (const { solution } of corners) {
+    for (let at = 0; at < branchA.length; at += 1)
+      branchA[at] = Math.max(branchA[at] ?? 0, Math.abs(solution.branchA[at] ?? 0));
+    for (let at = 0; at < gearA.length; at += 1)
+      gearA[at] = Math.max(gearA[at] ?? 0, solution.loadA[at] ?? 0);
+  }
+  return [branchA, gearA];
+}
+
+function greaterDemand(one: Demand, other: Demand): Demand {
+  const greater = (a: Float64Array, b: Float64Array) => a.map((value, at) => Math.max(value, b[at] ?? 0));
+  return {
+    leastGearA: one.leastGearA,
+    leastBranchA: one.leastBranchA,
+    mostGearA: greater(one.mostGearA, other.mostGearA),
+    mostBranchA: greater(one.mostBranchA, other.mostBranchA),
+  };
+}
+
+function chosenWith(
+  groups: readonly RunGroup[],
+  pick: (group: RunGroup, at: number) => number,
+  ratingsA: ReadonlyMap<string, number>,
+): Chosen {
+  const sizes = new Map<string, ConductorSize>();
+  groups.forEach((group, at) => {
+    const candidate = group.candidates[group.fixed ?? pick(group, at)];
+    if (candidate) sizes.set(group.id, candidate.size);
+  });
+  return { sizes, tinned: new Map(groups.map(({ id, run }) => [id, run.tinned])), ratingsA };
+}
+
+/** Judges the plan's devices at a state of sizes and loads. */
+class Judge {
+  constructor(
+    private readonly plan: CompletePlan,
+    private readonly rules: RuleSet,
+    private readonly topology: Topology,
+    private readonly tree: SupplyTree,
+    private readonly worst: CornerState,
+    private readonly highest: CornerState,
+  ) {}
+
+  /** A rating for each device to price a network with before any is judged: the owner's, or the load and a quarter. */
+  firstRatings(demand: Demand): ReadonlyMap<string, number> {
+    const ratings = new Map<string, number>();
+    this.topology.branches.forEach(({ parts }, index) => {
+      const part = parts[0];
+      if (part?.kind !== "protection") return;
+      const owner = this.topology.devices.find(({ id }) => id === part.device)?.protection.ratingA;
+      ratings.set(part.device, owner ?? Math.max(1, 1.25 * (demand.mostBranchA[index] ?? 0)));
+    });
+    return ratings;
+  }
+
+  /** Ratings that suit load, start, gear and the conductors already fixed; those still open are left out of account. */
+  ratings(
+    chosen: Chosen,
+    branchA: Float64Array,
+    gearA: Float64Array,
+    openSizes: ReadonlySet<string>,
+  ): Map<string, number> {
+    const groupOf = this.groupOfBranch();
+    const known = this.guards(chosen, branchA, gearA).map((guard) => ({
+      ...guard,
+      conductors: guard.conductors.filter(({ id }) => !openSizes.has(groupOf.get(id) ?? "")),
+    }));
+    return new Map(judgeGuards(known, this.rules).map(({ id, ratingA }) => [id, ratingA]));
+  }
+
+  all(chosen: Chosen, branchA: Float64Array, gearA: Float64Array): readonly ProtectionFigures[] {
+    return judgeGuards(this.guards(chosen, branchA, gearA), this.rules);
+  }
+
+  /** Greatest rating that stands before each group of conductors. */
+  ratingByGroup(ratingsA: ReadonlyMap<string, number>): Map<string, number> {
+    const byGroup = new Map<string, number>();
+    downstreamOf(this.topology, this.tree).branches.forEach((branches, device) => {
+      const ratingA = ratingsA.get(this.topology.devices[device]?.id ?? "");
+      if (ratingA === undefined) return;
+      for (const branch of branches) {
+        for (const part of this.topology.branches[branch]?.parts ?? []) {
+          if (part.kind === "conductor")
+            byGroup.set(part.sizeGroup, Math.max(byGroup.get(part.sizeGroup) ?? 0, ratingA));
+        }
+      }
+    });
+    for (const { run, protection } of this.chargerRuns()) {
+      if (protection.ratingA !== undefined) byGroup.set(run, protection.ratingA);
+    }
+    return byGroup;
+  }
+
+  private chargerRuns() {
+    const chargers = new Set(this.plan.chargers.map(({ name }) => name));
+    return this.plan.runs.flatMap(({ group, from, to, protection }) =>
+      protection && (chargers.has(from.place) || chargers.has(to.place)) ? [{ run: group, protection }] : [],
+    );
+  }
+
+  private groupOfBranch(): ReadonlyMap<string, string> {
+    return new Map(
+      this.topology.branches.flatMap(({ id, parts }) => {
+        const part = parts.find(({ kind }) => kind === "conductor");
+        return part?.kind === "conductor" ? [[id, part.sizeGroup] as const] : [];
+      }),
+    );
+  }
+
+  private guards(chosen: Chosen, branchA: Float64Array, gearA: Float64Array): Guard[] {
+    const { plan, rules, topology, tree } = this;
+    const hotOhm = priceNetwork(topology, plan, chosen, this.worst).numbers.branches.ohm;
+    const coldOhm = priceNetwork(topology, plan, chosen, this.highest).numbers.branches.ohm;
+    return [
+      ...guardsOf({ plan, rules, topology, tree, chosen, hotOhm, coldOhm, branchA, gearA }),
+      ...chargerGuards(plan, rules, chosen),
+    ];
+  }
+}
