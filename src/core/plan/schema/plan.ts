@@ -1,0 +1,63 @@
+import type { Plan, Shows } from "../model/plan.js";
+import { map } from "./combine.js";
+import { ambient, conductors, craft, showsKeys } from "./craft.js";
+import { fields, otherwise, required } from "./fields.js";
+import { gear } from "./gear.js";
+import { corners, oneAtATime, outings } from "./outings.js";
+import { boxes, panels } from "./panels.js";
+import { runs } from "./runs.js";
+import { choice, text, whole } from "./scalars.js";
+import type { Shape } from "./shape.js";
+import { prices, stock } from "./stock.js";
+import { batteries, chargers, converters } from "./supply.js";
+
+/** The format written and read here. */
+export const formatVersion = 1;
+
+/** Every section of a plan. A new one is a file beside this and one line here. */
+export const planKeys = fields("a plan", {
+  skiffloom: required("skiffloom", whole(formatVersion, formatVersion), "Version of the format."),
+  name: required("name", text, "Name of the plan."),
+  rules: required("rules", choice(["us", "iso"]), "Rule-set: `us` or `iso`."),
+  shows: otherwise("shows", showsKeys, {}, "How figures are shown."),
+  craft: otherwise("craft", craft, {}, "The boat."),
+  ambient: otherwise("ambient", ambient, {}, "Temperatures."),
+  conductors: otherwise(
+    "conductors",
+    conductors,
+    { aim: "cheapest", sizes: [] },
+    "How conductors are chosen.",
+  ),
+  batteries: otherwise("batteries", batteries, [], "Batteries by name."),
+  chargers: otherwise("chargers", chargers, [], "Chargers by name."),
+  converters: otherwise(
+    "converters",
+    converters,
+    [],
+    "Converters by name; each has the outlets `in` and `out`.",
+  ),
+  panels: otherwise("panels", panels, [], "Switch panels by name."),
+  boxes: otherwise("boxes", boxes, [], "Junction boxes by name."),
+  gear: otherwise("gear", gear, [], "Gear by name."),
+  runs: otherwise("runs", runs, [], "Runs by name: one cable between two places."),
+  oneAtATime: otherwise("one at a time", oneAtATime, [], "Groups of gear of which one is on at a time."),
+  corners: otherwise("corners", corners, [], "Conditions to solve at, besides the three every plan gets."),
+  outings: otherwise("outings", outings, [], "Outings by name."),
+  stock: otherwise("stock", stock, { wire: [] }, "What is on hand."),
+  prices: otherwise("prices", prices, { wire: [] }, "Prices."),
+});
+
+export const planShape: Shape<Plan> = map(
+  planKeys,
+  ({ skiffloom: _version, shows, stock: onHand, prices: known, ...rest }): Plan => ({
+    ...rest,
+    shows: { ...usualShows[rest.rules], ...shows },
+    stockWire: onHand.wire,
+    wirePrices: known.wire,
+  }),
+);
+
+const usualShows: Readonly<Record<Plan["rules"], Shows>> = {
+  us: { lengths: "inches", conductors: "awg", paper: "letter" },
+  iso: { lengths: "millimetres", conductors: "metric", paper: "a4" },
+};

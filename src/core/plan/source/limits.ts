@@ -1,0 +1,21 @@
+/**
+ * How much a plan may hold. Chosen so that 20,000 pieces of gear written out one by one, each with its own run
+ * (about 6 million characters), pass with room, and a hostile file is refused before it costs more than seconds.
+ */
+export const limits = {
+  /** Size of the file [bytes], and of its text [characters]. */
+  maxBytes: 16 * 1024 * 1024,
+  /** Sections within sections. The format itself needs 7. */
+  maxDepth: 24,
+  /** Values, keys included, as written. */
+  maxValues: 2_000_000,
+  /** Values read, counting what an alias stands for each time. */
+  maxValuesRead: 4_000_000,
+  maxAliases: 2_000,
+  /** Pieces of gear, counts added up. */
+  maxGear: 100_000,
+  /** Problems told in one reading. */
+  maxProblems: 50,
+  maxNameLength: 80,
+  maxTextLength: 2_000,
+} as const;
