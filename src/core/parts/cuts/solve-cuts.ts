@@ -1,0 +1,69 @@
+import { ask, checkRequest, plainProblems } from "./ask.js";
+import { cutsByMilp } from "./cut-milp.js";
+import { cutPlan } from "./cut-plan.js";
+import { searchCuts } from "./search.js";
+import type { CutAnswer, CutOptions, CutProblem, CutRequest, StockLength } from "./types.js";
+
+/**
+ * What to cut from what, for one kind of wire: least money first, then least length opened, so that offcuts go before
+ * spools and whole spools stay whole. Proven, or with the bound no plan goes under.
+ * @throws RangeError on figures that are not whole numbers in range.
+ */
+export function solveCuts(request: CutRequest, options: CutOptions = {}): CutAnswer {
+  const effort = options.effort ?? 10;
+  if (!(effort > 0)) throw new RangeError(`effort must be > 0, got ${effort}`);
+  checkRequest(request);
+  const problems = plainProblems(request);
+  if (problems.length > 0) return { ok: false, kind: request.kind, problems };
+
+  const usable = request.stock.filter((stock) => stock.count === "any" || stock.count > 0);
+  const unpriced = usable.filter((stock) => stock.source === "new" && stock.priceMinor === undefined);
+  const known = usable.filter((stock) => !unpriced.includes(stock));
+  const priceOf = (stock: StockLength): number => (stock.source === "new" ? (stock.priceMinor ?? 0) : 0);
+  const withKnown =
+    unpriced.length > 0 && plainProblems({ ...request, stock: known }).length > 0 ? undefined : known;
+  if (withKnown !== undefined) {
+    const answer = attempt(request, withKnown, priceOf, effort, options);
+    if (answer.ok || unpriced.length === 0) return answer;
+  }
+  // Nothing known serves: unpriced stock counts as dearer than any known one, so that as little of it as may be is taken.
+  const dearest = 1 + 2 * Math.max(0, ...known.map(priceOf));
+  return attempt(
+    request,
+    usable,
+    (stock) => (unpriced.includes(stock) ? dearest : priceOf(stock)),
+    effort,
+    options,
+  );
+}
+
+function attempt(
+  request: CutRequest,
+  stock: readonly StockLength[],
+  priceOf: (stock: StockLength) => number,
+  effort: number,
+  options: CutOptions,
+): CutAnswer {
+  const asked = ask(request, stock, priceOf);
+  const { kind, pieces } = request;
+  if (pieces.length === 0) return { ok: true, plan: cutPlan(request, asked, { filled: [], weight: 0 }, 0) };
+  let { best, lowerBound } = searchCuts(asked.question, effort);
+  const open = best === undefined ? Number.isFinite(lowerBound) : lowerBound < best.weight;
+  if (open && options.solveMilp !== undefined) {
+    const proven = cutsByMilp(asked, options.solveMilp);
+    if (proven !== undefined && (best === undefined || proven.weight <= best.weight)) {
+      best = proven;
+      lowerBound = proven.weight;
+    }
+  }
+  if (best === undefined) {
+    const neededMm = pieces.reduce((sum, piece) => sum + piece.lengthMm, 0);
+    const onHandMm = stock.reduce(
+      (sum, one) => sum + one.lengthMm * (one.count === "any" ? 0 : one.count),
+      0,
+    );
+    const problem: CutProblem = { problem: "pieces-do-not-fit-stock", neededMm, onHandMm };
+    return { ok: false, kind, problems: [problem] };
+  }
+  return { ok: true, plan: cutPlan(request, asked, best, lowerBound) };
+}
