@@ -50,12 +50,13 @@ function findingOf(
 }
 
 function working(device: ProtectionFigures): WorkingStep[] {
-  return [
-    { symbol: "rating", value: device.ratingA, unit: "A" },
-    { symbol: "I load", value: device.loadA, unit: "A" },
-    { symbol: "I start", value: device.startA, unit: "A" },
-    ...(device.weakest ? [{ symbol: "weakest conductor", value: device.weakest.sizeKey }] : []),
-    { symbol: "I short at the device", value: device.shortAtDeviceA, unit: "A" },
-    { symbol: "I short at the far end", value: device.shortAtFarEndA, unit: "A" },
+  const amps: [string, number | undefined][] = [
+    ["rating", device.ratingA],
+    ["I load", device.loadA],
+    ["I start", device.startA],
+    ["weakest conductor allows", device.weakest?.allowedA],
+    ["I short at the device", device.shortAtDeviceA],
+    ["I short at the far end", device.shortAtFarEndA],
   ];
+  return amps.flatMap(([symbol, value]) => (value === undefined ? [] : [{ symbol, value, unit: "A" }]));
 }

@@ -1,0 +1,57 @@
+import type { RuleId } from "../core/findings/rules.js";
+import type { RuleWords } from "./rule-words.js";
+
+export const layoutRules = {
+  "ignition-protection": {
+    title: "Nothing that sparks sits where petrol vapour gathers",
+    why: "Vapour lies low and still. One switch or fuse that opens in it is enough.",
+    mend: "Move it out of the space, or use one whose maker marks it as ignition protected.",
+    says: (say) =>
+      `The ${say.term("kind")} of ${say.at} sits in the engine space and is not ignition protected.`,
+    unchecked: (say) =>
+      `${say.all} ${say.many ? "sit" : "sits"} in an engine space, and the plan does not say that ${say.many ? "they are" : "it is"} ignition protected, or that there is no petrol.`,
+  },
+  "live-pump-behind-master": {
+    title: "A float-switch pump stays live",
+    why: "One turns the master off and goes home. It rains. The float rises and nothing happens.",
+    mend: "Take its way before the panel's master, and its feed before the battery's, with a fuse of its own.",
+    says: (say) => `${say.at} starts by its float, but it goes dead with the master switch of ${say.others}.`,
+  },
+  "float-pump-switched": {
+    title: "No ordinary switch stands before a float-switch pump",
+    why: "It will be off on the day it matters.",
+    mend: "Leave the switch out, or use one that only chooses between float and by hand.",
+    says: (say) => `${say.at} starts by its float, but the switch of ${say.others} can turn it off.`,
+  },
+  "bilge-pump-by-hand": {
+    title: "A bilge pump starts by itself",
+    why: "Nobody watches the bilge while steering, and nobody is there at the mooring.",
+    mend: "A float switch, on a way that stays live.",
+    says: (say) => `${say.at} runs only when someone turns it on.`,
+  },
+  "navigation-lights-way": {
+    title: "Navigation lights have a way to themselves",
+    why: "A wet socket or a lamp that shorts should not put out the lights that others steer by.",
+    mend: "Give them a way of their own.",
+    says: (say) => `The navigation lights share ${say.at} with ${say.others}.`,
+  },
+  "way-empty": {
+    title: "Every way feeds something, or is called spare",
+    why: "A way with a name and no load is usually a run one forgot to draw.",
+    mend: "Draw the run, or call the way spare.",
+    says: (say) => `${say.at} feeds nothing.`,
+  },
+  "metal-hull": {
+    title: "A metal boat is kept out of the circuit",
+    why: "Stray current from a chafed wire or a wet joint eats the hull, or the neighbour's, under water.",
+    mend: "Both legs insulated everywhere, no negative bolted to the hull, clips that do not hold water, and a look with a meter each season.",
+    says: (say) =>
+      `The hull is ${say.term("hull")}: no conductor may touch it, and no negative is bolted to it${say.others ? `; through ${say.others} on shore power a current may flow in the water, so ask someone licensed about isolation` : ""}.`,
+  },
+  "master-missing": {
+    title: "The battery can be cut off by hand",
+    why: "When it smokes, one wants one switch, and to find it in the dark.",
+    mend: "A master switch near the battery or on the panel, with the float pump taken before it.",
+    says: (say) => `No switch cuts ${say.others} off from ${say.at}.`,
+  },
+} as const satisfies Partial<Record<RuleId, RuleWords>>;

@@ -1,0 +1,88 @@
+import type { Finding } from "../core/findings/finding.js";
+import type { Shows } from "../core/plan/model/plan.js";
+import { amps, decimals, hours, lengthWords, noFigure, threeDigits, volts } from "./numbers.js";
+
+/** How a rule's sentence writes what its finding holds, in the owner's units. */
+export interface Say {
+  readonly figure: string;
+  readonly limit: string;
+  readonly at: string;
+  /** The other things, `a, b and c`; empty where there are none. */
+  readonly others: string;
+  /** All things together, the first included. */
+  readonly all: string;
+  /** Are there several? */
+  readonly many: boolean;
+  /** When: `with the battery low, the copper hot and everything on`. */
+  readonly when: string;
+  readonly term: (name: string) => string;
+  /** A step of the working by its symbol, with its unit. */
+  readonly step: (symbol: string) => string;
+}
+
+export function sayOf(finding: Finding, shows: Shows): Say {
+  const { at, with: others = [], unit, figure, limit, terms = {}, working = [] } = finding;
+  const place = at === "plan" ? "the plan" : at;
+  const step = (symbol: string) => {
+    const found = working.find((one) => one.symbol === symbol);
+    if (found === undefined) return noFigure;
+    return typeof found.value === "string" ? found.value : quantity(found.value, found.unit, shows);
+  };
+  return {
+    figure: quantity(figure, unit, shows),
+    limit: quantity(limit, unit, shows),
+    at: place,
+    others: listed(others),
+    all: listed([place, ...others]),
+    many: others.length > 0,
+    when: cornerWords(terms.corner),
+    term: (name) => terms[name] ?? noFigure,
+    step,
+  };
+}
+
+/** A value in a finding's unit as the owner reads it. */
+export function quantity(value: number | undefined, unit: string | undefined, shows: Shows): string {
+  if (value === undefined || !Number.isFinite(value)) return noFigure;
+  switch (unit) {
+    case "V":
+      return volts(value);
+    case "A":
+      return amps(value);
+    case "m":
+      return lengthWords(value, shows);
+    case "h":
+      return hours(value);
+    case "%":
+      return `${decimals(value, 1)}\u00a0%`;
+    case undefined:
+      return String(Number(value.toPrecision(3)));
+    default:
+      return `${threeDigits(value)}\u00a0${unit}`;
+  }
+}
+
+const mostNamed = 6;
+
+/** `a`, `a and b`, `a, b and c`; long lists end in `and 12 more`. */
+export function listed(names: readonly string[]): string {
+  if (names.length <= 1) return names[0] ?? "";
+  const named = names.length > mostNamed ? names.slice(0, mostNamed - 1) : names.slice(0, -1);
+  const rest = names.length - named.length;
+  return `${named.join(", ")} and ${rest > 1 ? `${rest} more` : names.at(-1)}`;
+}
+
+function cornerWords(corner: string | undefined): string {
+  switch (corner) {
+    case "nominal":
+      return "in ordinary use";
+    case "worst drop":
+      return "with the battery low, the copper hot and everything on";
+    case "highest voltage":
+      return "while the battery is on charge";
+    case undefined:
+      return "";
+    default:
+      return `in the corner ${corner}`;
+  }
+}

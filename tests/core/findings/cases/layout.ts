@@ -1,0 +1,104 @@
+import type { CheckInput } from "../../../../src/core/findings/check-input.js";
+import type { CompleteBattery, CompletePanel } from "../../../../src/core/plan/completed.js";
+import { battery, boat, feed, lamp, lampRun, panel, way } from "../boat.js";
+import type { RuleCase } from "../case.js";
+
+const engine = (ignitionProtected: boolean | undefined, petrolOnBoard: boolean): CheckInput => {
+  const device = ignitionProtected === undefined ? { ratingA: 10 } : { ratingA: 10, ignitionProtected };
+  const safe = { device: "blade fuse", ratingA: 5, ignitionProtected: true } as const;
+  return boat({
+    panels: [panel({ surroundings: "engine space", ways: [way({ switch: device, protection: safe })] })],
+    plan: { source: { craft: { petrolOnBoard, hullMaterial: "wood" } } },
+    batteries: [battery({ fuelPartWithinM: 1 })],
+  });
+};
+const pumpBoat = (
+  change: {
+    panel?: Partial<CompletePanel>;
+    way?: Parameters<typeof way>[0];
+    battery?: Partial<CompleteBattery>;
+    beforeMaster?: boolean;
+  } = {},
+): CheckInput =>
+  boat({
+    batteries: [unmastered(change.battery)],
+    panels: [panel({ ways: [way({ switch: "none", ...change.way })], ...change.panel })],
+    gear: [lamp({ role: "bilge pump", floatSwitch: true })],
+    runs: [feed({ beforeMaster: change.beforeMaster ?? false }), lampRun()],
+  });
+
+export const layoutCases = {
+  "ignition-protection": {
+    raises: [
+      { boat: () => engine(false, true), at: "helm / lamps", level: "stop" },
+      { boat: () => engine(undefined, true), at: "helm / lamps", level: "unchecked" },
+    ],
+    quiet: [() => engine(true, true), () => engine(false, false)],
+  },
+  "live-pump-behind-master": {
+    raises: [
+      { boat: () => pumpBoat({ panel: { master: { ratingA: 30 } } }), at: "lamp", level: "stop" },
+      { boat: () => pumpBoat({ battery: { master: { ratingA: 100 } } }), at: "lamp", level: "stop" },
+    ],
+    quiet: [
+      () => pumpBoat({ panel: { master: { ratingA: 30 } }, way: { alwaysLive: true } }),
+      () => pumpBoat({ battery: { master: { ratingA: 100 } }, beforeMaster: true }),
+      () => pumpBoat(),
+    ],
+  },
+  "float-pump-switched": {
+    raises: [{ boat: () => pumpBoat({ way: { switch: { ratingA: 10 } } }), at: "lamp", level: "mend" }],
+    quiet: [() => pumpBoat()],
+  },
+  "bilge-pump-by-hand": {
+    raises: [{ boat: () => boat({ gear: [lamp({ role: "bilge pump" })] }), at: "lamp", level: "mind" }],
+    quiet: [() => pumpBoat()],
+  },
+  "navigation-lights-way": {
+    raises: [
+      {
+        boat: () =>
+          boat({
+            gear: [lamp({ role: "navigation light" }), lamp({ name: "other", group: "other" })],
+            plan: {
+              circuitOf: new Map([
+                ["lamp", "helm / lamps"],
+                ["other", "helm / lamps"],
+              ]),
+            },
+          }),
+        at: "helm / lamps",
+        level: "mend",
+      },
+    ],
+    quiet: [() => boat({ gear: [lamp({ role: "navigation light" })] })],
+  },
+  "way-empty": {
+    raises: [
+      {
+        boat: () => boat({ panels: [panel({ ways: [way(), way({ name: "bilge" })] })] }),
+        at: "helm / bilge",
+        level: "mind",
+      },
+    ],
+    quiet: [() => boat({ panels: [panel({ ways: [way(), way({ name: "spare 1" })] })] })],
+  },
+  "metal-hull": {
+    raises: [
+      {
+        boat: () => boat({ plan: { source: { craft: { hullMaterial: "aluminium" } } } }),
+        at: "plan",
+        level: "mind",
+      },
+    ],
+  },
+  "master-missing": {
+    raises: [{ boat: () => boat({ batteries: [unmastered()] }), at: "house", level: "mind" }],
+    quiet: [() => boat({ batteries: [unmastered()], panels: [panel({ master: { ratingA: 30 } })] })],
+  },
+} as const satisfies Record<string, RuleCase>;
+
+function unmastered(change: Partial<CompleteBattery> = {}): CompleteBattery {
+  const { master: _master, ...rest } = battery();
+  return { ...rest, ...change };
+}

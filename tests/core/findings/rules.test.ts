@@ -1,0 +1,66 @@
+import { describe, expect, test } from "vitest";
+import { checkPlan } from "../../../src/core/findings/check.js";
+import { type RuleId, rules } from "../../../src/core/findings/rules.js";
+import { findingSentence, remedySentence, workingLines } from "../../../src/words/findings.js";
+import { boat } from "./boat.js";
+import type { RuleCase } from "./case.js";
+import { batteryCases } from "./cases/batteries.js";
+import { conductorCases } from "./cases/conductors.js";
+import { jointCases } from "./cases/joints.js";
+import { layoutCases } from "./cases/layout.js";
+import { protectionCases } from "./cases/protection.js";
+import { supplyCases } from "./cases/supply.js";
+import { voltageCases } from "./cases/voltage.js";
+
+/** A rule without a case does not compile. */
+const cases: Readonly<Record<RuleId, RuleCase>> = {
+  ...supplyCases,
+  ...voltageCases,
+  ...conductorCases,
+  ...protectionCases,
+  ...jointCases,
+  ...batteryCases,
+  ...layoutCases,
+};
+const gravity = ["unchecked", "mind", "mend", "stop"];
+
+test("the sound boat has no findings", () => {
+  expect(checkPlan(boat())).toEqual([]);
+});
+
+describe.each(rules.map((rule) => [rule.id, rule] as const))("%s", (id, rule) => {
+  const { raises, quiet = [] }: RuleCase = cases[id];
+
+  test.each(raises.map((one, index) => [index, one] as const))("raises, %i", (_index, raised) => {
+    const found = checkPlan(raised.boat()).filter((one) => one.rule === id);
+    const here = found.find(({ at, level }) => at === raised.at && level === raised.level);
+    expect(here, JSON.stringify(found)).toBeDefined();
+    if (raised.figure !== undefined) expect(here?.figure).toBeCloseTo(raised.figure, 9);
+    if (raised.limit !== undefined) expect(here?.limit).toBeCloseTo(raised.limit, 9);
+  });
+
+  test.each(raises.map((one, index) => [index, one] as const))("is told in words, %i", (_index, raised) => {
+    const shows = { lengths: "inches", conductors: "awg", paper: "letter" } as const;
+    for (const finding of checkPlan(raised.boat()).filter((one) => one.rule === id)) {
+      const sentence = findingSentence(finding, shows);
+      expect(sentence).toMatch(/^[A-Z0-9].*\.$/s);
+      expect(sentence).not.toMatch(/undefined|NaN|\[object|–/);
+      for (const line of [...workingLines(finding, shows), ...(finding.remedies ?? []).map(remedySentence)])
+        expect(line).not.toMatch(/undefined|NaN|\[object/);
+    }
+  });
+
+  test.each([boat, ...quiet].map((one, index) => [index, one] as const))(
+    "keeps quiet, %i",
+    (_index, quietBoat) => {
+      expect(checkPlan(quietBoat()).filter((one) => one.rule === id)).toEqual([]);
+    },
+  );
+
+  test("its level is the gravest it gives, and it has sources", () => {
+    const given = raises.map(({ level }) => gravity.indexOf(level));
+    expect(Math.max(...given)).toBe(gravity.indexOf(rule.level));
+    expect(rule.sources.us.length).toBeGreaterThan(0);
+    expect(rule.sources.iso.length).toBeGreaterThan(0);
+  });
+});
