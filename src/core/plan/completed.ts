@@ -1,3 +1,4 @@
+import type { AssumptionReason } from "./complete/reasons.js";
 import type { Protection, Switch } from "./model/common.js";
 import type { Gear } from "./model/gear.js";
 import type { Corner, Outing } from "./model/outing.js";
@@ -17,7 +18,7 @@ export interface Assumption {
   /** What was taken, as the owner would write it. */
   readonly value: string;
   /** Key of the sentence that says why, in `words/`; the source stands there too. */
-  readonly reason: string;
+  readonly reason: AssumptionReason;
 }
 
 export type CompleteBattery = Filled<

@@ -1,4 +1,5 @@
 import type { Assumption } from "../completed.js";
+import type { AssumptionReason } from "./reasons.js";
 
 /** Collects assumptions while a plan is completed. `take` returns the owner's value, or the assumed one after noting it. */
 export class Notes {
@@ -14,7 +15,7 @@ export class Notes {
     assumed: T,
     at: string,
     field: string,
-    reason: string,
+    reason: AssumptionReason,
     shown: (value: T) => string = String,
   ): T {
     if (written !== undefined) return written;

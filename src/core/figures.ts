@@ -1,0 +1,44 @@
+import { type SettledCircuit, settleCircuit } from "./circuit/settle.js";
+import type { Figures } from "./figures-types.js";
+import { checkPlan } from "./findings/check.js";
+import { completePlan } from "./plan/complete.js";
+import type { Plan } from "./plan/model/plan.js";
+import { ruleSet } from "./reference/rule-sets.js";
+
+/** All figures of a plan, and the circuit they were worked out on (for a netlist, or to look closer). */
+export interface WorkedOut {
+  readonly figures: Figures;
+  readonly circuit: SettledCircuit;
+}
+
+/** The one front door: a plan that was read goes in, every figure and every finding comes out. Faults of the boat are findings, never a throw. */
+export function workOut(plan: Plan): WorkedOut {
+  const complete = completePlan(plan);
+  const rules = ruleSet(plan.rules);
+  const circuit = settleCircuit(complete, rules);
+  const { sizes, protection, corners } = circuit;
+  const outings: Figures["outings"] = [];
+  const charging: Figures["charging"] = [];
+  const findings = checkPlan({
+    plan: complete,
+    ruleSet: rules,
+    sizes,
+    protection,
+    corners,
+    outings,
+    charging,
+  });
+  return {
+    figures: {
+      plan: complete,
+      assumptions: complete.assumptions,
+      sizes,
+      protection,
+      corners,
+      outings,
+      charging,
+      findings,
+    },
+    circuit,
+  };
+}
