@@ -14,6 +14,8 @@ export function sizeReason(reason: SizeReason): string {
       return `fuse or breaker of ${amps(reason.ratingA)}, this conductor allows ${amps(reason.allowedA)}`;
     case "least size":
       return `least size allowed here (${reason.clause})`;
+    case "price":
+      return "the next smaller is no cheaper";
     case "smallest made":
       return "the smallest on the list";
     default:

@@ -7,6 +7,8 @@ export type SizeReason =
   | { readonly rule: "ampacity"; readonly currentA: number; readonly ampacityA: number }
   | { readonly rule: "protection"; readonly ratingA: number; readonly allowedA: number }
   | { readonly rule: "least size"; readonly clause: string }
+  /** The next smaller would do but costs (or weighs) no less. */
+  | { readonly rule: "price" }
   | { readonly rule: "smallest made" };
 
 /** The size of one set of conductors of a run that must be alike (all cores of a cable, or its returns where they differ). */
@@ -16,7 +18,7 @@ export interface SizeChoice {
   readonly run: string;
   readonly size: ConductorSize;
   readonly fixedByOwner: boolean;
-  /** Derated ampacity of one conductor here [A], and the most it carries in the worst corner [A]. */
+  /** Derated ampacity of one conductor here [A] (NaN where no table has it), and the most it carries in the worst corner [A]. */
   readonly ampacityA: number;
   readonly currentA: number;
   readonly lengthM: number;

@@ -1,0 +1,122 @@
+import { type Dual, dualAt, raise } from "./dual.js";
+import { eliminate } from "./eliminate.js";
+import type { Box, Paths } from "./paths.js";
+import type { Program } from "./program.js";
+import { type Real, repair, type Touching } from "./repair.js";
+
+/** What is known of the rows within a box: the best choice found, and what every choice there costs at least. */
+export interface Relaxed {
+  /** Undefined: no choice there costs less than asked for. */
+  readonly best: Real | undefined;
+  readonly bound: number;
+  readonly rowPrice: Float64Array;
+}
+
+const shortList = 48;
+const costTolerance = 1e-9;
+
+/**
+ * The cheapest choice in a box that keeps all rows and costs less than `below`: prices on volts and a repaired choice bracket it, options
+ * that cannot win are struck, and an elimination with short lists, a relaxed one for bounds and a full one close the gap, as far as needed.
+ */
+export function solveRows(
+  program: Program,
+  paths: Paths,
+  touching: Touching,
+  given: Box,
+  settings: { readonly below: number; readonly maxLabels: number; readonly rowPrice?: Float64Array },
+): Relaxed {
+  const start = settings.rowPrice ?? new Float64Array(program.rows.length);
+  const box = raisedLow(program, touching, given);
+  if (!box) return { best: undefined, bound: Number.POSITIVE_INFINITY, rowPrice: start };
+  let best: Real | undefined;
+  const offer = (choice: readonly number[]): number => {
+    const real = repair(program, touching, box, choice);
+    if (real && real.cost < (best?.cost ?? Number.POSITIVE_INFINITY)) best = real;
+    return best?.cost ?? Number.POSITIVE_INFINITY;
+  };
+  const target = offer(box.high);
+  const rounds = settings.rowPrice ? 24 : 120;
+  const dual = raise(program, paths, box, start, rounds, target, offer);
+  offer(dual.choice);
+  const { rowPrice } = dual;
+  const answer = (bound: number): Relaxed => {
+    const cost = best?.cost ?? Number.POSITIVE_INFINITY;
+    return cost < settings.below
+      ? { best, bound: Math.min(bound, cost), rowPrice }
+      : { best: undefined, bound, rowPrice };
+  };
+  const limit = () => Math.min(settings.below, best?.cost ?? Number.POSITIVE_INFINITY);
+  const closed = (bound: number) => bound >= limit() * (1 - costTolerance);
+  if (closed(dual.bound)) return answer(dual.bound);
+
+  const look = (
+    side: "keep" | "relax",
+    maxLabels: number,
+    priced: Dual,
+    within: Box,
+    outside?: Float64Array,
+  ) =>
+    eliminate(
+      program,
+      paths,
+      within,
+      { side, maxLabels },
+      { dual: priced, below: limit(), ...(outside ? { outside } : {}) },
+    );
+  const narrow = struck(box, dual, limit());
+  const priced = dualAt(program, paths, narrow, rowPrice);
+  const quick = look("keep", shortList, priced, narrow);
+  if (quick.best && quick.best.cost < limit()) best = quick.best;
+  if (!quick.thinned) return answer(limit());
+
+  const loose = look("relax", shortList, priced, narrow);
+  if (!loose.thinned && loose.best && loose.best.cost < limit()) best = loose.best;
+  const bound = loose.best ? Math.min(loose.best.cost, limit()) : limit();
+  if (closed(bound)) return answer(bound);
+  const full = look("keep", settings.maxLabels, priced, narrow, loose.outside);
+  if (full.best && full.best.cost < limit()) best = full.best;
+  return answer(full.thinned ? Math.max(bound, dual.bound) : limit());
+}
+
+/** The box without options that break a row even with everything else at its largest; undefined: some row cannot be kept. */
+function raisedLow({ options, rows }: Program, touching: Touching, { low, high }: Box): Box | undefined {
+  const ohmAt = (group: number, option: number) => options[group]?.ohmPerM[option] ?? 0;
+  const spareV = rows.map(({ slackV, terms }) =>
+    terms.reduce((left, { group, ampereM }) => left - ampereM * ohmAt(group, high[group] ?? 0), slackV),
+  );
+  const roundingV = 1e-11;
+  if (spareV.some((left) => !(left >= -roundingV))) return undefined;
+  const raised = low.map((from, group) => {
+    let option = from;
+    const least = ohmAt(group, high[group] ?? 0);
+    while (
+      option < (high[group] ?? 0) &&
+      (touching[group] ?? []).some(
+        ({ row, ampereM }) => ampereM * (ohmAt(group, option) - least) > (spareV[row] ?? 0) + roundingV,
+      )
+    )
+      option += 1;
+    return option;
+  });
+  return { low: raised, high };
+}
+
+/** The box without options at its edges that, priced, cannot be part of a choice under `below`. */
+function struck({ low, high }: Box, dual: Dual, below: number): Box {
+  const room = below - dual.bound;
+  const fits = (group: number, option: number) =>
+    (dual.priced[group]?.[option] ?? 0) - (dual.leastPriced[group] ?? 0) <= room;
+  return {
+    low: low.map((from, group) => {
+      let option = from;
+      while (option < (high[group] ?? 0) && !fits(group, option)) option += 1;
+      return option;
+    }),
+    high: high.map((to, group) => {
+      let option = to;
+      while (option > (low[group] ?? 0) && !fits(group, option)) option -= 1;
+      return option;
+    }),
+  };
+}
