@@ -35,6 +35,7 @@ export function readQuantity(text: string, expected: Dimension): QuantityResult<
     return bad("wrong kind", text, expected, { foundKind: "conductor size" });
   const negative = plain.startsWith("-");
   const body = plain.replace(/^[+-]\s*/, "");
+  if (body === "") return bad("empty", text, expected);
   let total: Rational = { num: 0n, den: 1n };
   let last: Unit | undefined;
   part.lastIndex = 0;
@@ -74,14 +75,12 @@ function follows(before: Unit, after: Unit): boolean {
 }
 
 function noUnit(text: string, plain: string, expected: Dimension): QuantityResult<never> {
-  const usual = unitsOf(expected)[0]?.sign ?? "";
-  return bad(
-    "no unit",
-    text,
-    expected,
-    /^[-+]?[\d./ ]+$/.test(plain) ? { nearest: `${plain} ${usual}` } : {},
-  );
+  if (!/^[-+]?[\d./ ]+$/.test(plain)) return bad("no unit", text, expected);
+  if (expected === "share" && /^0?\.\d{1,15}$/.test(plain))
+    return bad("no unit", text, expected, { nearest: `${toNumber(times(decimal(plain), hundred))} %` });
+  return bad("no unit", text, expected, { nearest: `${plain} ${unitsOf(expected)[0]?.sign ?? ""}` });
 }
+const hundred: Rational = { num: 100n, den: 1n };
 
 function unknownUnit(text: string, sign: string, expected: Dimension): QuantityResult<never> {
   const ours = units

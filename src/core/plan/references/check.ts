@@ -29,6 +29,7 @@ class References {
 
   check(): void {
     this.checkNames();
+    if (this.log.full) return;
     for (const { name, parallelWith } of this.plan.batteries)
       for (const other of parallelWith) {
         const path = ["batteries", name, "parallel with"];
@@ -132,13 +133,12 @@ class References {
   }
 
   private checkBattery(name: string, path: Path): void {
-    if (this.names.place(name)?.kind !== "battery")
+    if (!this.names.is(name, "battery"))
       this.tell("unknown battery", path, name, this.near(name, ["battery"]));
   }
 
   private checkGear(name: string, path: Path): void {
-    if (this.names.place(name)?.kind !== "gear")
-      this.tell("unknown gear", path, name, this.near(name, ["gear"]));
+    if (!this.names.is(name, "gear")) this.tell("unknown gear", path, name, this.near(name, ["gear"]));
   }
 
   private checkWhat(what: string, path: Path): void {
@@ -146,8 +146,7 @@ class References {
       this.checkWay(what, path, []);
       return;
     }
-    const kind = this.names.place(what)?.kind;
-    if (kind !== "gear" && kind !== "panel")
+    if (!this.names.is(what, "gear", "panel"))
       this.tell("unknown gear", path, what, this.near(what, ["gear", "panel"]));
   }
 

@@ -29,6 +29,7 @@ export class Registry {
   /** Names written a second time, with the first use. */
   readonly repeats: {
     readonly name: string;
+    readonly kind: PlaceKind;
     readonly section: string;
     readonly at: number;
     readonly first: Place;
@@ -43,7 +44,7 @@ export class Registry {
       for (const { key, keyStart, value } of node.entries) {
         const first = this.places.get(key);
         if (first !== undefined) {
-          this.repeats.push({ name: key, section, at: keyStart, first });
+          this.repeats.push({ name: key, kind, section, at: keyStart, first });
           continue;
         }
         const inner = value.kind === "section" ? value : undefined;
@@ -63,6 +64,13 @@ export class Registry {
   place(name: string): Place | undefined {
     const found = this.places.get(name) ?? this.pieceOf(name)?.place;
     return found?.kind === "run" ? undefined : found;
+  }
+
+  /** Is there something of these kinds by that name? A name used twice counts as both. */
+  is(name: string, ...kinds: PlaceKind[]): boolean {
+    const place = this.place(name);
+    if (place !== undefined && kinds.includes(place.kind)) return true;
+    return this.repeats.some((repeat) => repeat.name === name && kinds.includes(repeat.kind));
   }
 
   /** `lamp 2` → the gear `lamp`, where its count reaches so far. */

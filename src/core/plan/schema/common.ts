@@ -25,7 +25,7 @@ export const devices = ["blade fuse", "bolted fuse", "cartridge fuse", "breaker"
 const ignition = optional("ignition protected", flag, "Marked by its maker as ignition protected.");
 const where = optional("surroundings", surroundings, "Where it sits, as far as water and vapour go.");
 
-const longProtection = fields("a device", {
+export const longProtection = fields("a device", {
   device: otherwise(
     "device",
     choice(devices),
@@ -55,15 +55,17 @@ export const protection: Shape<Protection> = shared(
 
 export const protectionOrNone: Shape<Protection | "none"> = wordOr("none", "none" as const, protection);
 
+export const switchSection = fields("a switch", {
+  ratingA: optional("rating", amps, "Current it is made for."),
+  surroundings: where,
+  ignitionProtected: ignition,
+});
+
 export const switchShape: Shape<Switch> = shared(
   "switch",
   byForm({
     scalar: map(amps, (ratingA): Switch => ({ ratingA })),
-    section: fields("a switch", {
-      ratingA: optional("rating", amps, "Current it is made for."),
-      surroundings: where,
-      ignitionProtected: ignition,
-    }),
+    section: switchSection,
   }),
 );
 

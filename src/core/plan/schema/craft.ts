@@ -1,9 +1,7 @@
-import type { Ambient, Craft } from "../model/plan.js";
 import { listOf } from "./combine.js";
 import { fields, optional, otherwise } from "./fields.js";
 import { celsius, conductorSize, metres } from "./quantities.js";
 import { choice, flag, text } from "./scalars.js";
-import type { Shape } from "./shape.js";
 
 /** How lengths, conductors and paper are shown; what is left out follows from the rules. */
 export const showsKeys = fields("what is shown", {
@@ -12,7 +10,7 @@ export const showsKeys = fields("what is shown", {
   paper: optional("paper", choice(["letter", "a4"]), "Paper of the packet. `us` rules: letter."),
 });
 
-export const craft: Shape<Craft> = fields("the craft", {
+export const craft = fields("the craft", {
   kind: optional("kind", text, "Kind of boat in your own words."),
   lengthM: optional("length", metres, "Length over all."),
   beamM: optional("beam", metres, "Greatest beam."),
@@ -24,7 +22,7 @@ export const craft: Shape<Craft> = fields("the craft", {
   petrolOnBoard: optional("petrol on board", flag, "A petrol engine or tank is on board at any time."),
 });
 
-export const ambient: Shape<Ambient> = fields("temperatures", {
+export const ambient = fields("temperatures", {
   coldC: optional("cold", celsius, "Coldest air the electrics are used in."),
   airC: optional("air", celsius, "Usual air."),
   hotC: optional("hot", celsius, "Hottest air the electrics are used in."),

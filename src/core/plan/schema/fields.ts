@@ -11,6 +11,8 @@ export interface Key<T, P extends "required" | "optional" | "absent"> {
   readonly presence: P;
   /** Value where the key is left out; for `absent` only. */
   readonly absent?: T;
+  /** Value to read on with where a required key is missing or wrong, so that the rest is checked too. */
+  readonly standIn?: T;
   /** `work out` means the same as leaving the key out. */
   readonly workOut: boolean;
   readonly says: string;
@@ -26,6 +28,16 @@ export type Fields<K extends Keys> = { readonly [F in Named<K, "required" | "abs
 
 export function required<T>(written: string, shape: Shape<T>, says: string): Key<T, "required"> {
   return { written, shape, presence: "required", workOut: false, says };
+}
+
+/** Required too, but the reading of the rest does not hang on it. */
+export function requiredWithStandIn<T>(
+  written: string,
+  shape: Shape<T>,
+  standIn: T,
+  says: string,
+): Key<T, "required"> {
+  return { written, shape, presence: "required", standIn, workOut: false, says };
 }
 
 /** May be left out, or written as `work out`. */
@@ -64,7 +76,8 @@ export function fields<const K extends Keys>(
         if (field in given) continue;
         if (key.presence === "absent") given[field] = key.absent;
         if (key.presence !== "required") continue;
-        complete = false;
+        if (key.standIn === undefined) complete = false;
+        else given[field] = key.standIn;
         if (nothing || (node.kind === "section" && node.entries.every((entry) => entry.key !== key.written)))
           tell(spot, {
             code: "missing key",

@@ -30,7 +30,7 @@ function forms(kind: QuantityKind): string {
     case "conductor size":
       return "(([1-9]\\d?|[1-4]/0|0{1,4}) ?AWG|AWG ?([1-9]\\d?|[1-4]/0|0{1,4})|(\\d+\\.?\\d*|\\.\\d+) ?(mm2|mm²|mm\\^2|sq mm))";
     case "draw":
-      return `(${plain("power")}|${plain("current")})( (at|@) ${plain("voltage")})?|^${plain("resistance")}`;
+      return `((${plain("power")}|${plain("current")})( (at|@) ${plain("voltage")})?|${plain("resistance")})`;
     case "voltage range":
       return `${amount}( ?(${signs("voltage")}))?( to | ?[–…] ?)${plain("voltage")}`;
     case "clock time":

@@ -1,7 +1,7 @@
 import type { Plan, Shows } from "../model/plan.js";
 import { map } from "./combine.js";
 import { ambient, conductors, craft, showsKeys } from "./craft.js";
-import { fields, otherwise, required } from "./fields.js";
+import { fields, otherwise, requiredWithStandIn } from "./fields.js";
 import { gear } from "./gear.js";
 import { corners, oneAtATime, outings } from "./outings.js";
 import { boxes, panels } from "./panels.js";
@@ -16,9 +16,14 @@ export const formatVersion = 1;
 
 /** Every section of a plan. A new one is a file beside this and one line here. */
 export const planKeys = fields("a plan", {
-  skiffloom: required("skiffloom", whole(formatVersion, formatVersion), "Version of the format."),
-  name: required("name", text, "Name of the plan."),
-  rules: required("rules", choice(["us", "iso"]), "Rule-set: `us` or `iso`."),
+  skiffloom: requiredWithStandIn(
+    "skiffloom",
+    whole(formatVersion, formatVersion),
+    formatVersion,
+    "Version of the format.",
+  ),
+  name: requiredWithStandIn("name", text, "", "Name of the plan."),
+  rules: requiredWithStandIn("rules", choice(["us", "iso"]), "us" as const, "Rule-set: `us` or `iso`."),
   shows: otherwise("shows", showsKeys, {}, "How figures are shown."),
   craft: otherwise("craft", craft, {}, "The boat."),
   ambient: otherwise("ambient", ambient, {}, "Temperatures."),

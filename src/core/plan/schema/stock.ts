@@ -1,4 +1,4 @@
-import type { StockWire, WirePrice } from "../model/plan.js";
+import type { WirePrice } from "../model/plan.js";
 import { listOf, refine } from "./combine.js";
 import { fields, optional, otherwise, required } from "./fields.js";
 import { conductorSize, metres } from "./quantities.js";
@@ -7,7 +7,7 @@ import type { Shape } from "./shape.js";
 
 const cores = otherwise("cores", whole(1, 20), 1, "Conductors in one cable.");
 
-export const stockWire: Shape<StockWire> = fields("wire on hand", {
+export const stockWire = fields("wire on hand", {
   size: required("size", conductorSize, "Size."),
   cores,
   lengthM: required("length", metres, "Length on hand."),

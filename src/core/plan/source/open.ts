@@ -3,7 +3,7 @@ import { convert } from "./convert.js";
 import { limits } from "./limits.js";
 import { Lines } from "./lines.js";
 import type { ReadProblem } from "./problem.js";
-import { ProblemLog, type Told } from "./problem-log.js";
+import { ProblemLog, shortened, type Told } from "./problem-log.js";
 import type { WrittenSection } from "./written.js";
 
 /** A plan file that is sound YAML: its text, and its tree with the places of all that is in it. */
@@ -67,7 +67,11 @@ function open(text: string): Opened {
   const root = convert(contents, log);
   if (root === undefined || root.kind !== "section") {
     if (log.problems.length === 0)
-      log.tell(root?.start ?? 0, [], { code: "wrong form", expected: { kind: "form", form: "section" } });
+      log.tell(root?.start ?? 0, [], {
+        code: "wrong form",
+        found: root?.kind === "scalar" ? shortened(root.text) : "list",
+        expected: { kind: "form", form: "section" },
+      });
     return { ok: false, problems: log.problems };
   }
   return { ok: true, document: { text, root, lines }, log };
