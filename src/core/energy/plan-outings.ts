@@ -1,0 +1,139 @@
+import type { CornerState } from "../circuit/corners.js";
+import { loadNumbers } from "../circuit/loads.js";
+import { priceNetwork } from "../circuit/network.js";
+import { gearNamed } from "../circuit/selection.js";
+import type { SettledCircuit } from "../circuit/settle.js";
+import { solveNetwork } from "../circuit/solve/solve.js";
+import { loadLaw, type NetworkNumbers } from "../circuit/solve/types.js";
+import type { CompleteGear, CompletePlan } from "../plan/completed.js";
+import type { Outing } from "../plan/model/outing.js";
+import { chargingTime } from "./charging.js";
+import { followOuting } from "./follow.js";
+import type { CircuitAnswer, Draw, GearPeriod, OutingInput } from "./outing.js";
+import type { ChargingFigures, OutingFigures } from "./types.js";
+
+/** Resistance that stands for a battery taken out of the circuit [Ω]: the network stays the same shape. */
+const takenOutOhm = 1e9;
+
+/** Every outing of the plan followed. */
+export function followOutings(plan: CompletePlan, circuit: SettledCircuit): OutingFigures[] {
+  return plan.outings.map((outing) => followOuting(outingInput(outing, plan, circuit)));
+}
+
+/** Time to charge from what the hardest outing leaves; a plan without outings starts from the reserve. */
+export function chargingTimes(plan: CompletePlan, outings: readonly OutingFigures[]): ChargingFigures[] {
+  return plan.chargers.flatMap((charger): ChargingFigures[] => {
+    const battery = plan.batteries.find(({ name }) => name === charger.charges);
+    if (!battery) return [];
+    const traces = outings.flatMap((outing) =>
+      outing.batteries.filter((trace) => trace.battery === battery.name),
+    );
+    const hardest = traces.reduce(
+      (low, trace) => (trace.chargeLeft < (low?.chargeLeft ?? 2) ? trace : low),
+      traces[0],
+    );
+    const { outputA, outputW, sunHoursPerDay, stopsBelowC } = charger;
+    return [
+      chargingTime({
+        charger: charger.name,
+        kind: charger.kind,
+        battery: battery.name,
+        chemistry: battery.chemistry,
+        nominalV: battery.nominalV,
+        capacityAh: hardest?.usableAh ?? battery.capacityAh,
+        fromCharge: Math.min(1, Math.max(0, hardest?.chargeLeft ?? battery.reserveShare)),
+        absorptionV: charger.absorptionV,
+        temperatureC: plan.ambient.airC,
+        ...(outputA !== undefined && { outputA }),
+        ...(outputW !== undefined && { outputW }),
+        ...(sunHoursPerDay !== undefined && { sunHoursPerDay }),
+        ...(stopsBelowC !== undefined && { stopsBelowC }),
+      }),
+    ];
+  });
+}
+
+function outingInput(outing: Outing, plan: CompletePlan, circuit: SettledCircuit): OutingInput {
+  const airC = outing.airC ?? plan.ambient.airC;
+  const pieces = new Map(plan.gear.map((piece) => [piece.name, piece]));
+  const periods = periodsByGear(outing, plan);
+  const converters = new Set(plan.converters.map(({ name }) => name));
+  return {
+    name: outing.name,
+    lastsH: outing.lastsH,
+    ...(outing.startClockH !== undefined && { startClockH: outing.startClockH }),
+    batteries: circuit.topology.sources.flatMap(({ battery: id }) => {
+      const battery = plan.batteries.find(({ name }) => name === id);
+      return battery ? [{ ...battery, id, startCharge: outing.startCharge ?? 1, temperatureC: airC }] : [];
+    }),
+    gear: circuit.topology.gear.map(({ id, circuit: fedBy }) => {
+      const feed = plan.circuits.get(fedBy);
+      return {
+        id,
+        battery: feed?.battery ?? "",
+        regulated: converters.has(feed?.supply ?? ""),
+        minV: pieces.get(id)?.minV ?? 0,
+        periods: periods.get(id) ?? [],
+      };
+    }),
+    draw: drawOf(plan, circuit, airC),
+  };
+}
+
+function periodsByGear(outing: Outing, plan: CompletePlan): ReadonlyMap<string, readonly GearPeriod[]> {
+  const byGear = new Map<string, GearPeriod[]>();
+  for (const { what, fromH, toH, duty, level } of outing.on) {
+    for (const name of gearNamed(plan, what)) {
+      const list = byGear.get(name) ?? [];
+      list.push({ fromH, toH: Math.min(toH, outing.lastsH), duty, level });
+      byGear.set(name, list);
+    }
+  }
+  return byGear;
+}
+
+/** The network as the outing asks for it: built once, only sources and loads change from question to question. */
+function drawOf(plan: CompletePlan, circuit: SettledCircuit, airC: number): Draw {
+  const { topology, chosen } = circuit;
+  const state: CornerState = {
+    name: "outing",
+    copperC: airC,
+    engineSpaceCopperC: Math.max(airC, plan.ambient.engineSpaceC),
+    emfV: new Map(),
+    internalOhm: new Map(),
+    on: new Map(),
+  };
+  const { numbers } = priceNetwork(topology, plan, chosen, state);
+  const pieces = new Map(plan.gear.map((piece) => [piece.name, piece]));
+  const gear = topology.gear.map(({ id }) => pieces.get(id));
+  const supplies = topology.gear.map(({ circuit: fedBy }) => plan.circuits.get(fedBy)?.supply ?? "");
+  const converterAt = new Map(topology.converters.map(({ id }, index) => [id, index]));
+  return ({ batteries, levels }) => {
+    batteries.forEach(({ emfV, ohm, connected }, index) => {
+      numbers.sources.emfV[index] = connected ? emfV : 0;
+      numbers.sources.ohm[index] = connected ? ohm : takenOutOhm;
+    });
+    setLoads(numbers, gear, plan, levels);
+    const solution = solveNetwork(numbers);
+    const gearA = Float64Array.from(solution.loadA, (currentA, index) => {
+      const converter = converterAt.get(supplies[index] ?? "");
+      if (converter === undefined) return currentA;
+      const outputA = solution.converterOutA[converter] ?? 0;
+      return outputA > 0 ? (currentA / outputA) * (solution.converterInA[converter] ?? 0) : 0;
+    });
+    return { batteryA: solution.sourceA, gearA, gearV: solution.loadV } satisfies CircuitAnswer;
+  };
+}
+
+function setLoads(
+  { loads }: NetworkNumbers,
+  gear: readonly (CompleteGear | undefined)[],
+  plan: CompletePlan,
+  levels: Float64Array,
+): void {
+  gear.forEach((piece, index) => {
+    const load = piece ? loadNumbers(piece, plan, levels[index] ?? 0) : { law: loadLaw.current, value: 0 };
+    loads.law[index] = load.law;
+    loads.value[index] = load.value;
+  });
+}
