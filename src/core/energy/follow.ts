@@ -20,6 +20,14 @@ function traceOf(battery: FollowedBattery): BatteryTrace {
   };
 }
 
+/** Where this very outing began with all batteries full and took each to its reserve, it has told the hours itself. */
+function fromFull(batteries: readonly FollowedBattery[]): OutingFigures["hoursToReserve"] | undefined {
+  const hours = batteries.flatMap(({ plan, reserveAtH }) =>
+    plan.startCharge === 1 && reserveAtH !== undefined ? [{ battery: plan.id, hours: reserveAtH }] : [],
+  );
+  return hours.length === batteries.length ? hours : undefined;
+}
+
 /**
  * Follows every battery through an outing with the network solved along the way.
  * Currents are those of the middle of a narrow stretch of charge (0.6 % of nominal in EMF), so they are off by 0.3 % at most at any
@@ -57,6 +65,6 @@ export function followOuting(input: OutingInput): OutingFigures {
       .map(({ id, battery }, index) => ({ gear: id, battery, usedAh: gearAh[index] ?? 0 }))
       .filter(({ usedAh }) => usedAh > 0)
       .sort((a, b) => b.usedAh - a.usedAh),
-    hoursToReserve: hoursToReserve(intervals, known, draws),
+    hoursToReserve: fromFull(batteries) ?? hoursToReserve(intervals, known, draws),
   };
 }

@@ -45,6 +45,28 @@ function usesOf(
   );
 }
 
+/** Use of charge that rises by a constant share for each hour, as it does on a straight line of the charge: du/dt = growth · u. */
+interface Use {
+  /** At the beginning [1/h]; negative: it is charged. */
+  readonly perH: number;
+  /** [1/h]. */
+  readonly growthPerH: number;
+}
+
+function fallAfter({ perH, growthPerH }: Use, hours: number): number {
+  if (Math.abs(growthPerH) * hours < 1e-9) return perH * hours;
+  return (perH * Math.expm1(growthPerH * hours)) / growthPerH;
+}
+
+/** Hours until the charge has fallen by so much; Infinity where it never does. */
+function hoursToFall({ perH, growthPerH }: Use, fall: number): number {
+  if (fall <= 0) return 0;
+  if (!(perH > 0)) return Infinity;
+  const share = (growthPerH * fall) / perH;
+  if (Math.abs(share) < 1e-9) return fall / perH;
+  return share > -1 ? Math.log1p(share) / growthPerH : Infinity;
+}
+
 /**
  * Hours until each battery reaches its reserve if the outing is repeated as it stands, beginning full. Between full and reserve the use of
  * charge is taken on a straight line of the battery's own charge.
@@ -56,37 +78,42 @@ export function hoursToReserve(
   draws: Draws,
 ): readonly { readonly battery: string; readonly hours: number }[] {
   const uses = usesOf(intervals, batteries, draws);
-  return batteries.flatMap(({ plan, model, cells }, index) => {
+  return batteries.flatMap((battery, index) => {
+    const { plan, model, cells } = battery;
     const fullCharge = middle(cells, 0);
-    const lowCharge = middle(cells, cellOf(cells, plan.reserveShare));
-    const effectiveA = (state: OnState, charge: number): number => {
-      const use = uses.get(state);
-      const [full, low] = [use?.full[index] ?? 0, use?.low[index] ?? 0];
-      return fullCharge === lowCharge
-        ? full
-        : full + ((low - full) * (fullCharge - charge)) / (fullCharge - lowCharge);
+    const span = fullCharge - middle(cells, cellOf(cells, plan.reserveShare));
+    const useAt = (state: OnState, charge: number): Use => {
+      const [full, low] = [uses.get(state)?.full[index] ?? 0, uses.get(state)?.low[index] ?? 0];
+      const slope = span > 0 ? (low - full) / span : 0;
+      return {
+        perH: (full + slope * (fullCharge - charge)) / model.capacityAh,
+        growthPerH: slope / model.capacityAh,
+      };
     };
-    let charge = 1;
-    let beganH = 0;
-    const lastsH = intervals.at(-1)?.toH ?? 0;
-    for (let outing = 0; outing < maxOutings; outing += 1) {
-      const before = charge;
-      for (const { fromH, toH, state } of intervals) {
-        const fall = (at: number): number => (effectiveA(state, at) * (toH - fromH)) / model.capacityAh;
-        const step = fall(charge - fall(charge) / 2);
-        if (charge - step <= plan.reserveShare) {
-          const part = step > 0 ? (charge - plan.reserveShare) / step : 0;
-          return [{ battery: plan.id, hours: beganH + fromH + part * (toH - fromH) }];
-        }
-        charge = Math.min(1, charge - step);
-      }
-      beganH += lastsH;
-      const used = before - charge;
-      if (!(used > noUse)) return [];
-      if (outing === maxOutings - 1) {
-        return [{ battery: plan.id, hours: beganH + ((charge - plan.reserveShare) / used) * lastsH }];
-      }
-    }
-    return [];
+    const hours = repeatUntil(intervals, plan.reserveShare, useAt);
+    return hours === undefined ? [] : [{ battery: plan.id, hours }];
   });
+}
+
+/** Hours from full until the reserve; undefined: an outing uses up nothing. */
+function repeatUntil(
+  intervals: readonly Interval[],
+  reserveShare: number,
+  useAt: (state: OnState, charge: number) => Use,
+): number | undefined {
+  const lastsH = intervals.at(-1)?.toH ?? 0;
+  let charge = 1;
+  let used = 0;
+  for (let outing = 0; outing < maxOutings; outing += 1) {
+    const before = charge;
+    for (const { fromH, toH, state } of intervals) {
+      const use = useAt(state, charge);
+      const reachedH = hoursToFall(use, charge - reserveShare);
+      if (reachedH <= toH - fromH) return outing * lastsH + fromH + reachedH;
+      charge = Math.min(1, charge - fallAfter(use, toH - fromH));
+    }
+    used = before - charge;
+    if (!(used > noUse)) return undefined;
+  }
+  return maxOutings * lastsH + ((charge - reserveShare) / used) * lastsH;
 }

@@ -148,6 +148,23 @@ test("a short outing repeated: hours until the reserve over many of them", () =>
   expect(figures.hoursToReserve[0]?.hours).toBeCloseTo(24 * 4 + 1, 6);
 });
 
+test("repeated to the reserve agrees with one outing long enough to reach it", () => {
+  const motor: Piece = { id: "motor", law: "power", value: 40 };
+  const battery = { ...house, peukertExponent: 1.15 };
+  const long = trace(followOuting(outing(20, [motor], [battery]))).reserveAtH ?? Number.NaN;
+  for (const lastsH of [0.5, 3, long * 0.95]) {
+    const [repeated] = followOuting(outing(lastsH, [motor], [battery])).hoursToReserve;
+    // one straight line against the bends of the resting curve
+    expect(Math.abs((repeated?.hours ?? Number.NaN) / long - 1)).toBeLessThan(0.003);
+  }
+});
+
+test("an outing that uses next to nothing is taken on past two hundred of them", () => {
+  const periods = [{ fromH: 0, toH: 1, duty: 1, level: 1 }];
+  const [repeated] = followOuting(outing(1, [lamp(0.01, { periods })])).hoursToReserve;
+  expect(repeated?.hours).toBeCloseTo(25 / 0.01, 6);
+});
+
 test("nothing on: nothing used, nothing reached, no hours promised", () => {
   const figures = followOuting(outing(10, [lamp(1, { periods: [] })]));
   expect(trace(figures)).toMatchObject({ usedAh: 0, chargeLeft: 1 });

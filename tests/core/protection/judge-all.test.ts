@@ -52,6 +52,15 @@ test("an owner's main is taken as it is", () => {
   );
 });
 
+test("before an owner's small main a branch still takes the smallest rating that carries its load", () => {
+  const [, branchFigures] = judgeGuards([{ ...main, ratingA: 10 }, branch("a", 3)], usRules);
+  expect(branchFigures).toMatchObject({
+    ratingA: 4,
+    possibleA: [],
+    conflict: ["carries-load", "before-main"],
+  });
+});
+
 test("devices in a ring and ids given twice are the caller's mistake", () => {
   const ring = { ...main, nearer: { id: "a", device: "blade fuse" } as const };
   expect(() => judgeGuards([ring, branch("a", 1)], usRules)).toThrow("ring");

@@ -55,8 +55,10 @@ export function chooseRating(
   const possibleA = tried.filter(({ fails }) => fails.length === 0).map(({ ratingA }) => ratingA);
   const best = possibleA.find(prefers) ?? possibleA[0];
   if (best !== undefined) return { ratingA: best, possibleA };
+  // a main that opens too leaves the boat dark but harms nothing: better than a fuse that cannot carry its load
+  const inDark = tried.find(({ fails }) => fails.every((condition) => condition === "before-main"));
   // a fuse that opens too soon is a nuisance, one that opens too late a fire
   const harmless = tried.findLast(({ fails }) => fails.every((condition) => forUse.has(condition)));
   const conflict = conflictOf(tried);
-  return { ratingA: (harmless ?? least).ratingA, possibleA, ...(conflict && { conflict }) };
+  return { ratingA: (inDark ?? harmless ?? least).ratingA, possibleA, ...(conflict && { conflict }) };
 }

@@ -108,7 +108,7 @@ export function figuresAt(
 
 /**
  * Judges the owner's rating, or chooses the smallest standard rating that breaks no condition.
- * Where none does, the rating is the largest that harms no conductor and no gear, and `conflict` names the two conditions
+ * Where none does, the rating is the smallest that breaks `before-main` alone, else the largest that harms no conductor and no gear, and `conflict` names the two conditions
  * that exclude each other (absent where one condition alone excludes every standard rating).
  * @throws RangeError as `tryRatings`.
  */
