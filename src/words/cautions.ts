@@ -43,6 +43,10 @@ export const cautions: readonly Caution[] = [
   },
 ];
 
+/** The shortest form, for the first page. */
+export const firstOfAll =
+  "Before you begin: read the cautions at the end. Battery negative off first, on last. No live wire without a fuse. No spark near petrol vapour. Every hole below the water looked at twice. Local rules, makers' instructions and licensed practice come before anything printed here. “Not checked” never means fine.";
+
 export const deference =
   "These figures are planning aids worked out from what the plan says. They do not replace the rules that hold where the boat is kept and used, the instructions of the makers of battery, gear, conductors and devices, or the judgement of someone licensed for the work. Where they differ from this packet, they are right.";
 

@@ -1,17 +1,17 @@
 import type { SizeReason } from "../core/circuit/sizes/types.js";
 import { amps, percent } from "./numbers.js";
 
-/** Why a conductor is no smaller, in one clause that starts small. */
+/** What a size breaks (or why it was taken), in one clause that starts small. */
 export function sizeReason(reason: SizeReason): string {
   switch (reason.rule) {
     case "owner":
       return "the owner's choice";
     case "drop":
-      return `drop at ${reason.gear} ${percent(reason.dropShare)} of ${percent(reason.limitShare)} allowed`;
+      return `drop of ${percent(reason.dropShare)} at ${reason.gear}, ${percent(reason.limitShare)} allowed`;
     case "ampacity":
-      return `carries ${amps(reason.currentA)} of ${amps(reason.ampacityA)} allowed`;
+      return `${amps(reason.currentA)} to carry, ${amps(reason.ampacityA)} allowed`;
     case "protection":
-      return `fuse or breaker of ${amps(reason.ratingA)}, this conductor allows ${amps(reason.allowedA)}`;
+      return `${amps(reason.ratingA)} fuse or breaker, ${amps(reason.allowedA)} allowed`;
     case "least size":
       return `least size allowed here (${reason.clause})`;
     case "price":

@@ -1,0 +1,63 @@
+import type { Figures } from "../core/figures-types.js";
+import type { AssumptionReason } from "../core/plan/complete/reasons.js";
+import { assumptionReason } from "../words/assumptions.js";
+import { counted } from "../words/numbers.js";
+import { flow } from "./flow.js";
+import type { Paper } from "./page.js";
+import { paragraph, space } from "./piece.js";
+import type { Section } from "./section.js";
+import { type Column, type Row, table } from "./table.js";
+
+const columns: readonly Column[] = [
+  { heading: "What was left out", share: 40 },
+  { heading: "Taken instead", share: 32 },
+  { heading: "For", share: 70 },
+  { heading: "Why", share: 100 },
+];
+
+/** Everything the plan left out and what was taken instead; like assumptions share a row. */
+export function assumptionsSection(figures: Figures, paper: Paper): Section {
+  const widthMm = paper.right - paper.left;
+  const alike = new Map<string, { field: string; value: string; reason: AssumptionReason; at: string[] }>();
+  for (const { field, value, reason, at } of figures.assumptions) {
+    const key = `${field}\n${value}\n${reason}`;
+    const known = alike.get(key);
+    if (known) known.at.push(at);
+    else alike.set(key, { field, value, reason, at: [at] });
+  }
+  const rows = [...alike.values()].map(
+    ({ field, value, reason, at }): Row => ({
+      cells: [
+        { words: [{ text: field, weight: "semibold" }] },
+        { words: [{ text: value }] },
+        { words: [{ text: namesOf(at), sizePt: 9.5, maxLines: 4 }] },
+        { words: [{ text: assumptionReason(reason), sizePt: 9.5, maxLines: 4 }] },
+      ],
+    }),
+  );
+  const intro = paragraph(
+    {
+      text: "Write any of these in the plan and your value is used and checked in its place.",
+      colour: "soft",
+      sizePt: 9.5,
+    },
+    widthMm,
+  );
+  return {
+    title: "Assumptions",
+    subtitle: counted(
+      figures.assumptions.length,
+      "value that the plan leaves out",
+      "values that the plan leaves out",
+    ),
+    pages: rows.length === 0 ? [] : flow([intro, space(2), ...table(columns, rows, widthMm)], paper),
+  };
+}
+
+const mostNames = 12;
+
+function namesOf(at: readonly string[]): string {
+  const names = [...new Set(at)];
+  const rest = names.length - mostNames;
+  return `${names.slice(0, mostNames).join(", ")}${rest > 0 ? ` and ${rest} more` : ""}`;
+}

@@ -1,0 +1,27 @@
+import type { Figures } from "../core/figures-types.js";
+import type { Shows } from "../core/plan/model/plan.js";
+import { oneLineDiagram } from "../drawing/one-line/diagram.js";
+import type { Paper } from "./page.js";
+import { paragraph } from "./piece.js";
+import type { Section } from "./section.js";
+
+const key =
+  "One line stands for out and return. Over a run: its name and usual current; under it: size, length, and its own fuse. At gear: usual current, usual and worst voltage at its terminals.";
+const keyMm = 6;
+
+/** The one-line diagram, on as many sheets as it takes. */
+export function diagramSection(figures: Figures, shows: Shows, paper: Paper): Section {
+  const widthMm = paper.right - paper.left;
+  const room = {
+    left: paper.left,
+    bottom: paper.bottom + keyMm,
+    widthMm,
+    heightMm: paper.top - paper.bottom - keyMm - 4,
+  };
+  const keyPiece = paragraph({ text: key, sizePt: 9, colour: "soft", maxLines: 2 }, widthMm);
+  const pages = oneLineDiagram(figures, shows, room).map((shapes) => [
+    ...shapes,
+    ...keyPiece.draw(paper.left, paper.bottom + 2.5),
+  ]);
+  return { title: "One-line diagram", subtitle: "from the battery outward", pages };
+}

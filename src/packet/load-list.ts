@@ -1,0 +1,112 @@
+import type { Figures } from "../core/figures-types.js";
+import type { CompleteGear } from "../core/plan/completed.js";
+import type { Shows } from "../core/plan/model/plan.js";
+import { counted, decimals, marked, noFigure, percent, threeDigits } from "../words/numbers.js";
+import { flow } from "./flow.js";
+import { cornerNamed, type GearGroup, gearGroups, type WorstGear, worstByGear } from "./look-up.js";
+import type { Paper } from "./page.js";
+import { paragraph, space } from "./piece.js";
+import type { Section } from "./section.js";
+import { type Cell, type Column, type Row, table } from "./table.js";
+
+const columns: readonly Column[] = [
+  { heading: "Gear", share: 46 },
+  { heading: "Count", share: 15, align: "right" },
+  { heading: "Draws, each", share: 25, align: "right" },
+  { heading: "Together,\u00a0A", share: 24, align: "right" },
+  { heading: "Circuit", share: 38 },
+  { heading: "Usual, V at terminals", share: 22, align: "right" },
+  { heading: "Worst, V at terminals", share: 22, align: "right" },
+  { heading: "Works down to,\u00a0V", share: 22, align: "right" },
+  { heading: "Worst drop", share: 18, align: "right" },
+  { heading: "Limit", share: 16, align: "right" },
+  { heading: "Against limits", share: 24 },
+];
+
+/** Every piece of gear with what it draws, what feeds it, and what reaches its terminals. */
+export function loadList(figures: Figures, _shows: Shows, paper: Paper): Section {
+  const worst = worstByGear(figures);
+  const nominal = new Map(cornerNamed(figures, "nominal")?.gear.map((gear) => [gear.id, gear]));
+  const rows = gearGroups(figures.plan.gear).map((group): Row => {
+    const currents = group.pieces.map(({ name }) => nominal.get(name)).filter((gear) => gear?.on === true);
+    const togetherA = currents.reduce((sum, gear) => sum + (gear?.currentA ?? 0), 0);
+    const usualV = Math.min(...currents.map((gear) => gear?.voltageV ?? Number.NaN));
+    const first = group.pieces[0];
+    const hard = hardest(group, worst);
+    return {
+      cells: [
+        nameCell(group),
+        String(group.pieces.length),
+        first === undefined ? noFigure : drawWords(first),
+        currents.length === 0 ? noFigure : threeDigits(togetherA),
+        circuitsOf(group, figures),
+        decimals(usualV, 2),
+        decimals(hard?.gear.voltageV, 2),
+        decimals(first?.minV, 1),
+        percent(hard?.gear.dropShare),
+        percent(first?.maxDropShare, 0),
+        verdict(group, hard),
+      ],
+    };
+  });
+  const widthMm = paper.right - paper.left;
+  const intro = paragraph({ text: explanation, colour: "soft", sizePt: 9.5 }, widthMm);
+  return {
+    title: "Load list",
+    subtitle: counted(figures.plan.gear.length, "piece of gear", "pieces of gear"),
+    pages: flow([intro, space(2), ...table(columns, rows, widthMm)], paper),
+  };
+}
+
+const explanation =
+  "Usual: battery well charged, air as it usually is. Worst: battery at its reserve, copper hot, everything on that may be on together, or a corner of the plan's own where that is worse. Drop is counted from the supply to the terminals and back.";
+
+function nameCell({ name, pieces }: GearGroup): Cell {
+  const role = pieces[0]?.role ?? "other";
+  const words = { text: name, weight: "semibold", maxLines: 2 } as const;
+  return role === "other"
+    ? { words: [words] }
+    : { words: [words, { text: role, sizePt: 9.5, colour: "soft" }] };
+}
+
+export function drawWords({ draw }: CompleteGear): string {
+  switch (draw.kind) {
+    case "power":
+      return marked(draw.powerW, "W");
+    case "current":
+      return marked(draw.currentA, "A");
+    case "resistance":
+      return marked(draw.resistanceOhm, "Ω");
+    default:
+      return draw satisfies never;
+  }
+}
+
+function circuitsOf({ pieces }: GearGroup, figures: Figures): Cell {
+  const circuits = [...new Set(pieces.map(({ name }) => figures.plan.circuitOf.get(name)))];
+  const words = circuits.map((circuit) => circuit ?? "not fed");
+  return { words: words.slice(0, 3).map((text) => ({ text, maxLines: 2 })) };
+}
+
+function hardest({ pieces }: GearGroup, worst: ReadonlyMap<string, WorstGear>): WorstGear | undefined {
+  let most: WorstGear | undefined;
+  for (const { name } of pieces) {
+    const one = worst.get(name);
+    if (one && (most === undefined || one.gear.dropShare > most.gear.dropShare)) most = one;
+  }
+  return most;
+}
+
+function verdict({ pieces }: GearGroup, hard: WorstGear | undefined): Cell {
+  const piece = pieces.find(({ name }) => name === hard?.gear.id);
+  if (hard === undefined || piece === undefined) return { words: [{ text: "not checked", sizePt: 9.5 }] };
+  const over = hard.gear.dropShare > piece.maxDropShare;
+  const low = hard.gear.underVoltage;
+  const text = over && low ? "over limit, too low" : over ? "over limit" : low ? "voltage too low" : "within";
+  const where =
+    pieces.length > 1
+      ? [{ text: `at no. ${pieces.indexOf(piece) + 1}`, sizePt: 9.5, colour: "soft" } as const]
+      : [];
+  const look = over || low ? ({ weight: "semibold", colour: "accent" } as const) : {};
+  return { words: [{ text, sizePt: 9.5, ...look }, ...where] };
+}

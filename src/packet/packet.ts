@@ -1,0 +1,52 @@
+import type { Figures } from "../core/figures-types.js";
+import type { Shows } from "../core/plan/model/plan.js";
+import { type PdfFonts, pdfDocument } from "../drawing/writers/pdf.js";
+import { ruleSetWords } from "../words/labels.js";
+import { assumptionsSection } from "./assumptions-section.js";
+import { cautionsSection } from "./cautions-section.js";
+import { conductorSchedule } from "./conductor-schedule.js";
+import { diagramSection } from "./diagram-section.js";
+import { findingsSection } from "./findings-section.js";
+import { loadList } from "./load-list.js";
+import { outingSections } from "./outing-sections.js";
+import { type Page, paperOf } from "./page.js";
+import { protectionSchedule } from "./protection-schedule.js";
+import { boundPages, firstPages, type Section } from "./section.js";
+import { summarySection } from "./summary-section.js";
+
+/** The first packet as pages: summary, loads, conductors, protection, findings, assumptions, diagram, outings, cautions. */
+export function packetPages(figures: Figures, shows: Shows): Page[] {
+  const paper = paperOf(shows.paper);
+  const sections: Section[] = [
+    loadList(figures, shows, paper),
+    conductorSchedule(figures, shows, paper),
+    protectionSchedule(figures, shows, paper),
+    findingsSection(figures, shows, paper),
+    assumptionsSection(figures, paper),
+    diagramSection(figures, shows, paper),
+    ...outingSections(figures, paper),
+    cautionsSection(figures, shows, paper),
+  ].filter(({ pages }) => pages.length > 0);
+  const starts = firstPages([{ pages: ["summary"] }, ...sections]);
+  const contents = sections.map(({ title }, index) => ({ title, page: starts[index + 1] ?? 0 }));
+  const summary = summarySection(figures, shows, paper, contents.slice(0, 14));
+  const { name, rules } = figures.plan.source;
+  return boundPages([summary, ...sections], paper, { name, rules: ruleSetWords[rules] });
+}
+
+/** The packet as one PDF. The same figures give the same bytes. `createdAt` is written into the document where given. */
+export function packetPdf(
+  figures: Figures,
+  shows: Shows,
+  fonts: PdfFonts,
+  createdAt?: Date,
+): Promise<Uint8Array> {
+  const sheets = packetPages(figures, shows).map(({ sheet }) => sheet);
+  const title = `${figures.plan.source.name}: electrical packet`;
+  return pdfDocument(sheets, {
+    title,
+    language: "en",
+    fonts,
+    ...(createdAt === undefined ? {} : { createdAt }),
+  });
+}
