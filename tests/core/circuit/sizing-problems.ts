@@ -56,7 +56,8 @@ export function branching(
     return groups.length - 1;
   };
   const feed = add(1 + random());
-  const feedA = gearCount * 0.8;
+  // no boat's feed carries more, however much gear is switched in turn
+  const feedA = Math.min(gearCount, 80) * 0.8;
   let made = 0;
   let before: { group: number; ampereM: number }[] = [];
   while (made < gearCount) {
