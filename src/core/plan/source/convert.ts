@@ -54,7 +54,10 @@ class Conversion {
       return undefined;
     }
     const meant = this.anchors.get(name);
-    if (meant !== undefined && meant !== "open") return meant;
+    if (meant !== undefined && meant !== "open") {
+      meant.shared = true;
+      return meant;
+    }
     this.log.tell(at, pathOf(trail), {
       code: meant === "open" ? "alias in itself" : "unknown alias",
       found: shortened(name),
@@ -81,7 +84,7 @@ class Conversion {
       }
       starts.set(key.text, key.start);
       const value = this.of(pair.value, trail, key.end);
-      if (value !== undefined) entries.push({ key: key.text, keyStart: key.start, value });
+      if (value !== undefined) entries.push({ key: key.text, keyStart: key.start, keyEnd: key.end, value });
     }
     return entries;
   }

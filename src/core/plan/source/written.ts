@@ -8,6 +8,8 @@ interface Placed {
   /** Characters from the start of the text. */
   readonly start: number;
   readonly end: number;
+  /** Stands for several values through an anchor and its aliases. */
+  shared?: boolean;
 }
 
 export interface WrittenScalar extends Placed {
@@ -25,6 +27,7 @@ export interface WrittenList extends Placed {
 export interface WrittenEntry {
   readonly key: string;
   readonly keyStart: number;
+  readonly keyEnd: number;
   readonly value: Written;
 }
 

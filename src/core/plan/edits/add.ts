@@ -1,0 +1,36 @@
+import { nearestOf } from "../../quantity/nearest.js";
+import { isName } from "../schema/combine.js";
+import { setStep } from "./field.js";
+import type { Locator } from "./locate.js";
+import type { Steps } from "./steps-of.js";
+import { valueText } from "./value.js";
+
+const sections: ReadonlyMap<string, string> = new Map([
+  ["battery", "batteries"],
+  ["charger", "chargers"],
+  ["converter", "converters"],
+  ["panel", "panels"],
+  ["box", "boxes"],
+  ["gear", "gear"],
+  ["run", "runs"],
+  ["outing", "outings"],
+  ["corner", "corners"],
+]);
+
+/** A new thing of a kind, written in full: `add battery`, `{chemistry: agm, capacity: 30 Ah}`. A way is named `panel / way`. */
+export function addSteps(locator: Locator, kind: string, name: string, as: string): Steps {
+  const value = valueText(as.trim() === "" ? "{}" : as);
+  if (value === undefined) return { code: "bad value" };
+  if (locator.find(name)?.path.at(-1) === name.split(" / ").at(-1)) return { code: "name taken" };
+  if (kind === "way") {
+    const [panel = "", way = ""] = name.split(" / ", 2);
+    if (locator.registry.places.get(panel)?.kind !== "panel") return { code: "nothing so called" };
+    return isName(way) ? setStep(locator, ["panels", panel, "ways", way], value) : { code: "bad value" };
+  }
+  const section = sections.get(kind);
+  if (section === undefined) {
+    const nearest = nearestOf(kind, [...sections.keys(), "way"]);
+    return { code: "unknown kind", ...(nearest === undefined ? {} : { nearest }) };
+  }
+  return isName(name) ? setStep(locator, [section, name], value) : { code: "bad value" };
+}
