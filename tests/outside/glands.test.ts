@@ -1,0 +1,97 @@
+import { describe, expect, test } from "vitest";
+import { minApartMm, usualRoom } from "../../src/core/box/entry-rules.js";
+import { chooseGland, nutCornersMm } from "../../src/core/box/gland.js";
+import { glandFits, metricGlandThreads, pgGlandThreads } from "../../src/core/reference/glands.js";
+import { ipBySurroundings, ipWaterTests } from "../../src/core/reference/ip-code.js";
+import { supportRules } from "../../src/core/reference/supports.js";
+
+// EN 60423 / EN 50262 thread list, read in a maker's annex (published).
+test.each([
+  ["M12", 12, 1.5],
+  ["M16", 16, 1.5],
+  ["M20", 20, 1.5],
+  ["M25", 25, 1.5],
+  ["M32", 32, 1.5],
+  ["M40", 40, 1.5],
+  ["M63", 63, 1.5],
+])("%s × 1.5 of EN 60423", (size, outer, pitch) => {
+  expect(metricGlandThreads.rows.find((row) => row.size === size)).toEqual({
+    size,
+    threadOuterMm: outer,
+    pitchMm: pitch,
+  });
+});
+
+// DIN 40430, read in an encyclopedia (published): over the thread, core, threads per inch.
+describe("DIN 40430", () => {
+  test.each([
+    ["PG7", 12.5, 11.28, 20],
+    ["PG9", 15.2, 13.86, 18],
+    ["PG11", 18.6, 17.26, 18],
+    ["PG13.5", 20.4, 19.06, 18],
+    ["PG16", 22.5, 21.16, 18],
+    ["PG21", 28.3, 26.78, 16],
+    ["PG29", 37, 35.48, 16],
+  ])("%s", (size, outer, core, perInch) => {
+    const row = pgGlandThreads.rows.find((one) => one.size === size);
+    expect(row).toMatchObject({ threadOuterMm: outer, coreMm: core });
+    // printed to three digits
+    expect(row?.pitchMm).toBeCloseTo(25.4 / perInch, 3);
+  });
+});
+
+test.each(glandFits.rows)("$size goes through its hole, with at most 0.6 mm to spare", (fit) => {
+  const threads = [...metricGlandThreads.rows, ...pgGlandThreads.rows];
+  expect(threads.find((row) => row.size === fit.size)?.threadOuterMm).toBe(fit.threadOuterMm);
+  expect(fit.holeMm).toBeGreaterThan(fit.threadOuterMm);
+  expect(fit.holeMm - fit.threadOuterMm).toBeLessThan(0.601);
+  expect(nutCornersMm(fit.spannerMm)).toBeGreaterThan(fit.holeMm);
+});
+
+// Panel-punch maker's note on EN 62444 (published): M12 hole 12.5 mm, cable 3 to 6 mm.
+test("M12 for cables of 3 to 6 mm", () => {
+  for (const diameterMm of [3, 6]) {
+    expect(chooseGland({ id: "c", diameterMm }, { series: "metric", wallMm: 2 })).toMatchObject({
+      ok: true,
+      gland: { fit: { size: "M12", holeMm: 12.5 } },
+    });
+  }
+});
+
+// DIN 40430 table (published): PG7 takes cables of 3 to 6.5 mm, PG9 of 4 to 8 mm.
+test("PG7 is not M16: a cable of 7 mm needs PG9", () => {
+  const take = (diameterMm: number) => chooseGland({ id: "c", diameterMm }, { series: "pg", wallMm: 2 });
+  expect(take(6.5)).toMatchObject({
+    ok: true,
+    gland: { fit: { size: "PG7" }, alsoFit: ["PG9", "PG11", "PG13.5"] },
+  });
+  expect(take(7)).toMatchObject({ ok: true, gland: { fit: { size: "PG9" } } });
+});
+
+// Common practice, no source; the figures are computed in the same place: 24 mm spanner, corners 27.7 mm, centres about 32 mm.
+test("two M20 glands", () => {
+  const corners = nutCornersMm(24);
+  expect(corners).toBeCloseTo(27.7, 1);
+  const m20 = { id: "a", holeMm: 20.5, acrossMm: corners, spanner: true };
+  expect(minApartMm(m20, m20, { material: "abs", wallMm: 3 }, usualRoom)).toBeCloseTo(31.7, 1);
+});
+
+// IEC 60529, read in test houses' summaries (published): nozzles, flows, depth and time of the water tests.
+test("water tests of the IP code", () => {
+  const row = (numeral: number) => ipWaterTests.rows.find((one) => one.numeral === numeral);
+  expect(row(5)).toMatchObject({ nozzleMm: 6.3, litresPerMin: 12.5, kPa: 30 });
+  expect(row(6)).toMatchObject({ nozzleMm: 12.5, litresPerMin: 100, kPa: 100 });
+  expect(row(7)).toMatchObject({ depthBottomM: 1, depthTopM: 0.15, minutes: 30 });
+  // Common practice, no source: a box in the bilge is under water sooner or later.
+  expect(ipBySurroundings.rows.bilge).toBe(7);
+});
+
+// ISO 10133:2012 7.3 and 7.4 (published): 450 mm, battery conductors 300 mm with the first support within 1 m;
+// 46 CFR 183.340 (published): 24 in.
+test("support spacing of the rules", () => {
+  const rule = (rules: string, what: string) =>
+    supportRules.find((one) => one.rules === rules && one.what === what);
+  expect(rule("iso", "sheathed")?.maxApartM).toBe(0.45);
+  expect(rule("iso", "battery conductor")).toMatchObject({ maxApartM: 0.3, maxFirstM: 1 });
+  expect(rule("us", "sheathed")?.maxApartM).toBeCloseTo(24 * 0.0254, 9);
+});
