@@ -1,4 +1,4 @@
-import { type Dual, dualAt, raise } from "./dual.js";
+import { type Dual, Pricing } from "./dual.js";
 import { eliminate } from "./eliminate.js";
 import type { Box, Paths } from "./paths.js";
 import type { Program } from "./program.js";
@@ -37,7 +37,7 @@ export function solveRows(
   };
   const target = offer(box.high);
   const rounds = settings.rowPrice ? 24 : 120;
-  const dual = raise(program, paths, box, start, rounds, target, offer);
+  const dual = new Pricing(program, paths, box).raise(start, rounds, target, offer);
   offer(dual.choice);
   const { rowPrice } = dual;
   const answer = (bound: number): Relaxed => {
@@ -65,7 +65,7 @@ export function solveRows(
       { dual: priced, below: limit(), ...(outside ? { outside } : {}) },
     );
   const narrow = struck(box, dual, limit());
-  const priced = dualAt(program, paths, narrow, rowPrice);
+  const priced = new Pricing(program, paths, narrow).at(rowPrice);
   const quick = look("keep", shortList, priced, narrow);
   if (quick.best && quick.best.cost < limit()) best = quick.best;
   if (!quick.thinned) return answer(limit());
