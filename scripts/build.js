@@ -14,8 +14,9 @@ await build({
   splitting: true,
   minify: false,
   format: "esm",
-  platform: "node",
+  // neutral: the browser build of yaml is a plain ES module; the Node one is not
+  platform: "neutral",
   target: "node20",
-  external: ["pdfkit"],
+  external: ["node:*", "pdfkit"],
   logLevel: "warning",
 });

@@ -1,4 +1,5 @@
 import { type SettledCircuit, settleCircuit } from "./circuit/settle.js";
+import { chargingTimes, followOutings } from "./energy/plan-outings.js";
 import type { Figures } from "./figures-types.js";
 import { checkPlan } from "./findings/check.js";
 import { completePlan } from "./plan/complete.js";
@@ -17,8 +18,8 @@ export function workOut(plan: Plan): WorkedOut {
   const rules = ruleSet(plan.rules);
   const circuit = settleCircuit(complete, rules);
   const { sizes, protection, corners } = circuit;
-  const outings: Figures["outings"] = [];
-  const charging: Figures["charging"] = [];
+  const outings = followOutings(complete, circuit);
+  const charging = chargingTimes(complete, outings);
   const findings = checkPlan({
     plan: complete,
     ruleSet: rules,

@@ -5,34 +5,41 @@ import type { BranchFigures, CornerFigures, GearFigures, WayFigures } from "./re
 import type { Solution } from "./solve/types.js";
 import type { Topology } from "./topology/types.js";
 
+/** A corner solved: all that may be on together, and each yielding piece of gear in its own turn. */
+export interface SolvedCorner {
+  readonly state: CornerState;
+  readonly priced: PricedNetwork;
+  readonly solution: Solution;
+  readonly turns: readonly { readonly gear: string; readonly solution: Solution }[];
+  readonly cutOut: readonly number[];
+}
+
 /** Turns a solution back into tables with the plan's names. */
 export function cornerFigures(
   topology: Topology,
   plan: CompletePlan,
-  corner: CornerState,
-  priced: PricedNetwork,
-  solution: Solution,
-  cutOut: readonly number[],
+  { state: corner, priced, solution, turns, cutOut }: SolvedCorner,
 ): CornerFigures {
-  const { nodeV } = solution;
-  const across = (plus: number, minus: number) => (nodeV[plus] ?? 0) - (nodeV[minus] ?? 0);
-  const supplyV = new Map<string, number>();
-  for (const { battery, plus, minus } of topology.sources) supplyV.set(battery, across(plus, minus));
-  for (const { id, outPlus, outMinus } of topology.converters) supplyV.set(id, across(outPlus, outMinus));
-  const under = new Set(solution.underVoltage);
+  const across = (plus: number, minus: number) => (solution.nodeV[plus] ?? 0) - (solution.nodeV[minus] ?? 0);
+  const supplyV = supplyVoltages(topology, solution);
+  const turnOf = new Map(turns.map((turn) => [turn.gear, turn.solution]));
   const gear = topology.gear.map(({ id, circuit }, index): GearFigures => {
+    const turn = turnOf.get(id);
+    const from = turn ?? solution;
     const supply = plan.circuits.get(circuit);
-    const voltageV = solution.loadV[index] ?? 0;
-    const dropV = (supplyV.get(supply?.supply ?? "") ?? voltageV) - voltageV;
+    const voltageV = from.loadV[index] ?? 0;
+    const supplies = turn ? supplyVoltages(topology, turn) : supplyV;
+    const dropV = (supplies.get(supply?.supply ?? "") ?? voltageV) - voltageV;
     return {
       id,
-      on: (corner.on.get(id) ?? 0) > 0,
-      currentA: solution.loadA[index] ?? 0,
+      on: turn !== undefined || (corner.on.get(id) ?? 0) > 0,
+      currentA: from.loadA[index] ?? 0,
       voltageV,
       dropV,
       dropShare: dropV / (supply?.nominalV ?? 12),
       source: supply?.supply ?? "",
-      underVoltage: under.has(index),
+      underVoltage: from.underVoltage.includes(index),
+      ...(turn && { inTurn: true }),
     };
   });
   const branches = topology.branches.map(({ id, of }, index): BranchFigures => {
@@ -81,13 +88,25 @@ export function cornerFigures(
   };
 }
 
-/** Current of each way: what its gear draws together. */
+/** Voltage at the terminals of each battery and converter. */
+function supplyVoltages(topology: Topology, { nodeV }: Solution): Map<string, number> {
+  const across = (plus: number, minus: number) => (nodeV[plus] ?? 0) - (nodeV[minus] ?? 0);
+  return new Map([
+    ...topology.sources.map(({ battery, plus, minus }) => [battery, across(plus, minus)] as const),
+    ...topology.converters.map(({ id, outPlus, outMinus }) => [id, across(outPlus, outMinus)] as const),
+  ]);
+}
+
+/** Current of each way: what its gear draws together, or the one in its turn where that is more. */
 function wayFigures(plan: CompletePlan, gear: readonly GearFigures[], topology: Topology): WayFigures[] {
   const sums = new Map<string, number>();
-  gear.forEach(({ currentA }, index) => {
+  const inTurn = new Map<string, number>();
+  gear.forEach(({ currentA, inTurn: waits }, index) => {
     const circuit = topology.gear[index]?.circuit ?? "";
-    sums.set(circuit, (sums.get(circuit) ?? 0) + currentA);
+    if (waits) inTurn.set(circuit, Math.max(inTurn.get(circuit) ?? 0, currentA));
+    else sums.set(circuit, (sums.get(circuit) ?? 0) + currentA);
   });
+  for (const [circuit, currentA] of inTurn) sums.set(circuit, Math.max(sums.get(circuit) ?? 0, currentA));
   return plan.panels.flatMap((panel) =>
     panel.ways.map((way) => {
       const id = `${panel.name} / ${way.name}`;

@@ -99,3 +99,21 @@ export function onTogether(plan: CompletePlan): Map<string, number> {
   }
   return on;
 }
+
+/** A piece of gear that is off in a corner only because another of its one-at-a-time group draws more, and the corner with it on instead. */
+export interface Turn {
+  readonly gear: string;
+  readonly state: CornerState;
+}
+
+/** One turn for each piece of gear that yields to another of its group. */
+export function turnsOf(plan: CompletePlan, state: CornerState): Turn[] {
+  return plan.gear.flatMap(({ name }): Turn[] => {
+    const groups = plan.oneAtATime.filter((group) => group.includes(name));
+    if (groups.length === 0 || state.on.has(name)) return [];
+    const on = new Map(state.on);
+    for (const other of groups.flat()) on.delete(other);
+    on.set(name, 1);
+    return [{ gear: name, state: { ...state, on } }];
+  });
+}

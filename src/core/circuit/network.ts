@@ -46,7 +46,12 @@ export function priceNetwork(
   };
 }
 
-function loadTable(topology: Topology, plan: CompletePlan, corner: CornerState): NetworkNumbers["loads"] {
+/** Loads of a topology with the corner's gear on. */
+export function loadTable(
+  topology: Topology,
+  plan: CompletePlan,
+  corner: CornerState,
+): NetworkNumbers["loads"] {
   const pieces = new Map(plan.gear.map((piece) => [piece.name, piece]));
   const count = topology.gear.length;
   const law = new Uint8Array(count);

@@ -38,6 +38,8 @@ export interface GearFigures {
   readonly dropShare: number;
   readonly source: string;
   readonly underVoltage: boolean;
+  /** Off while the rest is on, because its one-at-a-time group has a stronger one; its figures are those of its own turn. */
+  readonly inTurn?: true;
 }
 
 export interface WayFigures {

@@ -1,12 +1,12 @@
 import type { CompletePlan } from "../plan/completed.js";
 import type { ConductorSize } from "../plan/model/common.js";
 import type { RuleSet } from "../reference/rule-sets.js";
-import { cornerFigures } from "./corner-figures.js";
-import { type CornerState, cornerNames, cornersOf } from "./corners.js";
+import { cornerFigures, type SolvedCorner } from "./corner-figures.js";
+import { type CornerState, cornerNames, cornersOf, turnsOf } from "./corners.js";
 import { chargerGuards } from "./guards/chargers.js";
 import { downstreamOf } from "./guards/downstream.js";
 import { guardsOf } from "./guards/guards.js";
-import { type PricedNetwork, priceNetwork } from "./network.js";
+import { loadTable, priceNetwork } from "./network.js";
 import type { Chosen } from "./parts.js";
 import type { Guard } from "./protection/guard.js";
 import { judgeGuards } from "./protection/judge-all.js";
@@ -14,12 +14,11 @@ import type { ProtectionFigures } from "./protection/types.js";
 import type { CornerFigures } from "./results.js";
 import { chooseSizes } from "./sizes/choose.js";
 import type { SizeResult } from "./sizes/types.js";
-import { type Demand, demandAt } from "./sizing/demand.js";
+import { demandAt } from "./sizing/demand.js";
 import { exactDropsOf } from "./sizing/exact-drops.js";
 import { type RunGroup, runGroups } from "./sizing/groups.js";
-import { type SizingInput, sizingProblemOf } from "./sizing/problem-of.js";
+import { type SizingCase, type SizingInput, sizingProblemOf } from "./sizing/problem-of.js";
 import { solveNetwork } from "./solve/solve.js";
-import type { Solution } from "./solve/types.js";
 import { buildTopology } from "./topology/build.js";
 import { type SupplyTree, supplyTree } from "./topology/tree.js";
 import type { Topology } from "./topology/types.js";
@@ -45,35 +44,39 @@ export function settleCircuit(plan: CompletePlan, rules: RuleSet): SettledCircui
   const worst = states.find(({ name }) => name === cornerNames.worst);
   const highest = states.find(({ name }) => name === cornerNames.highest);
   if (!worst || !highest) throw new RangeError("the worst-drop and highest-voltage corners are required");
-  const demand = greaterDemand(
-    demandAt(topology, tree, plan, worst),
-    demandAt(topology, tree, plan, highest),
-  );
+  const casesAt = (state: CornerState): SizingCase[] => [
+    { state, demand: demandAt(topology, tree, plan, state) },
+    ...turnsOf(plan, state).map((turn) => ({ ...turn, demand: demandAt(topology, tree, plan, turn.state) })),
+  ];
+  const cases = casesAt(worst);
+  const demands = [...cases, ...casesAt(highest)].map(({ demand }) => demand);
+  const mostBranchA = greatest(demands.map((demand) => demand.mostBranchA));
+  const mostGearA = greatest(demands.map((demand) => demand.mostGearA));
   const groups = runGroups(plan, rules, worst.copperC, worst.engineSpaceCopperC);
   const judge = new Judge(plan, rules, topology, tree, worst, highest);
 
   const openSizes = new Set(groups.filter(({ fixed }) => fixed === undefined).map(({ id }) => id));
-  const largest = chosenWith(groups, (group) => group.candidates.length - 1, judge.firstRatings(demand));
-  const ratingsA = judge.ratings(largest, demand.mostBranchA, demand.mostGearA, openSizes);
+  const largest = chosenWith(groups, (group) => group.candidates.length - 1, judge.firstRatings(mostBranchA));
+  const ratingsA = judge.ratings(largest, mostBranchA, mostGearA, openSizes);
   const input: SizingInput = {
     plan,
     rules,
     topology,
     tree,
     groups,
-    demand,
-    corner: worst,
+    cases,
+    mostBranchA,
     ratingsA,
     protectionA: judge.ratingByGroup(ratingsA),
   };
   const problem = sizingProblemOf(input);
-  const exact = exactDropsOf(input, { ...largest, ratingsA }, worst, problem.limits);
+  const exact = exactDropsOf(input, { ...largest, ratingsA }, problem.limits);
   const resistive = plan.gear.some(({ behaviour }) => behaviour === "resistance");
   const { indexes, ...sizes } = chooseSizes(problem, exact, { monotone: !resistive });
 
   const chosen = chosenWith(groups, (_group, at) => indexes[at] ?? 0, ratingsA);
   const first = solveCorners(topology, plan, chosen, states);
-  const protection = judge.all(chosen, ...loadsOf(first, topology));
+  const protection = judge.all(chosen, ...loadsOf(first));
   const settledA = new Map(protection.map(({ id, ratingA }) => [id, ratingA]));
   const changed = [...settledA].some(([id, ratingA]) => ratingsA.get(id) !== ratingA);
   const settled = { ...chosen, ratingsA: settledA };
@@ -84,17 +87,8 @@ export function settleCircuit(plan: CompletePlan, rules: RuleSet): SettledCircui
     sizes,
     protection,
     states,
-    corners: solved.map(({ state, priced, solution, cutOut }) =>
-      cornerFigures(topology, plan, state, priced, solution, cutOut),
-    ),
+    corners: solved.map((corner) => cornerFigures(topology, plan, corner)),
   };
-}
-
-interface SolvedCorner {
-  readonly state: CornerState;
-  readonly priced: PricedNetwork;
-  readonly solution: Solution;
-  readonly cutOut: readonly number[];
 }
 
 function solveCorners(
@@ -108,31 +102,33 @@ function solveCorners(
     const solution = solveNetwork(priced.numbers);
     const troubled = solution.status === "collapsed" || solution.underVoltage.length > 0;
     const cutOut = troubled ? solveNetwork(priced.numbers, { cutOut: true }).cutOut : [];
-    return { state, priced, solution, cutOut };
+    const turns = turnsOf(plan, state).map((turn) => ({
+      gear: turn.gear,
+      solution: solveNetwork({ ...priced.numbers, loads: loadTable(topology, plan, turn.state) }),
+    }));
+    return { state, priced, solution, turns, cutOut };
   });
 }
 
-/** Greatest current of each branch and piece of gear over the corners [A]. */
-function loadsOf(corners: readonly SolvedCorner[], topology: Topology): [Float64Array, Float64Array] {
-  const branchA = new Float64Array(topology.branches.length);
-  const gearA = new Float64Array(topology.gear.length);
-  for (const { solution } of corners) {
-    for (let at = 0; at < branchA.length; at += 1)
-      branchA[at] = Math.max(branchA[at] ?? 0, Math.abs(solution.branchA[at] ?? 0));
-    for (let at = 0; at < gearA.length; at += 1)
-      gearA[at] = Math.max(gearA[at] ?? 0, solution.loadA[at] ?? 0);
-  }
-  return [branchA, gearA];
+/** Greatest current of each branch and piece of gear over the corners and their turns [A]. */
+function loadsOf(corners: readonly SolvedCorner[]): [Float64Array, Float64Array] {
+  const solutions = corners.flatMap(({ solution, turns }) => [
+    solution,
+    ...turns.map((turn) => turn.solution),
+  ]);
+  return [
+    greatest(solutions.map(({ branchA }) => branchA.map(Math.abs))),
+    greatest(solutions.map(({ loadA }) => loadA)),
+  ];
 }
 
-function greaterDemand(one: Demand, other: Demand): Demand {
-  const greater = (a: Float64Array, b: Float64Array) => a.map((value, at) => Math.max(value, b[at] ?? 0));
-  return {
-    leastGearA: one.leastGearA,
-    leastBranchA: one.leastBranchA,
-    mostGearA: greater(one.mostGearA, other.mostGearA),
-    mostBranchA: greater(one.mostBranchA, other.mostBranchA),
-  };
+/** Element by element, the greatest of several tables of one length. */
+function greatest(tables: readonly Float64Array[]): Float64Array {
+  const most = Float64Array.from(tables[0] ?? []);
+  for (const table of tables) {
+    for (let at = 0; at < most.length; at += 1) most[at] = Math.max(most[at] ?? 0, table[at] ?? 0);
+  }
+  return most;
 }
 
 function chosenWith(
@@ -160,13 +156,13 @@ class Judge {
   ) {}
 
   /** A rating for each device to price a network with before any is judged: the owner's, or the load and a quarter. */
-  firstRatings(demand: Demand): ReadonlyMap<string, number> {
+  firstRatings(mostBranchA: Float64Array): ReadonlyMap<string, number> {
     const ratings = new Map<string, number>();
     this.topology.branches.forEach(({ parts }, index) => {
       const part = parts[0];
       if (part?.kind !== "protection") return;
       const owner = this.topology.devices.find(({ id }) => id === part.device)?.protection.ratingA;
-      ratings.set(part.device, owner ?? Math.max(1, 1.25 * (demand.mostBranchA[index] ?? 0)));
+      ratings.set(part.device, owner ?? Math.max(1, 1.25 * (mostBranchA[index] ?? 0)));
     });
     return ratings;
   }

@@ -1,6 +1,5 @@
 import { jointOhm } from "../conductor/contacts.js";
-import type { CornerState } from "../corners.js";
-import { priceNetwork } from "../network.js";
+import { loadTable, priceNetwork } from "../network.js";
 import type { Chosen } from "../parts.js";
 import type { ExactDrops } from "../sizes/choose.js";
 import type { DropLimit } from "../sizes/problem.js";
@@ -8,17 +7,16 @@ import { solveNetwork } from "../solve/solve.js";
 import type { SizingInput } from "./problem-of.js";
 
 /**
- * The true drops at a choice of sizes: the network solved at the worst corner with everything on.
+ * The true drops at a choice of sizes: the network solved in every case of the sizing question.
  * Only the conductors and their joints are priced anew at each call.
+ * @param limits Those of `sizingProblemOf(input)`, in their order.
  */
-export function exactDropsOf(
-  input: SizingInput,
-  chosen: Chosen,
-  corner: CornerState,
-  limits: readonly DropLimit[],
-): ExactDrops {
-  const { topology, plan, groups } = input;
-  const priced = priceNetwork(topology, plan, chosen, corner);
+export function exactDropsOf(input: SizingInput, chosen: Chosen, limits: readonly DropLimit[]): ExactDrops {
+  const { topology, plan, groups, cases } = input;
+  const worst = cases[0]?.state;
+  if (!worst) throw new RangeError("at least one sizing case required, got none");
+  const priced = priceNetwork(topology, plan, chosen, worst);
+  const networks = cases.map(({ state }) => ({ ...priced.numbers, loads: loadTable(topology, plan, state) }));
   const ohm = priced.numbers.branches.ohm;
   const groupIndex = new Map(groups.map(({ id }, index) => [id, index]));
   /** Branches with a conductor of an open size: their group, length, and joints. */
@@ -29,8 +27,21 @@ export function exactDropsOf(
     const joints = branch.parts.flatMap((part) => (part.kind === "joint" ? [part.joint] : []));
     return [{ index, group, lengthM: conductor.lengthM, joints }];
   });
-  const gearIndex = new Map(topology.gear.map(({ id }, index) => [id, index]));
-  const supplyOf = limits.map(({ gear }) => plan.circuits.get(plan.circuitOf.get(gear) ?? "")?.supply ?? "");
+  const asked = limits.map(({ gear }) => {
+    const at = topology.gear.findIndex(({ id }) => id === gear);
+    const supply = plan.circuits.get(plan.circuitOf.get(gear) ?? "")?.supply;
+    const source = topology.sources.find(({ battery }) => battery === supply);
+    const converter = topology.converters.find(({ id }) => id === supply);
+    return {
+      at,
+      plus: source?.plus ?? converter?.outPlus ?? 0,
+      minus: source?.minus ?? converter?.outMinus ?? 0,
+      network: Math.max(
+        0,
+        cases.findIndex((each) => each.gear === gear),
+      ),
+    };
+  });
   return (indexes) => {
     for (const { index, group, lengthM, joints } of open) {
       const candidate = groups[group]?.candidates[indexes[group] ?? 0];
@@ -40,17 +51,11 @@ export function exactDropsOf(
         candidate.ohmPerM * lengthM,
       );
     }
-    const { status, nodeV, loadV } = solveNetwork(priced.numbers);
-    const drops = new Float64Array(limits.length).fill(Number.POSITIVE_INFINITY);
-    if (status !== "solved") return drops;
-    const supplyV = new Map<string, number>();
-    for (const { battery, plus, minus } of topology.sources)
-      supplyV.set(battery, (nodeV[plus] ?? 0) - (nodeV[minus] ?? 0));
-    for (const { id, outPlus, outMinus } of topology.converters)
-      supplyV.set(id, (nodeV[outPlus] ?? 0) - (nodeV[outMinus] ?? 0));
-    limits.forEach(({ gear }, at) => {
-      drops[at] = (supplyV.get(supplyOf[at] ?? "") ?? 0) - (loadV[gearIndex.get(gear) ?? -1] ?? 0);
+    const solutions = networks.map((network) => solveNetwork(network));
+    return Float64Array.from(asked, ({ at, plus, minus, network }) => {
+      const solution = solutions[network];
+      if (solution?.status !== "solved") return Number.POSITIVE_INFINITY;
+      return (solution.nodeV[plus] ?? 0) - (solution.nodeV[minus] ?? 0) - (solution.loadV[at] ?? 0);
     });
-    return drops;
   };
 }

@@ -8,6 +8,14 @@ import type { Topology } from "../topology/types.js";
 import type { Demand } from "./demand.js";
 import type { RunGroup } from "./groups.js";
 
+/** One state of the boat in which drops must hold. */
+export interface SizingCase {
+  readonly state: CornerState;
+  readonly demand: Demand;
+  /** The only gear judged in it; undefined: all that is on. */
+  readonly gear?: string;
+}
+
 /** Where the numbers of a sizing problem come from. */
 export interface SizingInput {
   readonly plan: CompletePlan;
@@ -15,8 +23,10 @@ export interface SizingInput {
   readonly topology: Topology;
   readonly tree: SupplyTree;
   readonly groups: readonly RunGroup[];
-  readonly demand: Demand;
-  readonly corner: CornerState;
+  /** The worst corner, then each turn of gear that yields to another; a turn asks for its own gear only. */
+  readonly cases: readonly SizingCase[];
+  /** Most each branch carries in any case and corner [A]. */
+  readonly mostBranchA: Float64Array;
   /** Ratings settled so far, by device. */
   readonly ratingsA: ReadonlyMap<string, number>;
   /** By group: rating of the device that guards it. */
@@ -25,14 +35,14 @@ export interface SizingInput {
 
 /** The plan's sizing problem in plain numbers. */
 export function sizingProblemOf(input: SizingInput): SizingProblem {
-  const { plan, rules, topology, groups, demand } = input;
+  const { plan, rules, topology, groups, mostBranchA } = input;
   const groupIndex = new Map(groups.map(({ id }, index) => [id, index]));
   const mostA = new Float64Array(groups.length);
   topology.branches.forEach((branch, index) => {
     for (const part of branch.parts) {
       if (part.kind !== "conductor") continue;
       const group = groupIndex.get(part.sizeGroup) ?? -1;
-      mostA[group] = Math.max(mostA[group] ?? 0, demand.mostBranchA[index] ?? 0);
+      mostA[group] = Math.max(mostA[group] ?? 0, mostBranchA[index] ?? 0);
     }
   });
   const chargerA = new Map(
@@ -56,12 +66,16 @@ export function sizingProblemOf(input: SizingInput): SizingProblem {
         ...(protectionA !== undefined && { protectionA }),
       };
     }),
-    limits: dropLimits(input, groupIndex),
+    limits: input.cases.flatMap((each) => dropLimits(input, each, groupIndex)),
   };
 }
 
-function dropLimits(input: SizingInput, groupIndex: ReadonlyMap<string, number>): DropLimit[] {
-  const { plan, topology, tree, corner, demand, groups } = input;
+function dropLimits(
+  input: SizingInput,
+  { state: corner, demand, gear: only }: SizingCase,
+  groupIndex: ReadonlyMap<string, number>,
+): DropLimit[] {
+  const { plan, topology, tree, groups } = input;
   const pieces = new Map(plan.gear.map((piece) => [piece.name, piece]));
   const largest: Chosen = {
     sizes: new Map(
@@ -81,7 +95,7 @@ function dropLimits(input: SizingInput, groupIndex: ReadonlyMap<string, number>)
   return topology.gear.flatMap(({ id, circuit, plus, minus }): DropLimit[] => {
     const piece = pieces.get(id);
     const feed = plan.circuits.get(circuit);
-    if (!piece || !feed || !((corner.on.get(id) ?? 0) > 0)) return [];
+    if (!piece || !feed || !((corner.on.get(id) ?? 0) > 0) || (only !== undefined && only !== id)) return [];
     const path = [
       ...pathToSupply(tree, plus, -1),
       ...pathToSupply(tree, minus, minusOf.get(feed.supply) ?? -1),

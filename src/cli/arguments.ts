@@ -1,0 +1,50 @@
+import { parseArgs } from "node:util";
+import { InputProblem } from "./problem.js";
+
+/** What a command takes. `plan` is its one file; flags are by name. */
+export interface Takes {
+  readonly plan?: boolean;
+  readonly rest?: { readonly least: number; readonly most: number; readonly named: string };
+  readonly flags: Readonly<Record<string, "value" | "switch">>;
+}
+
+export interface Given {
+  readonly plan: string;
+  readonly rest: readonly string[];
+  readonly values: Readonly<Record<string, string | undefined>>;
+  readonly switches: ReadonlySet<string>;
+}
+
+/**
+ * Reads a command's words against what it takes.
+ * @throws InputProblem naming the word that does not fit.
+ */
+export function readArguments(command: string, words: readonly string[], takes: Takes): Given {
+  const options = Object.fromEntries(
+    Object.entries(takes.flags).map(([name, kind]) => [
+      name,
+      { type: kind === "value" ? ("string" as const) : ("boolean" as const) },
+    ]),
+  );
+  const see = `skiffloom ${command} --help tells how`;
+  let parsed: ReturnType<typeof parseArgs>;
+  try {
+    parsed = parseArgs({ args: [...words], options, allowPositionals: true, strict: true });
+  } catch (error) {
+    throw new InputProblem([error instanceof Error ? error.message : String(error), see]);
+  }
+  const positionals = [...parsed.positionals];
+  const plan = takes.plan === true ? positionals.shift() : "";
+  if (plan === undefined) throw new InputProblem([`${command} needs a plan file`, see]);
+  const { least, most, named } = takes.rest ?? { least: 0, most: 0, named: "" };
+  if (positionals.length < least) throw new InputProblem([`${command} needs ${named}`, see]);
+  if (positionals.length > most)
+    throw new InputProblem([`${command} does not know what to do with "${positionals[most]}"`, see]);
+  const values: Record<string, string | undefined> = {};
+  const switches = new Set<string>();
+  for (const [name, value] of Object.entries(parsed.values)) {
+    if (typeof value === "string") values[name] = value;
+    else if (value === true) switches.add(name);
+  }
+  return { plan, rest: positionals, values, switches };
+}

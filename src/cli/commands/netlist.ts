@@ -1,0 +1,31 @@
+import { netlistOf } from "../../core/circuit/netlist.js";
+import { readArguments } from "../arguments.js";
+import { writeWhole } from "../files.js";
+import { loadFigures } from "../load.js";
+import { exit, InputProblem } from "../problem.js";
+
+export const help = `skiffloom netlist PLAN [--corner NAME] [--to FILE] [--force]
+
+Prints one corner of the circuit as SPICE text, every element named after its run, leg, joint or gear,
+so that anyone can check the figures with a circuit simulator of their own.
+
+  --corner NAME  'worst drop' (the default), 'nominal', 'highest voltage' or one of the plan's own
+  --to FILE      write it there instead; --force writes over a file that is there`;
+
+export function run(words: readonly string[]): number {
+  const given = readArguments("netlist", words, {
+    plan: true,
+    flags: { corner: "value", to: "value", force: "switch" },
+  });
+  const { figures, circuit } = loadFigures(given.plan);
+  const corner = given.values.corner ?? "worst drop";
+  if (!circuit.states.some(({ name }) => name === corner)) {
+    throw new InputProblem([
+      `no corner is called ${corner}; there are ${circuit.states.map(({ name }) => name).join(", ")}`,
+    ]);
+  }
+  const text = netlistOf(figures.plan, circuit, corner);
+  if (given.values.to === undefined) process.stdout.write(text);
+  else writeWhole(given.values.to, text, given.switches.has("force"));
+  return exit.fine;
+}

@@ -1,0 +1,34 @@
+import { type WorkedOut, workOut } from "../core/figures.js";
+import type { Plan } from "../core/plan/model/plan.js";
+import { readPlanBytes } from "../core/plan/read.js";
+import type { PlanDocument } from "../core/plan/source/open.js";
+import { readProblemSentence } from "../words/read-problems.js";
+import { readBytes } from "./files.js";
+import { InputProblem } from "./problem.js";
+import { harmless } from "./terminal.js";
+
+export interface LoadedPlan {
+  readonly plan: Plan;
+  readonly document: PlanDocument;
+}
+
+/**
+ * Reads a plan file.
+ * @throws InputProblem with every problem and its place.
+ */
+export function loadPlan(path: string): LoadedPlan {
+  const read = readPlanBytes(readBytes(path));
+  if (read.ok) return read;
+  const shown = path === "-" ? "standard input" : path;
+  throw new InputProblem(
+    read.problems.map((problem) =>
+      harmless(`${shown}:${problem.line}:${problem.column}  ${readProblemSentence(problem)}`),
+    ),
+  );
+}
+
+/** Reads a plan and works everything out. */
+export function loadFigures(path: string): LoadedPlan & WorkedOut {
+  const loaded = loadPlan(path);
+  return { ...loaded, ...workOut(loaded.plan) };
+}

@@ -1,0 +1,60 @@
+import { exit, InputProblem } from "./problem.js";
+
+interface Command {
+  readonly help: string;
+  readonly run: (words: readonly string[]) => number | Promise<number>;
+}
+
+/** Each command is loaded when it is called, so that a quick one stays quick. */
+const commands: Readonly<Record<string, () => Promise<Command>>> = {
+  check: () => import("./commands/check.js"),
+  figures: () => import("./commands/figures.js"),
+  netlist: () => import("./commands/netlist.js"),
+  packet: () => import("./commands/packet.js"),
+  schema: () => import("./commands/schema.js"),
+  new: () => import("./commands/new.js"),
+  apply: () => import("./commands/apply.js"),
+};
+
+const help = `skiffloom plans, checks and prints the 12 V or 24 V electrics of a small open boat.
+
+  skiffloom check PLAN      what is wrong with it, and what would be right
+  skiffloom figures PLAN    every current, voltage, size, fuse and hour
+  skiffloom packet PLAN     the pages for the garage, as PDF
+  skiffloom netlist PLAN    the circuit as SPICE text
+  skiffloom new             asks a few questions and writes a plan to start from
+  skiffloom apply PLAN N    makes the change that finding N proposes, and keeps your comments
+  skiffloom schema          the JSON Schema of a plan
+
+PLAN is a YAML file (docs/plan-format.md; examples/ has three), or - for standard input.
+skiffloom COMMAND --help tells more. Figures are planning aids: local rules, makers' instructions
+and licensed practice come first.`;
+
+async function main(words: readonly string[]): Promise<number> {
+  const [name, ...rest] = words;
+  if (name === undefined || name === "--help" || name === "-h" || name === "help") {
+    process.stdout.write(`${help}\n`);
+    return name === undefined ? exit.unusable : exit.fine;
+  }
+  const load = Object.hasOwn(commands, name) ? commands[name] : undefined;
+  if (!load) throw new InputProblem([`there is no command ${name}; skiffloom --help lists them`]);
+  const command = await load();
+  if (rest.includes("--help") || rest.includes("-h")) {
+    process.stdout.write(`${command.help}\n`);
+    return exit.fine;
+  }
+  return await command.run(rest);
+}
+
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code === "EPIPE") process.exit(exit.fine);
+  throw error;
+});
+
+try {
+  process.exitCode = await main(process.argv.slice(2));
+} catch (error) {
+  if (!(error instanceof InputProblem)) throw error;
+  for (const line of error.lines) process.stderr.write(`${line}\n`);
+  process.exitCode = exit.unusable;
+}

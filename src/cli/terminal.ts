@@ -1,0 +1,49 @@
+import type { Level } from "../core/findings/finding.js";
+
+/** What the output goes to: its width, and whether it shows colour. */
+export interface Terminal {
+  readonly width: number;
+  readonly colour: boolean;
+}
+
+const usualWidth = 100;
+
+/** Colour only on a terminal, and never where NO_COLOR is set; width from the terminal, else 100. */
+export function terminal(): Terminal {
+  const isTerminal = process.stdout.isTTY === true;
+  const width = isTerminal ? (process.stdout.columns ?? usualWidth) : usualWidth;
+  return { width: Math.max(40, Math.min(width, 140)), colour: isTerminal && !process.env.NO_COLOR };
+}
+
+const codes: Readonly<Record<Level | "strong" | "quiet", string>> = {
+  stop: "\u001b[1;31m",
+  mend: "\u001b[33m",
+  mind: "\u001b[36m",
+  unchecked: "\u001b[35m",
+  strong: "\u001b[1m",
+  quiet: "\u001b[2m",
+};
+
+export function paint(text: string, how: Level | "strong" | "quiet", { colour }: Terminal): string {
+  return colour ? `${codes[how]}${text}\u001b[0m` : text;
+}
+
+/** Control characters of a plan's own text never reach the terminal. */
+export function harmless(text: string): string {
+  return text.replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]+/gu, " ");
+}
+
+/** Breaks a text at spaces to a width; lines after the first are set in by `indent`. */
+export function wrap(text: string, width: number, indent = 0): string[] {
+  const lines: string[] = [];
+  let line = "";
+  for (const word of harmless(text).split(/ +/)) {
+    const room = width - (lines.length > 0 ? indent : 0);
+    if (line !== "" && line.length + 1 + word.length > room) {
+      lines.push(line);
+      line = word;
+    } else line = line === "" ? word : `${line} ${word}`;
+  }
+  lines.push(line);
+  return lines.map((each, index) => (index === 0 ? each : " ".repeat(indent) + each));
+}
