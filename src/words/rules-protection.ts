@@ -1,5 +1,6 @@
 import type { RuleId } from "../core/findings/rules.js";
 import { conditionWords } from "./labels.js";
+import { noFigure } from "./numbers.js";
 import type { RuleWords } from "./rule-words.js";
 import type { Say } from "./say.js";
 
@@ -8,12 +9,14 @@ const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const behind = (say: Say) => (say.term("binds") === "–" ? "" : ` (${say.term("binds")})`);
 const condition = (name: string) => Object.entries(conditionWords).find(([key]) => key === name)?.[1] ?? name;
 
+const opens = (say: Say) => (say.figure === noFigure ? "may never open" : `may take ${say.figure} to open`);
+
 export const protectionRules = {
   "protection-carries-load": {
     title: "A fuse or breaker carries its load with margin",
     why: "One that works near its rating ages and opens on a warm evening with nothing wrong.",
     mend: "The next larger rating, if the conductors behind it allow it; else thicker conductors.",
-    says: (say) => `${capital(device(say))} is too small for its load: ${say.figure} against ${say.limit}.`,
+    says: (say) => `${capital(device(say))} carries ${say.figure}; ${say.limit} is what it bears for hours.`,
     unchecked: (say) => `Whether ${device(say)} carries its load could not be worked out.`,
   },
   "main-overloaded": {
@@ -21,7 +24,7 @@ export const protectionRules = {
     why: "When the main opens, the whole boat is dark, navigation lights and bilge pump included.",
     mend: "A larger main, if the feed allows it; or put gear into `one at a time` groups.",
     says: (say) =>
-      `${capital(device(say))} is too small for all that may be on together: ${say.figure} against ${say.limit}.`,
+      `All that may be on together takes ${say.figure} through ${device(say)}; ${say.limit} is what it bears for hours.`,
     unchecked: (say) =>
       `Whether the main of ${say.at} carries all that may be on together could not be worked out.`,
   },
@@ -30,7 +33,7 @@ export const protectionRules = {
     why: "A motor takes several times its running current for a moment; a fuse too quick for that is always blown.",
     mend: "The next larger rating, if the conductors allow it, or a slower device.",
     says: (say) =>
-      `${capital(device(say))} may open while the gear starts: ${say.figure} against ${say.limit}${behind(say)}.`,
+      `${capital(device(say))} may open within ${say.limit} of the starting current; the start lasts ${say.figure}.`,
     unchecked: (say) =>
       `Whether ${device(say)} rides through the start could not be judged: the starting current is not known.`,
   },
@@ -39,7 +42,7 @@ export const protectionRules = {
     why: "A short in the thinnest wire behind a fuse must blow the fuse before the wire glows. Thin leads of lamps count.",
     mend: "A smaller rating, a thicker conductor, or a fuse of its own where the thin one begins.",
     says: (say) =>
-      `${capital(device(say))} is too large for the weakest conductor behind it${behind(say)}: ${say.figure} against ${say.limit}.`,
+      `${capital(device(say))} is too large for the weakest conductor behind it${behind(say)}: ${say.limit} is the most.`,
     unchecked: (say) =>
       `Whether ${device(say)} protects every conductor behind it could not be judged${behind(say)}.`,
   },
@@ -48,7 +51,7 @@ export const protectionRules = {
     why: "The maker's limit protects the windings and wires inside: a jammed pump burns behind a fuse that is too large.",
     mend: "The maker's rating, or a fuse of its own for that gear.",
     says: (say) =>
-      `${capital(device(say))} is larger than the maker of ${say.term("binds")} allows: ${say.figure} against ${say.limit}.`,
+      `${capital(device(say))} is larger than the maker of ${say.term("binds")} allows: ${say.limit} is the most.`,
     unchecked: (say) =>
       `The largest fuse that the maker of ${say.term("binds")} allows is not in the plan (${say.at}).`,
   },
@@ -57,7 +60,7 @@ export const protectionRules = {
     why: "A long thin run lets little current into a short: the fuse may sit there and think while the conductor cooks.",
     mend: "A smaller rating or a thicker conductor.",
     says: (say) =>
-      `A short at the far end behind ${device(say)} is not cleared in time: ${say.figure} against ${say.limit}${behind(say)}.`,
+      `In a short at the far end ${device(say)} ${opens(say)}; the conductor${behind(say)} bears it for ${say.limit}.`,
     unchecked: (say) => `Whether ${device(say)} clears a short at the far end could not be worked out.`,
   },
   "protection-withstands-short": {
@@ -65,7 +68,7 @@ export const protectionRules = {
     why: "A short close to the battery is so strong that a thin conductor melts before the fuse has opened.",
     mend: "A thicker conductor right behind the device, a quicker device, or a smaller rating.",
     says: (say) =>
-      `What ${device(say)} lets through in a short is more than the conductor behind it bears: ${say.figure} against ${say.limit}${behind(say)}.`,
+      `In a short ${device(say)} lets through ${say.figure}; the conductor behind it${behind(say)} bears ${say.limit}.`,
     unchecked: (say) =>
       `Whether the conductor behind ${device(say)} withstands a short could not be worked out${behind(say)}.`,
   },
@@ -74,9 +77,11 @@ export const protectionRules = {
     why: "One that cannot goes on burning as an arc, or bursts. Lithium batteries give thousands of amperes.",
     mend: "A fuse of a kind with a greater interrupting capacity at the battery.",
     says: (say) =>
-      `The battery can drive ${say.limit} into a short at ${device(say)}, which breaks no more than ${say.figure}.`,
+      `The source can drive ${say.figure} into a short at ${device(say)}, which breaks no more than ${say.limit}.`,
     unchecked: (say) =>
-      `The interrupting capacity of ${device(say)} is not known; the short there may reach ${say.limit}.`,
+      say.limit === noFigure
+        ? `The interrupting capacity of ${device(say)} is not known; a short there may reach ${say.figure}.`
+        : `Whether ${device(say)} breaks a short could not be judged: the battery's own resistance was only assumed (${say.figure} reckoned, it breaks ${say.limit}).`,
   },
   "protection-near-source": {
     title: "A fuse or breaker sits close to the source",
@@ -91,7 +96,7 @@ export const protectionRules = {
     why: "A fault in one lamp should cost one lamp, not the whole boat.",
     mend: "A smaller rating on the way, or a larger main if its conductors allow it.",
     says: (say) =>
-      `In a fault behind ${device(say)} the main may open first: ${say.figure} against ${say.limit}${behind(say)}.`,
+      `In a fault behind ${device(say)} it ${opens(say)}, and ${say.term("binds")} may have opened after ${say.limit}.`,
     unchecked: (say) => `Whether ${device(say)} opens before the main could not be judged.`,
   },
   "protection-conflict": {

@@ -1,4 +1,5 @@
 import type { RuleId } from "../core/findings/rules.js";
+import { noFigure } from "./numbers.js";
 import type { RuleWords } from "./rule-words.js";
 
 const alike = (others: string) => (others ? ` (also ${others})` : "");
@@ -11,7 +12,7 @@ export const voltageRules = {
     says: (say) =>
       `${say.at} loses ${say.figure} of its voltage on the way there and back ${say.when}; ${say.limit} is the most it should${alike(say.others)}.`,
     unchecked: (say) =>
-      `The drop at ${say.all} could not be worked out; it should be no more than ${say.limit}.`,
+      `The drop at ${say.all} is known in no corner (never on there, or no solution); it should be no more than ${say.limit}.`,
   },
   "under-voltage": {
     title: "Gear gets the voltage it needs",
@@ -31,10 +32,12 @@ export const voltageRules = {
     title: "The wiring can carry all that is asked of it",
     why: "Drivers take more current as the voltage falls. Past a point no voltage satisfies them all, and the supply drops out.",
     mend: "Thicker conductors or a stronger battery for the gear named, or fewer things on at once.",
-    says: (say) =>
-      say.figure === "–"
-        ? `There is no steady voltage at which all gear gets its power ${say.when}; it gives way first at ${say.at}.`
-        : `Only ${say.figure} of the power asked for can be carried ${say.when}; it gives way first at ${say.at}.`,
+    says: (say, { at }) => {
+      const where = at === "plan" ? "" : `; it gives way first at ${at}`;
+      return say.figure === noFigure
+        ? `There is no steady voltage at which all gear gets its power ${say.when}${where}.`
+        : `Only ${say.figure} of the power asked for can be carried ${say.when}${where}.`;
+    },
   },
   "nominal-voltage": {
     title: "Gear and supply have the same voltage",

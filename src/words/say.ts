@@ -51,6 +51,8 @@ export function quantity(value: number | undefined, unit: string | undefined, sh
       return amps(value);
     case "m":
       return lengthWords(value, shows);
+    case "s":
+      return value < 0.1 ? `${threeDigits(value * 1000)}\u00a0ms` : `${threeDigits(value)}\u00a0s`;
     case "h":
       return hours(value);
     case "%":

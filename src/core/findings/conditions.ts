@@ -1,11 +1,19 @@
 import type { ConditionResult, ProtectionCondition, ProtectionFigures } from "../circuit/protection/types.js";
 import type { Facts } from "./facts.js";
+import { runsFromBattery } from "./feeds.js";
 import type { Finding, Level, WorkingStep } from "./finding.js";
 import { ratingRemedies } from "./remedies.js";
 
 /** Is it the main of a battery or a panel? */
 export function isMain({ batteries, panels }: Facts, { of }: ProtectionFigures): boolean {
   return batteries.has(of) || panels.has(of);
+}
+
+/** A spare way, or a main past which every run has a fuse of its own: there is no conductor that could be harmed. */
+function guardsNothing(facts: Facts, { of }: ProtectionFigures): boolean {
+  if (facts.batteries.has(of))
+    return runsFromBattery(facts, of).every((run) => run.beforeMain || run.protection !== undefined);
+  return !facts.panels.has(of) && !facts.runs.has(of) && !facts.carried.has(of);
 }
 
 /** A rule's check that reports one condition of protective devices wherever it fails or could not be judged. */
@@ -17,7 +25,7 @@ export function conditionFindings(
 ) {
   return (facts: Facts): Finding[] =>
     facts.protection
-      .filter((device) => applies(facts, device))
+      .filter((device) => applies(facts, device) && !guardsNothing(facts, device))
       .flatMap((device) =>
         device.conditions
           .filter((result) => result.condition === condition && result.state !== "holds")

@@ -26,6 +26,8 @@ export interface Facts extends CheckInput {
   readonly runsAt: ReadonlyMap<string, readonly CompleteRun[]>;
   /** Gear on each circuit, by the circuit's id. */
   readonly gearOn: ReadonlyMap<string, readonly CompleteGear[]>;
+  /** Circuits that some run carries. */
+  readonly carried: ReadonlySet<string>;
   /** By id: the run's name, or `run / return`. */
   readonly choices: ReadonlyMap<string, SizeChoice>;
   readonly currents: Currents;
@@ -65,6 +67,7 @@ export function factsOf(input: CheckInput): Facts {
     gearOn: gather(
       plan.gear.map((one): [string | undefined, CompleteGear] => [plan.circuitOf.get(one.name), one]),
     ),
+    carried: new Set(plan.runs.flatMap(({ carries }) => carries)),
     choices: new Map(input.sizes.choices.map((choice) => [choice.id, choice])),
     currents: currentsOf(input),
     joints: jointsOf(plan, { gear, written, places: [boxes, panels, batteries, converters] }),

@@ -44,6 +44,8 @@ export function jointsOf(plan: CompletePlan, { gear, written, places }: Lookup):
     (["start", "end"] as const).flatMap((end): JointFact[] => {
       const place = end === "start" ? run.from.place : run.to.place;
       const asWritten = written.get(run.group);
+      // In a chain the start as written is that of its first cable; the others start in the joint of the gear before.
+      if (end === "start" && gear.has(place) && asWritten?.from.place !== place) return [];
       const ownJoint = end === "start" ? asWritten?.jointAtStart : asWritten?.jointAtEnd;
       const joint = end === "start" ? run.jointAtStart : run.jointAtEnd;
       const there = gear.get(place);
@@ -53,7 +55,6 @@ export function jointsOf(plan: CompletePlan, { gear, written, places }: Lookup):
           { joint, place, placeKind, surroundings: around(place), runName: run.name, run: run.group, end },
         ];
       }
-      // The second lead of a chain ends in the same joint as the first.
       if (end === "start" && ownJoint === undefined) return [];
       const surroundings = asWritten?.surroundings ?? there.surroundings;
       const fact = { place, placeKind: "gear", surroundings, runName: run.name, gear: there.group } as const;

@@ -22,8 +22,9 @@ export function loads(facts: Facts): Load[] {
     }
     const backA = facts.currents.back.get(run.name);
     const ownReturnChoice = facts.choices.has(`${run.name} / return`);
-    if (!isShared(run) || ownReturnChoice)
-      return [{ run, choice, currentA: choice.currentA, sharedReturn: false }];
+    // A corner of the plan's own may ask for more than the one the size was chosen for.
+    const outA = Math.max(choice.currentA, facts.currents.out.get(run.name) ?? 0);
+    if (!isShared(run) || ownReturnChoice) return [{ run, choice, currentA: outA, sharedReturn: false }];
     return [
       { run, choice, currentA: facts.currents.out.get(run.name) ?? choice.currentA, sharedReturn: false },
       { run, choice, currentA: backA ?? choice.currentA, sharedReturn: true },

@@ -1,4 +1,5 @@
 import type { Finding } from "../finding.js";
+import { oneEachGroup } from "../merge.js";
 import { rule } from "../rule.js";
 import { both, physics } from "../sources.js";
 
@@ -8,8 +9,8 @@ export const collapse = rule({
   theme: "voltage",
   level: "stop",
   sources: both(physics("no voltage at which every driver gets its power")),
-  check: ({ corners }) =>
-    corners
+  check: ({ corners }) => {
+    const found = corners
       .filter(({ status }) => status === "collapsed")
       .map((corner): Finding => {
         const figure = corner.carriedShare === undefined ? {} : { figure: corner.carriedShare * 100 };
@@ -22,5 +23,12 @@ export const collapse = rule({
           unit: "%",
           terms: { corner: corner.name },
         };
-      }),
+      });
+    // One place may give way in several corners; the worst of them tells enough.
+    return oneEachGroup(
+      found,
+      (at) => at,
+      (a, b) => a < b,
+    );
+  },
 });
