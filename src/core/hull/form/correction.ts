@@ -1,5 +1,4 @@
 import { inverseSymmetric } from "../linear.js";
-import { wanderCovariance } from "./fairness.js";
 
 /** Value and spread (one standard deviation) of a correction on a line at a station [m]. */
 export type Field = (line: number, xM: number) => { readonly valueM: number; readonly sigmaM: number };
@@ -14,7 +13,7 @@ interface Place {
 const alikeness = 0.8;
 
 /**
- * The smooth field of least change through given misses: the best estimate under the wander of `fairness.ts`, with lines alike
+ * The smooth field of least change through given misses: the best estimate of a wandering line, with lines alike
  * the more the nearer they are. It passes through every miss.
  * @param sigmaM How far the form may be off before anything is measured [m].
  * @throws RangeError if one place is given two values.
@@ -25,13 +24,13 @@ export function correctionField(
   sigmaM: number,
   lengthM: number,
 ): Field {
-  const wander = {
-    offsetSigmaM: sigmaM,
-    slopeSigma: sigmaM / lengthM,
-    ratePerM: (3 * sigmaM ** 2) / lengthM ** 3,
+  // a straight part, and a slope that drifts as a random walk: the least-change field is then a cubic spline
+  const drift = (3 * sigmaM ** 2) / lengthM ** 3;
+  const along = (s: number, t: number) => {
+    const [low, high] = s < t ? [s, t] : [t, s];
+    return sigmaM ** 2 * (1 + (s * t) / lengthM ** 2) + drift * low * low * (high / 2 - low / 6);
   };
-  const like = (a: Place, b: Place) =>
-    alikeness ** Math.abs(a.line - b.line) * wanderCovariance(wander, a.xM, b.xM);
+  const like = (a: Place, b: Place) => alikeness ** Math.abs(a.line - b.line) * along(a.xM, b.xM);
   const grain = (1e-4 * sigmaM) ** 2;
   const inverse = inverseSymmetric(
     places.map((a, i) => places.map((b, k) => like(a, b) + (i === k ? grain : 0))),

@@ -1,47 +1,31 @@
 import { inverseSymmetric, logDeterminant } from "../linear.js";
 
 /**
- * How far a curve may wander between the places it was measured at. The curve is taken as a straight line plus a once
- * integrated random walk of its slope, whose best estimate is the cubic spline (Wahba 1978); so one model gives the fair
- * value at a station from all others, and how sure it is.
+ * How far a fair line may wander between the places it was measured at. It is taken as a parabola, of which nothing is known
+ * beforehand, whose bending drifts as a random walk along the boat; the best estimate under that is a spline (Wahba 1978), and it comes
+ * with a spread. So one model gives the fair value at a station from all others, and how sure it is.
  */
 export interface Wander {
-  /** Spread of the straight part: its height [m] and its slope [m/m]. Large: nothing is known beforehand. */
-  readonly offsetSigmaM: number;
-  readonly slopeSigma: number;
-  /** Variance the slope gathers per metre of run [1/m]. */
-  readonly ratePerM: number;
-}
-
-const unknownStraight = { offsetSigmaM: 10, slopeSigma: 10 };
-
-/** Covariance of the curve's values at two places, s and t from the start of the curve [m]. */
-export function wanderCovariance(wander: Wander, s: number, t: number): number {
-  const [low, high] = s < t ? [s, t] : [t, s];
-  return (
-    wander.offsetSigmaM ** 2 +
-    wander.slopeSigma ** 2 * s * t +
-    wander.ratePerM * low * low * (high / 2 - low / 6)
-  );
+  /** Variance the bending gathers per metre of run [1/m³]. */
+  readonly ratePerM3: number;
 }
 
 /**
- * The rate at which these measurements bend, by greatest likelihood over a grid, a factor 2 apart.
- * @param placesM Stations [m]; at least 3.
- * @throws RangeError if there are fewer than three measurements or the spread is not above zero.
+ * The rate at which the bending of these measurements drifts, by greatest likelihood (the parabola integrated out) over a grid a
+ * factor 4 apart.
+ * @param placesM Stations [m]; at least 4.
+ * @throws RangeError if there are fewer than four measurements or the spread is not above zero.
  */
 export function bendingRate(placesM: readonly number[], valuesM: readonly number[], sigmaM: number): Wander {
-  if (!(placesM.length >= 3)) throw new RangeError(`needs at least 3 measurements, got ${placesM.length}`);
+  if (!(placesM.length >= 4)) throw new RangeError(`needs at least 4 measurements, got ${placesM.length}`);
   if (!(sigmaM > 0)) throw new RangeError(`spread must be > 0 m, got ${sigmaM}`);
-  let best: Wander = { ...unknownStraight, ratePerM: 1e-9 };
+  let best: Wander = { ratePerM3: 1e-7 };
   let least = Number.POSITIVE_INFINITY;
-  for (let step = 0; step <= 30; step++) {
-    const wander = { ...unknownStraight, ratePerM: 1e-9 * 2 ** step };
-    const a = covarianceMatrix(wander, placesM, sigmaM);
-    const inverse = inverseSymmetric(a);
-    const size = logDeterminant(a);
-    if (inverse === undefined || size === undefined) continue;
-    const misfit = quadratic(inverse, valuesM) + size;
+  for (let step = 0; step <= 16; step++) {
+    const wander = { ratePerM3: 1e-7 * 4 ** step };
+    const fit = fitted(wander, placesM, valuesM, sigmaM);
+    if (fit === undefined) continue;
+    const misfit = fit.misfit + fit.logSize;
     if (misfit < least) [best, least] = [wander, misfit];
   }
   return best;
@@ -60,14 +44,14 @@ export interface LeftOut {
 /**
  * For each measurement: what a fair line through all the others says of it. The bending rate is taken from the others too, so
  * that one bad figure cannot excuse itself.
- * @throws RangeError if there are fewer than five measurements: four others are the least that show a bend.
+ * @throws RangeError if there are fewer than six measurements: five others are the least that show how the bending drifts.
  */
 export function leaveEachOut(
   placesM: readonly number[],
   valuesM: readonly number[],
   sigmaM: number,
 ): LeftOut[] {
-  if (!(placesM.length >= 5)) throw new RangeError(`needs at least 5 measurements, got ${placesM.length}`);
+  if (!(placesM.length >= 6)) throw new RangeError(`needs at least 6 measurements, got ${placesM.length}`);
   return placesM.map((place, i) => {
     const others = placesM.filter((_, k) => k !== i);
     const values = valuesM.filter((_, k) => k !== i);
@@ -79,7 +63,10 @@ export function leaveEachOut(
   });
 }
 
-/** Best estimate and spread of the curve at a place [m], from measurements of spread `sigmaM`. */
+/**
+ * Best estimate and spread of the line at a place [m], from measurements of spread `sigmaM`. With fewer than three measurements the
+ * parabola is lowered to what they fix.
+ */
 export function predict(
   wander: Wander,
   placesM: readonly number[],
@@ -87,31 +74,94 @@ export function predict(
   sigmaM: number,
   atM: number,
 ): { valueM: number; sigmaM: number } {
-  const start = Math.min(...placesM, atM);
-  const inverse = inverseSymmetric(covarianceMatrix(wander, placesM, sigmaM, start));
-  const own = wanderCovariance(wander, atM - start, atM - start);
-  if (inverse === undefined) return { valueM: Number.NaN, sigmaM: Math.sqrt(own) };
-  const reach = placesM.map((place) => wanderCovariance(wander, place - start, atM - start));
-  const weights = inverse.map((row) => row.reduce((sum, value, i) => sum + value * (reach[i] ?? 0), 0));
-  const valueM = weights.reduce((sum, weight, i) => sum + weight * (valuesM[i] ?? 0), 0);
-  const known = weights.reduce((sum, weight, i) => sum + weight * (reach[i] ?? 0), 0);
-  return { valueM, sigmaM: Math.sqrt(Math.max(0, own - known)) };
+  const fit = fitted(wander, placesM, valuesM, sigmaM);
+  if (fit === undefined) return { valueM: Number.NaN, sigmaM: Number.POSITIVE_INFINITY };
+  const here = shape(atM - fit.originM, fit.terms);
+  const reach = placesM.map((place) => drift(wander, place - fit.originM, atM - fit.originM));
+  const held = applied(fit.inverse, reach);
+  const valueM = inner(here, fit.parabola) + inner(held, fit.rest);
+  const missing = here.map(
+    (term, k) =>
+      term -
+      inner(
+        held,
+        fit.basis.map((row) => row[k] ?? 0),
+      ),
+  );
+  const variance =
+    drift(wander, atM - fit.originM, atM - fit.originM) -
+    inner(reach, held) +
+    inner(missing, applied(fit.parabolaCovariance, missing));
+  return { valueM, sigmaM: Math.sqrt(Math.max(0, variance)) };
 }
 
-function covarianceMatrix(
+interface Fit {
+  readonly originM: number;
+  readonly terms: number;
+  readonly basis: readonly (readonly number[])[];
+  readonly inverse: readonly (readonly number[])[];
+  readonly parabola: readonly number[];
+  readonly parabolaCovariance: readonly (readonly number[])[];
+  readonly rest: readonly number[];
+  readonly misfit: number;
+  readonly logSize: number;
+}
+
+/** Generalised least squares of the parabola under the drift's covariance. */
+function fitted(
   wander: Wander,
   placesM: readonly number[],
+  valuesM: readonly number[],
   sigmaM: number,
-  start = Math.min(...placesM),
-): number[][] {
-  return placesM.map((s, i) =>
-    placesM.map((t, k) => wanderCovariance(wander, s - start, t - start) + (i === k ? sigmaM ** 2 : 0)),
+): Fit | undefined {
+  // the start makes no difference where the parabola is free, but for places asked for before it
+  const originM = Math.min(...placesM) - 1;
+  const terms = Math.min(3, placesM.length);
+  const basis = placesM.map((place) => shape(place - originM, terms));
+  const covariance = placesM.map((s, i) =>
+    placesM.map((t, k) => drift(wander, s - originM, t - originM) + (i === k ? sigmaM ** 2 : 0)),
   );
+  const inverse = inverseSymmetric(covariance);
+  const size = logDeterminant(covariance);
+  if (inverse === undefined || size === undefined) return undefined;
+  const columns = Array.from({ length: terms }, (_, k) => basis.map((row) => row[k] ?? 0));
+  const turned = columns.map((column) => applied(inverse, column));
+  const normal = columns.map((a) => turned.map((b) => inner(a, b)));
+  const parabolaCovariance = inverseSymmetric(normal);
+  const normalSize = logDeterminant(normal);
+  if (parabolaCovariance === undefined || normalSize === undefined) return undefined;
+  const parabola = applied(
+    parabolaCovariance,
+    turned.map((column) => inner(column, valuesM)),
+  );
+  const rest = valuesM.map((value, i) => value - inner(basis[i] ?? [], parabola));
+  return {
+    originM,
+    terms,
+    basis,
+    inverse,
+    parabola,
+    parabolaCovariance,
+    rest,
+    misfit: inner(rest, applied(inverse, rest)),
+    logSize: size + normalSize,
+  };
 }
 
-function quadratic(a: readonly (readonly number[])[], b: readonly number[]): number {
-  return a.reduce(
-    (sum, row, i) => sum + (b[i] ?? 0) * row.reduce((s, value, k) => s + value * (b[k] ?? 0), 0),
-    0,
-  );
+function shape(runM: number, terms: number): number[] {
+  return [1, runM, runM * runM].slice(0, terms);
+}
+
+/** Covariance of the drift alone at two places from its start: ∫ (s−u)²(t−u)²/4 du over u up to the nearer one, times the rate [m²]. */
+function drift(wander: Wander, s: number, t: number): number {
+  const [low, apart] = s < t ? [Math.max(0, s), t - s] : [Math.max(0, t), s - t];
+  return (wander.ratePerM3 * (low ** 5 / 5 + (apart * low ** 4) / 2 + (apart ** 2 * low ** 3) / 3)) / 4;
+}
+
+function applied(matrix: readonly (readonly number[])[], vector: readonly number[]): number[] {
+  return matrix.map((row) => inner(row, vector));
+}
+
+function inner(a: readonly number[], b: readonly number[]): number {
+  return a.reduce((sum, value, i) => sum + value * (b[i] ?? 0), 0);
 }

@@ -12,8 +12,8 @@ export interface NextMeasurement {
   readonly reason: "missing" | "gap" | "end" | "check";
 }
 
-/** Before three figures show how a line bends, it is taken to bend like this: 10 mm of wander in the middle of a 1 m gap. */
-const beforeKnown: Wander = { offsetSigmaM: 10, slopeSigma: 10, ratePerM: 0.005 };
+/** Before four figures show how a line's bending drifts, it is taken to drift by half a metre⁻¹ over a metre. */
+const beforeKnown: Wander = { ratePerM3: 0.25 };
 
 /**
  * The measurements worth taking next, most useful first: where the form is least sure of any line.

@@ -61,8 +61,9 @@ function fairCurve(corners: readonly Corner[], pieces: number): SectionPoint[] {
   for (let i = 1; i < corners.length; i++) {
     const [a, b] = [corners[i - 1], corners[i]];
     const step = a && b ? Math.hypot(b.y - a.y, b.z - a.z) : 0;
+    // steps by the root of the chord: long flat bottoms next to tight bilges would make the curve dip and bulge else;
     // two lines may touch at the stem; a tiny step keeps the knots rising
-    run.push((run[i - 1] ?? 0) + Math.max(step, 1e-9));
+    run.push((run[i - 1] ?? 0) + Math.sqrt(Math.max(step, 1e-9)));
   }
   const first = corners[0];
   const level = first !== undefined && Math.abs(first.y) < 1e-6 && !first.knuckle;

@@ -72,12 +72,12 @@ export function measuredSeries(survey: TapeSurvey): Series[] {
 export function unfair(series: Series, sigmaM: number): HullProblem[] {
   const terms = { line: series.line, coordinate: series.coordinate };
   let [places, values] = [[...series.placesM], [...series.valuesM]];
-  if (places.length < 5)
+  if (places.length < 6)
     return [
-      { problem: "fairness not judged", at: series.line, figure: places.length, limit: 5, unit: "", terms },
+      { problem: "fairness not judged", at: series.line, figure: places.length, limit: 6, unit: "", terms },
     ];
   const found: HullProblem[] = [];
-  while (places.length >= 5 && found.length < series.placesM.length / 3) {
+  while (places.length >= 6 && found.length < series.placesM.length / 3) {
     const left = leaveEachOut(places, values, sigmaM);
     let worst = 0;
     for (const [i, one] of left.entries())
