@@ -1,4 +1,3 @@
-import highsLoader from "highs";
 import { describe, expect, test } from "vitest";
 import { chooseSizes } from "../../src/core/circuit/sizes/choose.js";
 import { allowed } from "../../src/core/circuit/sizes/floors.js";
@@ -33,7 +32,13 @@ function asLp(problem: SizingProblem): string {
   return `Minimize\n obj: ${costs.join(" + ")}\nSubject To\n${[...rows, ...one].join("\n")}\nBinary\n ${binary}\nEnd\n`;
 }
 
-const highs = await highsLoader();
+/** What is used of the solver; its own types describe a CommonJS module, which is not what is loaded here. */
+interface Solver {
+  solve(lp: string, options: Readonly<Record<string, number>>): { Status: string; ObjectiveValue: number };
+}
+const load: unknown = (await import("highs")).default;
+if (typeof load !== "function") throw new TypeError("the solver's loader is a function");
+const highs: Solver = await load();
 
 /** HiGHS (MIT licence), a mixed-integer solver in WebAssembly; asked for no gap at all. */
 function bySolver(problem: SizingProblem): { status: string; cost: number } {
