@@ -115,39 +115,35 @@ export const studHoles = {
   ],
 } as const;
 
-/** What each kind of joint takes and how much wet it stands. `maxAreaMm2` bounds one conductor. */
-export const jointLimits = {
+/** What makes each kind of joint; what it takes and stands is in `joints.ts`. */
+export const jointTools = {
   source: commonPractice,
   rows: {
-    "crimped butt": { maxAreaMm2: 6, sealed: false, tool: "ratchet crimper for insulated terminals" },
-    "sealed butt": {
-      maxAreaMm2: 6,
-      sealed: true,
-      tool: "ratchet crimper for heat-shrink terminals; hot air",
-    },
-    "solder sleeve": { maxAreaMm2: 6, sealed: true, tool: "hot air" },
-    "soldered and sleeved": { maxAreaMm2: 6, sealed: true, tool: "soldering iron; hot air" },
-    "crimped ring": { maxAreaMm2: 120, sealed: false, tool: "ratchet crimper for insulated terminals" },
-    "crimped fork": { maxAreaMm2: 6, sealed: false, tool: "ratchet crimper for insulated terminals" },
-    "push-on tab": { maxAreaMm2: 6, sealed: false, tool: "ratchet crimper for insulated terminals" },
-    "screw terminal": { maxAreaMm2: 16, sealed: false, tool: "ferrule crimper; screwdriver" },
-    "lever clamp": { maxAreaMm2: 4, sealed: false, tool: "fingers" },
-    "pin plug": { maxAreaMm2: 2.5, sealed: true, tool: "pin crimper" },
-    tap: { maxAreaMm2: 2.5, sealed: false, tool: "pliers" },
-    "twist-on cap": { maxAreaMm2: 6, sealed: false, tool: "fingers" },
-    "twisted and taped": { maxAreaMm2: 6, sealed: false, tool: "fingers" },
+    "crimped butt": "ratchet crimper for insulated terminals",
+    "sealed butt": "ratchet crimper for heat-shrink terminals, hot air",
+    "solder sleeve": "hot air",
+    "soldered and sleeved": "soldering iron, hot air",
+    "crimped ring": "ratchet crimper for insulated terminals",
+    "crimped fork": "ratchet crimper for insulated terminals",
+    "push-on tab": "ratchet crimper for insulated terminals",
+    "screw terminal": "ferrule crimper, screwdriver",
+    "lever clamp": "fingers",
+    "pin plug": "pin crimper",
+    tap: "pliers",
+    "twist-on cap": "fingers",
+    "twisted and taped": "fingers",
   },
-  /** From this area on a bare lug is pressed with a hex or indent die and sleeved. */
-  lugFromMm2: 6,
-  lugTool: "lug press with the die of the size",
+  /** Above this area a bare lug is pressed with the die of its size and sleeved. */
+  lugAboveMm2: 6,
+  lug: "lug press with the die of the size, hot air",
 } as const;
 
-/** A tap clips onto a through conductor: what it takes there, what it takes off, and what it carries. */
+/** A tap clips onto a through conductor: what it takes there, and what it takes off; what it carries is in `joints.ts`. */
 export const tapLimits = {
   source: commonPractice,
   rows: [
-    { colour: "red", minThroughMm2: 0.5, maxThroughMm2: 1.5, minTapMm2: 0.5, maxTapMm2: 1.5, maxA: 10 },
-    { colour: "blue", minThroughMm2: 1, maxThroughMm2: 2.5, minTapMm2: 0.75, maxTapMm2: 2.5, maxA: 15 },
+    { colour: "red", minThroughMm2: 0.5, maxThroughMm2: 1.5, minTapMm2: 0.5, maxTapMm2: 1.5 },
+    { colour: "blue", minThroughMm2: 1, maxThroughMm2: 2.5, minTapMm2: 0.75, maxTapMm2: 2.5 },
   ],
 } as const;
 

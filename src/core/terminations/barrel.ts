@@ -1,0 +1,114 @@
+import type { ConductorSize } from "../plan/model/common.js";
+import { awgAreaMm2 } from "../quantity/conductor-size.js";
+import { barrelColours, barrelDepths, jointTools } from "../reference/terminations.js";
+import { gaugeNumber } from "./gauge.js";
+
+export type Colour = (typeof barrelColours.rows)[number]["colour"];
+
+/** What a conductor, or several in one barrel, is crimped into. */
+export type Barrel =
+  | {
+      readonly kind: "insulated";
+      readonly colour: Colour;
+      readonly stripMm: number;
+      readonly folded: boolean;
+    }
+  | { readonly kind: "lug"; readonly sizeKey: string; readonly stripMm: number };
+
+export type BarrelProblem =
+  | { readonly problem: "too-thin-for-barrel"; readonly areaMm2: number; readonly minAreaMm2: number }
+  | { readonly problem: "too-thick-for-barrel"; readonly areaMm2: number; readonly maxAreaMm2: number }
+  | {
+      readonly problem: "between-colours";
+      readonly areaMm2: number;
+      readonly below: Colour;
+      readonly above: Colour;
+    };
+
+export type BarrelAnswer =
+  | { readonly ok: true; readonly barrel: Barrel }
+  | { readonly ok: false; readonly problem: BarrelProblem };
+
+interface Range {
+  readonly colour: Colour;
+  readonly min: number;
+  readonly max: number;
+}
+
+/** Copper each colour takes, from both of its printed ranges [mm²]. */
+function ranges(): Range[] {
+  return barrelColours.rows.map((row) => ({
+    colour: row.colour,
+    min: Math.min(row.minAreaMm2, awgAreaMm2(row.smallestGauge)),
+    max: Math.max(row.maxAreaMm2, awgAreaMm2(row.largestGauge)),
+  }));
+}
+
+/**
+ * The barrel for one conductor by its size, or for several together by the sum of their areas. A single conductor too thin
+ * for red is folded back once, if that fills it.
+ */
+export function barrelFor(sizes: readonly ConductorSize[]): BarrelAnswer {
+  const [first, ...others] = sizes;
+  if (first === undefined) throw new RangeError("a barrel needs at least one conductor, got none");
+  for (const size of sizes) {
+    if (!(size.areaMm2 > 0)) throw new RangeError(`area of ${size.key} must be > 0 mm², got ${size.areaMm2}`);
+  }
+  const areaMm2 = sizes.reduce((sum, size) => sum + size.areaMm2, 0);
+  if (others.length === 0) {
+    const colour = colourOf(first);
+    if (colour !== undefined) return insulated(colour, false);
+    if (areaMm2 > jointTools.lugAboveMm2) return lug(first);
+    if (areaMm2 < (ranges()[0]?.min ?? 0)) {
+      const folded = byArea(2 * areaMm2);
+      if (folded.ok && folded.barrel.kind === "insulated") return insulated(folded.barrel.colour, true);
+    }
+  }
+  return byArea(areaMm2);
+}
+
+/** By the printed range of its own series: where two colours print a gauge the tighter one, where two print an area the first. */
+function colourOf(size: ConductorSize): Colour | undefined {
+  if (size.series === "metric") {
+    return barrelColours.rows.find((row) => size.areaMm2 >= row.minAreaMm2 && size.areaMm2 <= row.maxAreaMm2)
+      ?.colour;
+  }
+  const gauge = gaugeNumber(size.key);
+  return barrelColours.rows.findLast((row) => gauge <= row.smallestGauge && gauge >= row.largestGauge)
+    ?.colour;
+}
+
+function byArea(areaMm2: number): BarrelAnswer {
+  const list = ranges();
+  const row = list.find((one) => areaMm2 >= one.min && areaMm2 <= one.max);
+  if (row !== undefined) return insulated(row.colour, false);
+  const below = list.findLast((one) => areaMm2 > one.max);
+  const above = list.find((one) => areaMm2 < one.min);
+  if (below !== undefined && above !== undefined) {
+    return {
+      ok: false,
+      problem: { problem: "between-colours", areaMm2, below: below.colour, above: above.colour },
+    };
+  }
+  if (above !== undefined) {
+    return { ok: false, problem: { problem: "too-thin-for-barrel", areaMm2, minAreaMm2: above.min } };
+  }
+  return { ok: false, problem: { problem: "too-thick-for-barrel", areaMm2, maxAreaMm2: below?.max ?? 0 } };
+}
+
+function insulated(colour: Colour, folded: boolean): BarrelAnswer {
+  const depth = barrelDepths.insulated[colour] + barrelDepths.showsMm;
+  return { ok: true, barrel: { kind: "insulated", colour, stripMm: folded ? 2 * depth : depth, folded } };
+}
+
+function lug(size: ConductorSize): BarrelAnswer {
+  const row = barrelDepths.lugs.find((one) => size.areaMm2 <= one.toAreaMm2);
+  if (row === undefined) {
+    const maxAreaMm2 = barrelDepths.lugs.at(-1)?.toAreaMm2 ?? 0;
+    return { ok: false, problem: { problem: "too-thick-for-barrel", areaMm2: size.areaMm2, maxAreaMm2 } };
+  }
+  return {
+    ok: true,
+    barrel: { kind: "lug", sizeKey: size.key, stripMm: row.depthMm + barrelDepths.showsMm },
+  };
+}
