@@ -15,7 +15,7 @@ const rooms = [
   ["energy", "parts", "light"],
   ["proving", "work"],
   ["findings"],
-  ["figures.ts", "figures-types.ts", "figures-json.ts"],
+  ["figures.ts", "figures-types.ts", "figures-json.ts", "ledger.ts"],
 ];
 /** Types of a finding are shared upwards: a result may carry them. The plan's edits are values too. */
 const open = new Set(["findings/finding.ts"]);
