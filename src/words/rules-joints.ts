@@ -9,7 +9,8 @@ export const jointRules = {
     title: "No twist-on caps, no twisted and taped wires",
     why: "They loosen with vibration and wick water; the joint warms, then burns or goes dark.",
     mend: "A sealed crimped butt, or a ring on a stud.",
-    says: (say) => `${at(say)} is joined by ${say.term("joint")} (${say.term("surroundings")}).`,
+    says: (say) =>
+      `${at(say)} is ${say.term("joint") === "twist-on cap" ? "joined by a twist-on cap" : say.term("joint")}; the place is ${say.term("surroundings")}.`,
   },
   "joint-unsealed-wet": {
     title: "Joints in the wet are sealed",
@@ -36,8 +37,8 @@ export const jointRules = {
     mend: "Cut the conductor and use a three-way crimp, a stud or a bus.",
     says: (say) =>
       say.figure === "–"
-        ? `${at(say)} is a tap, which touches only a few strands.`
-        : `${at(say)} is a tap and carries ${say.figure}; ${say.limit} is the most for one.`,
+        ? `${at(say)} is joined by a tap, which touches only a few strands.`
+        : `${at(say)} is joined by a tap and carries ${say.figure}; ${say.limit} is the most for one.`,
   },
   "joint-overloaded": {
     title: "A joint carries no more than its kind may",

@@ -6,9 +6,11 @@ import type { Say } from "./say.js";
 
 const device = (say: Say) => `the ${say.term("rating")} ${say.term("device")} of ${say.at}`;
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
-const behind = (say: Say) => (say.term("binds") === "–" ? "" : ` (${say.term("binds")})`);
+const behind = (say: Say) => (say.term("binds") === noFigure ? "" : ` (${say.term("binds")})`);
 const condition = (name: string) => Object.entries(conditionWords).find(([key]) => key === name)?.[1] ?? name;
 
+const unknown = (say: Say) =>
+  say.term("binds") === noFigure ? "" : `: size or insulation of ${say.term("binds")} is not known`;
 const opens = (say: Say) => (say.figure === noFigure ? "may never open" : `may take ${say.figure} to open`);
 
 export const protectionRules = {
@@ -44,7 +46,7 @@ export const protectionRules = {
     says: (say) =>
       `${capital(device(say))} is too large for the weakest conductor behind it${behind(say)}: ${say.limit} is the most.`,
     unchecked: (say) =>
-      `Whether ${device(say)} protects every conductor behind it could not be judged${behind(say)}.`,
+      `Whether ${device(say)} protects every conductor behind it could not be judged${unknown(say)}.`,
   },
   "protection-gear-limit": {
     title: "No fuse is larger than the gear's maker allows",
@@ -61,7 +63,8 @@ export const protectionRules = {
     mend: "A smaller rating or a thicker conductor.",
     says: (say) =>
       `In a short at the far end ${device(say)} ${opens(say)}; the conductor${behind(say)} bears it for ${say.limit}.`,
-    unchecked: (say) => `Whether ${device(say)} clears a short at the far end could not be worked out.`,
+    unchecked: (say) =>
+      `Whether ${device(say)} clears a short at the far end could not be worked out${unknown(say)}.`,
   },
   "protection-withstands-short": {
     title: "The conductor withstands what the fuse lets through",
@@ -70,7 +73,7 @@ export const protectionRules = {
     says: (say) =>
       `In a short ${device(say)} lets through ${say.figure}; the conductor behind it${behind(say)} bears ${say.limit}.`,
     unchecked: (say) =>
-      `Whether the conductor behind ${device(say)} withstands a short could not be worked out${behind(say)}.`,
+      `Whether the conductor behind ${device(say)} withstands a short could not be worked out${unknown(say)}.`,
   },
   "protection-interrupts": {
     title: "A fuse or breaker can break the battery's short-circuit current",
@@ -111,7 +114,7 @@ export const protectionRules = {
     why: "Any chafed wire then sees all the battery can give. This is how boats burn at the mooring.",
     mend: "A main fuse or breaker at the positive post, before anything else.",
     says: (say) =>
-      `${say.at} has no main protection, and ${say.others} leave it bare: a short may drive ${say.figure}.`,
+      `${say.at} has no main protection, and nothing else protects ${say.others}: a short may drive ${say.figure}.`,
   },
   "protection-missing-on-run": {
     title: "A run that bypasses the main has a fuse of its own",

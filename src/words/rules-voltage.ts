@@ -43,7 +43,7 @@ export const voltageRules = {
     title: "Gear and supply have the same voltage",
     why: "12 V gear on 24 V burns out at once; 24 V gear on 12 V does not start.",
     mend: "Put a converter between them, or hang the gear on the other battery.",
-    says: (say) =>
-      `${say.at} hangs on a supply of ${say.figure}; it is made for ${say.limit} at the limit (supply: ${say.others}).`,
+    says: (say, { figure, limit }) =>
+      `${say.at} hangs on a supply of ${say.figure} (${say.others}); it ${(figure ?? 0) > (limit ?? 0) ? "bears no more than" : "needs at least"} ${say.limit}.`,
   },
 } as const satisfies Partial<Record<RuleId, RuleWords>>;

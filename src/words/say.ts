@@ -57,8 +57,10 @@ export function quantity(value: number | undefined, unit: string | undefined, sh
       return hours(value);
     case "%":
       return `${decimals(value, 1)}\u00a0%`;
+    case "°C":
+    case "years":
     case undefined:
-      return String(Number(value.toPrecision(3)));
+      return `${String(Number(value.toPrecision(3))).replace("-", "−")}${unit === undefined ? "" : `\u00a0${unit}`}`;
     default:
       return `${threeDigits(value)}\u00a0${unit}`;
   }

@@ -1,8 +1,9 @@
 import type { ConditionResult, ProtectionCondition, ProtectionFigures } from "../circuit/protection/types.js";
+import type { Edit } from "../plan/edits/edit.js";
 import type { Facts } from "./facts.js";
 import { runsFromBattery } from "./feeds.js";
 import type { Finding, Level, WorkingStep } from "./finding.js";
-import { ratingRemedies } from "./remedies.js";
+import { kindRemedies, placeRemedies, ratingRemedies } from "./remedies.js";
 
 /** Is it the main of a battery or a panel? */
 export function isMain({ batteries, panels }: Facts, { of }: ProtectionFigures): boolean {
@@ -38,7 +39,7 @@ function findingOf(
   level: Level,
   facts: Facts,
   device: ProtectionFigures,
-  { state, figure, limit, unit, binds }: ConditionResult,
+  { condition, state, figure, limit, unit, binds }: ConditionResult,
 ): Finding {
   const fails = state === "fails";
   return {
@@ -53,8 +54,18 @@ function findingOf(
       rating: `${device.ratingA} A`,
       ...(binds === undefined ? {} : { binds }),
     },
-    ...(fails ? { working: working(device), remedies: ratingRemedies(facts, device) } : {}),
+    ...(fails ? { working: working(device), remedies: remediesFor(facts, device, condition, limit) } : {}),
   };
+}
+
+function remediesFor(
+  facts: Facts,
+  device: ProtectionFigures,
+  condition: ProtectionCondition,
+  limit: number | undefined,
+): Edit[] {
+  if (condition === "interrupts") return kindRemedies(facts, device);
+  return condition === "near-source" ? placeRemedies(facts, device, limit) : ratingRemedies(facts, device);
 }
 
 function working(device: ProtectionFigures): WorkingStep[] {

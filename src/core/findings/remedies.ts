@@ -1,5 +1,6 @@
 import type { ProtectionFigures } from "../circuit/protection/types.js";
 import type { Edit } from "../plan/edits/edit.js";
+import { cartridgeFuses } from "../reference/fuses.js";
 import type { Facts } from "./facts.js";
 
 /** For gear with too much drop: let the tool choose the runs of its circuit that the owner fixed. */
@@ -18,6 +19,31 @@ export function sizeRemedies(facts: Facts, gear: string): Edit[] {
 export function ratingRemedies(facts: Facts, { of, possibleA }: ProtectionFigures): Edit[] {
   const [rating] = possibleA;
   return rating === undefined ? [] : [setRating(facts, of, `${rating} A`)];
+}
+
+/** Another kind of fuse of the same rating at a battery or on a run; what a blade fuse in a panel cannot break is for the main to break. */
+export function kindRemedies(facts: Facts, { of, device, ratingA }: ProtectionFigures): Edit[] {
+  const made: readonly number[] = cartridgeFuses.ratingsA;
+  const now = facts.batteries.get(of)?.main ?? facts.runs.get(of)?.protection;
+  if (now === undefined || now === "none" || device === "cartridge fuse" || !made.includes(ratingA))
+    return [];
+  const place = now.fromSourceM === undefined ? "" : `, from source: ${lengthOf(facts, now.fromSourceM)}`;
+  return [setRating(facts, of, `{device: cartridge fuse, rating: ${ratingA} A${place}}`)];
+}
+
+/** Move a device to the farthest place allowed. */
+export function placeRemedies(facts: Facts, { of }: ProtectionFigures, limitM: number | undefined): Edit[] {
+  if (limitM === undefined) return [];
+  const run = facts.runs.get(of);
+  const field = `${run ? "fuse" : facts.batteries.has(of) || facts.panels.has(of) ? "main" : "fuse"} / from source`;
+  return [{ edit: "set field", at: run?.group ?? of, field, to: lengthOf(facts, limitM) }];
+}
+
+/** A length no longer than that, as the owner's tape has it. */
+function lengthOf({ plan }: Facts, lengthM: number): string {
+  const inches = plan.source.shows.lengths === "inches";
+  // a hair more, so that 0.127 m stays 5 in
+  return inches ? `${Math.floor(lengthM / 0.0254 + 1e-9)} in` : `${Math.floor(lengthM * 1000 + 1e-9)} mm`;
 }
 
 /** The edit that sets a device's rating, by what has the device: a battery or panel, a run, or a way. */

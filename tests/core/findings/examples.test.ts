@@ -5,6 +5,7 @@ import { workOut } from "../../../src/core/figures.js";
 import type { Figures } from "../../../src/core/figures-types.js";
 import type { Finding } from "../../../src/core/findings/finding.js";
 import { ruleOf } from "../../../src/core/findings/rules.js";
+import { applyEdit } from "../../../src/core/plan/edits/apply.js";
 import type { Plan } from "../../../src/core/plan/model/plan.js";
 import { readPlan } from "../../../src/core/plan/read.js";
 import { findingSentence } from "../../../src/words/findings.js";
@@ -16,9 +17,16 @@ const namesIn = (path: string) =>
     .map((name) => name.slice(0, -".yaml".length));
 const textOf = (name: string) => readFileSync(folder(`${name}.yaml`), "utf8");
 
+const known = new Map<string, { plan: Plan; figures: Figures }>();
 function figuresOf(name: string): { plan: Plan; figures: Figures } {
-  const read = readPlan(textOf(name));
-  if (!read.ok) throw new Error(`${name}: ${JSON.stringify(read.problems.slice(0, 3))}`);
+  const found = known.get(name) ?? figuresOfText(textOf(name));
+  known.set(name, found);
+  return found;
+}
+
+function figuresOfText(text: string): { plan: Plan; figures: Figures } {
+  const read = readPlan(text);
+  if (!read.ok) throw new Error(JSON.stringify(read.problems.slice(0, 3)));
   return { plan: read.plan, figures: workOut(read.plan).figures };
 }
 
@@ -77,6 +85,21 @@ describe("the wrong plans", () => {
     const mended = figuresOf(`wrong/${name}.mended`);
     expect(mended.figures.findings.filter((one) => one.rule === rule)).toEqual([]);
     expect(faults(mended.figures.findings).map((one) => findingSentence(one, mended.plan.shows))).toEqual([]);
+  });
+
+  test.each(wrong)("%s: each remedy of its finding can be applied, and the first one answers it", (name) => {
+    const text = textOf(`wrong/${name}`);
+    const rule = /^# raises: ([\w-]+)$/m.exec(text)?.[1] ?? "";
+    for (const { at, remedies = [], level } of figuresOf(`wrong/${name}`).figures.findings.filter(
+      (one) => one.rule === rule,
+    )) {
+      const edited = remedies.map((remedy) => applyEdit(text, remedy));
+      expect(edited.filter(({ ok }) => !ok)).toEqual([]);
+      const [first] = edited;
+      if (!first?.ok) continue;
+      const after = figuresOfText(first.text).figures.findings;
+      expect(after.filter((one) => one.rule === rule && one.at === at && one.level === level)).toEqual([]);
+    }
   });
 
   test.each(wrong)("%s differs from its mended plan in a line or two", (name) => {
