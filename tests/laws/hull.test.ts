@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { edgeOf, squareOff } from "../../src/core/hull/faces/edge.js";
+import { edgeOf, spotOnEdge, squareOff } from "../../src/core/hull/faces/edge.js";
 import { type Face, flatFace, isOn, placeOn, twinOf } from "../../src/core/hull/faces/face.js";
 import { geodesic } from "../../src/core/hull/faces/geodesic.js";
 import { patchThrough, type Spot } from "../../src/core/hull/faces/patch.js";
@@ -47,7 +47,7 @@ describe("laws of faces and marks", () => {
         });
         const spot = squareOff(face, edgeOf(face, "upper"), a, 0.3 * b * (one.lengthM / one.slim) * one.deep);
         fc.pre(isOn(face, spot));
-        const at = (s: number, edge: "upper" | "lower"): Spot => edgeOf(face, edge).at(s);
+        const at = (s: number, edge: "upper" | "lower"): Spot => spotOnEdge(edgeOf(face, edge), s);
         const spots: Spot[] = [at(0.1, "upper"), at(0.9, "upper"), at(0.4, "lower")];
         const refs = (f: Face): ReferencePoint[] =>
           spots.map((s, i) => ({ name: `r${i}`, at: placeOn(f, s), spot: s, sigmaM: 0 }));

@@ -1,29 +1,30 @@
 import { dot, minus, type Point, plus, straightM, times, unit } from "../vector.js";
 import { type Face, frameAt, placeOn, wayOn } from "./face.js";
-import type { Spot } from "./patch.js";
+import { jetAt, part, type Spot } from "./patch.js";
 import { shoot } from "./shoot.js";
 
 /** An edge of a face: `lower`, `upper`, `aft`, `fore` of a strip; `edge 1`, `edge 2` … of a flat face, from corner to corner. */
 export interface Edge {
   readonly name: string;
-  /** Spot at a share 0…1 of the edge. */
-  readonly at: (share: number) => Spot;
+  readonly from: Spot;
+  readonly to: Spot;
 }
 
 /** All edges of a face. */
 export function edgesOf(face: Face): Edge[] {
   if (face.kind === "flat")
-    return face.outline.map((a, i) => {
-      const b = face.outline[(i + 1) % face.outline.length] ?? a;
-      return { name: `edge ${i + 1}`, at: (s) => [a[0] + (b[0] - a[0]) * s, a[1] + (b[1] - a[1]) * s] };
-    });
+    return face.outline.map((from, i) => ({
+      name: `edge ${i + 1}`,
+      from,
+      to: face.outline[(i + 1) % face.outline.length] ?? from,
+    }));
   const { uKnots, vKnots } = face.patch;
   const [u0, u1, v0, v1] = [uKnots[0] ?? 0, uKnots.at(-1) ?? 0, vKnots[0] ?? 0, vKnots.at(-1) ?? 0];
   return [
-    { name: "lower", at: (s) => [u0 + (u1 - u0) * s, v0] },
-    { name: "upper", at: (s) => [u0 + (u1 - u0) * s, v1] },
-    { name: "aft", at: (s) => [u0, v0 + (v1 - v0) * s] },
-    { name: "fore", at: (s) => [u1, v0 + (v1 - v0) * s] },
+    { name: "lower", from: [u0, v0], to: [u1, v0] },
+    { name: "upper", from: [u0, v1], to: [u1, v1] },
+    { name: "aft", from: [u0, v0], to: [u0, v1] },
+    { name: "fore", from: [u1, v0], to: [u1, v1] },
   ];
 }
 
@@ -36,22 +37,25 @@ export function edgeOf(face: Face, name: string): Edge {
   return edge;
 }
 
-/** Length of the edge between two shares of it, along the edge [m], negative backwards. Gauss's three points on 32 pieces. */
+/** Spot at a share of the edge, 0 at its start, 1 at its end. */
+export function spotOnEdge(edge: Edge, share: number): Spot {
+  return [
+    edge.from[0] + (edge.to[0] - edge.from[0]) * share,
+    edge.from[1] + (edge.to[1] - edge.from[1]) * share,
+  ];
+}
+
+/** Length of the edge between two shares of it, along the edge [m], negative backwards. Gauss's three points on 24 pieces. */
 export function edgeLengthM(face: Face, edge: Edge, from: number, to: number): number {
-  if (face.kind === "flat")
-    return straightM(placeOn(face, edge.at(from)), placeOn(face, edge.at(to))) * Math.sign(to - from);
-  const pieces = 32;
+  if (face.kind === "flat") return edgeSpeed(face, edge, 0) * (to - from);
+  const pieces = 24;
   const h = (to - from) / pieces;
-  const off = Math.sqrt(0.6) / 2;
+  const off = (Math.sqrt(0.6) / 2) * h;
   let sum = 0;
   for (let i = 0; i < pieces; i++) {
     const middle = from + (i + 0.5) * h;
-    for (const [weight, shift] of [
-      [5, -off],
-      [8, 0],
-      [5, off],
-    ] as const)
-      sum += (weight / 18) * edgeSpeed(face, edge, middle + shift * h);
+    const ends = edgeSpeed(face, edge, middle - off) + edgeSpeed(face, edge, middle + off);
+    sum += (5 * ends + 8 * edgeSpeed(face, edge, middle)) / 18;
   }
   return sum * h;
 }
@@ -69,52 +73,78 @@ export function shareAlong(face: Face, edge: Edge, from: number, alongM: number)
 
 /** Spot reached by going square off an edge into the face [m]. */
 export function squareOff(face: Face, edge: Edge, share: number, offM: number): Spot {
-  const spot = edge.at(share);
+  const spot = spotOnEdge(edge, share);
   const inward = inwardAt(face, edge, share);
   if (face.kind === "curved") return shoot(face.patch, spot, inward, offM);
   return [spot[0] + dot(inward, face.along) * offM, spot[1] + dot(inward, face.up) * offM];
 }
 
+/** Direction along the edge, from its start to its end. */
+export function aheadAt(face: Face, edge: Edge, share: number): Point {
+  return unit(edgeJet(face, edge, share).slope);
+}
+
 /** Direction square to the edge, in the surface, into the face. */
 export function inwardAt(face: Face, edge: Edge, share: number): Point {
-  const { point, along, up } = frameAt(face, edge.at(share));
-  const ahead = unit(minus(placeOn(face, edge.at(share + 1e-5)), placeOn(face, edge.at(share - 1e-5))));
+  const spot = spotOnEdge(edge, share);
+  const { along, up } = frameAt(face, spot);
+  const ahead = aheadAt(face, edge, share);
   const square = unit(plus(times(along, -dot(ahead, up)), times(up, dot(ahead, along))));
-  // strips are entered towards their middle; outlines run counter-clockwise, so in is to the left, which `square` is
-  if (face.kind === "flat") return square;
-  const { uKnots, vKnots } = face.patch;
-  const middle = placeOn(
-    face,
-    edge.name === "lower" || edge.name === "upper"
-      ? [edge.at(share)[0], ((vKnots[0] ?? 0) + (vKnots.at(-1) ?? 0)) / 2]
-      : [((uKnots[0] ?? 0) + (uKnots.at(-1) ?? 0)) / 2, edge.at(share)[1]],
-  );
-  return dot(square, minus(middle, point)) >= 0 ? square : times(square, -1);
+  // outlines run counter-clockwise, so in is to the left, which `square` is; strips are entered from lower and fore to the left too
+  return face.kind === "flat" || edge.name === "lower" || edge.name === "fore" ? square : times(square, -1);
+}
+
+/** Share of the edge nearest to a place by the straight tape, and how far it is [m]. */
+export function nearestShare(face: Face, edge: Edge, here: Point): { share: number; straightM: number } {
+  let share = 0;
+  let least = Number.POSITIVE_INFINITY;
+  const looks = face.kind === "flat" ? 1 : 8;
+  for (let k = 0; k <= looks; k++) {
+    const far = straightM(here, placeOn(face, spotOnEdge(edge, k / looks)));
+    if (far < least) [share, least] = [k / looks, far];
+  }
+  // Newton on half the square of the distance, kept on the edge
+  for (let turn = 0; turn < 12; turn++) {
+    const { place, slope, bend } = edgeJet(face, edge, share);
+    const off = minus(place, here);
+    const curve = dot(slope, slope) + dot(off, bend);
+    const step = -dot(off, slope) / (curve > 0 ? curve : dot(slope, slope));
+    const next = Math.min(1, Math.max(0, share + Math.min(1 / looks, Math.max(-1 / looks, step))));
+    const moved = Math.abs(next - share);
+    share = next;
+    if (moved < 1e-10) break;
+  }
+  return { share, straightM: straightM(here, placeOn(face, spotOnEdge(edge, share))) };
 }
 
 /** Nearest place of an edge to a spot: its share and the distance over the surface [m]. */
 export function nearestOn(face: Face, edge: Edge, spot: Spot): { share: number; distanceM: number } {
-  const here = placeOn(face, spot);
-  const far = (share: number) => straightM(here, placeOn(face, edge.at(share)));
-  let best = 0;
-  for (let k = 0; k <= 16; k++) if (far(k / 16) < far(best)) best = k / 16;
-  let [low, high] = [Math.max(0, best - 1 / 16), Math.min(1, best + 1 / 16)];
-  const golden = (Math.sqrt(5) - 1) / 2;
-  for (let turn = 0; turn < 24; turn++) {
-    const [a, b] = [high - golden * (high - low), low + golden * (high - low)];
-    if (far(a) < far(b)) high = b;
-    else low = a;
-  }
   // the foot of the chord is the foot of the tape to first order, and at a foot the distance does not feel a small shift
-  const share = (low + high) / 2;
-  return { share, distanceM: wayOn(face, spot, edge.at(share)).lengthM };
+  const { share } = nearestShare(face, edge, placeOn(face, spot));
+  return { share, distanceM: wayOn(face, spot, spotOnEdge(edge, share)).lengthM };
+}
+
+/** Place, change and bending of the edge with its share. */
+function edgeJet(face: Face, edge: Edge, share: number): { place: Point; slope: Point; bend: Point } {
+  const spot = spotOnEdge(edge, share);
+  const [du, dv] = [edge.to[0] - edge.from[0], edge.to[1] - edge.from[1]];
+  if (face.kind === "flat")
+    return {
+      place: placeOn(face, spot),
+      slope: plus(times(face.along, du), times(face.up, dv)),
+      bend: [0, 0, 0],
+    };
+  const jet = jetAt(face.patch, spot[0], spot[1], scratch);
+  // an edge of a strip runs along u or along v, never both
+  return du !== 0
+    ? { place: part(jet, 0), slope: times(part(jet, 1), du), bend: times(part(jet, 3), du * du) }
+    : { place: part(jet, 0), slope: times(part(jet, 2), dv), bend: times(part(jet, 5), dv * dv) };
 }
 
 function edgeSpeed(face: Face, edge: Edge, share: number): number {
-  const h = 1e-4;
-  const at = (s: number) => placeOn(face, edge.at(s));
-  const [a, b, c, d] = [at(share - 2 * h), at(share - h), at(share + h), at(share + 2 * h)];
-  return Math.hypot(
-    ...[0, 1, 2].map((k) => ((a[k] ?? 0) - 8 * (b[k] ?? 0) + 8 * (c[k] ?? 0) - (d[k] ?? 0)) / (12 * h)),
-  );
+  const { slope } = edgeJet(face, edge, share);
+  return Math.hypot(slope[0], slope[1], slope[2]);
 }
+
+// read at once by `edgeJet`, which never calls itself
+const scratch = new Float64Array(18);

@@ -43,63 +43,69 @@ export function geodesic(patch: Patch, from: Spot, to: Spot, toleranceM = 2e-5):
   }
 }
 
-/** Newton on half the sum of squared steps, over the inner points of the chain; returns the jets of all points. */
-function settle(patch: Patch, chain: Float64Array, steps: number): Jet[] {
-  const jets = Array.from({ length: steps + 1 }, () => new Float64Array(18));
-  const place = () => {
-    for (const [i, jet] of jets.entries()) jetAt(patch, chain[2 * i] ?? 0, chain[2 * i + 1] ?? 0, jet);
-  };
-  place();
-  let energy = chainEnergy(jets);
+/** Newton on half the sum of squared steps, over the inner points of the chain; returns the jets of all points, one after another. */
+function settle(patch: Patch, chain: Float64Array, steps: number): Jet {
+  const jets = new Float64Array(18 * (steps + 1));
+  for (let i = 0; i <= steps; i++) jetAt(patch, chain[2 * i] ?? 0, chain[2 * i + 1] ?? 0, jets, 18 * i);
+  let energy = chainEnergy(jets, steps);
+  const start = chain.slice();
   for (let turn = 0; turn < 40; turn++) {
     const move = newtonStep(jets, steps, true) ?? newtonStep(jets, steps, false);
     if (move === undefined) break;
+    start.set(chain);
     let share = 1;
-    const start = chain.slice();
     for (; share > 1e-6; share /= 2) {
-      for (let k = 0; k < move.length; k++) chain[k + 2] = (start[k + 2] ?? 0) + share * (move[k] ?? 0);
-      place();
-      const now = chainEnergy(jets);
+      for (let i = 1; i < steps; i++) {
+        const u = (start[2 * i] ?? 0) + share * (move[2 * i - 2] ?? 0);
+        const v = (start[2 * i + 1] ?? 0) + share * (move[2 * i - 1] ?? 0);
+        chain[2 * i] = u;
+        chain[2 * i + 1] = v;
+        jetAt(patch, u, v, jets, 18 * i);
+      }
+      const now = chainEnergy(jets, steps);
       if (now <= energy * (1 + 1e-15)) {
         energy = now;
         break;
       }
     }
-    let moved = 0;
-    for (const [i, jet] of jets.entries()) {
-      if (i === 0 || i === steps) continue;
-      const [du, dv] = [share * (move[2 * i - 2] ?? 0), share * (move[2 * i - 1] ?? 0)];
-      moved = Math.max(
-        moved,
-        Math.hypot(...[0, 1, 2].map((a) => (jet[3 + a] ?? 0) * du + (jet[6 + a] ?? 0) * dv)),
-      );
-    }
-    // the length answers to the square of a sideways error: a micrometre here is far below the tape
-    if (moved < 1e-6) break;
+    // the length answers to the square of a sideways error: ten micrometres here are far below the tape
+    if (largestMove(jets, move, steps) * share < 1e-5) break;
   }
   return jets;
 }
 
+/** Largest distance that a step moves any point [m]. */
+function largestMove(jets: Jet, move: Float64Array, steps: number): number {
+  let most = 0;
+  for (let i = 1; i < steps; i++) {
+    const [du, dv] = [move[2 * i - 2] ?? 0, move[2 * i - 1] ?? 0];
+    let square = 0;
+    for (let k = 18 * i; k < 18 * i + 3; k++)
+      square += ((jets[k + 3] ?? 0) * du + (jets[k + 6] ?? 0) * dv) ** 2;
+    most = Math.max(most, square);
+  }
+  return Math.sqrt(most);
+}
+
 /** One step of Newton (with the surface's bending) or of Gauss and Newton (without); undefined where it would climb. */
-function newtonStep(jets: readonly Jet[], steps: number, bending: boolean): Float64Array | undefined {
+function newtonStep(jets: Jet, steps: number, bending: boolean): Float64Array | undefined {
   const inner = steps - 1;
   const right = new Float64Array(2 * inner);
   // elimination of a 2 × 2 block three-band matrix: `carried` holds D⁻¹·upper of each row
   const carried = new Float64Array(4 * inner);
   for (let i = 0; i < inner; i++) {
-    const [before, here, after] = [jets[i], jets[i + 1], jets[i + 2]];
-    if (!before || !here || !after) return undefined;
+    const here = 18 * (i + 1);
     let [gu, gv, a, b, c] = [0, 0, 0, 0, 0];
     let [l0, l1, l2, l3, r0, r1, r2, r3] = [0, 0, 0, 0, 0, 0, 0, 0];
-    for (let k = 0; k < 3; k++) {
-      const [xu, xv] = [here[3 + k] ?? 0, here[6 + k] ?? 0];
-      const pull = 2 * (here[k] ?? 0) - (before[k] ?? 0) - (after[k] ?? 0);
+    for (let k = here; k < here + 3; k++) {
+      const [xu, xv] = [jets[k + 3] ?? 0, jets[k + 6] ?? 0];
+      const pull = 2 * (jets[k] ?? 0) - (jets[k - 18] ?? 0) - (jets[k + 18] ?? 0);
       gu += xu * pull;
       gv += xv * pull;
-      a += 2 * xu * xu + (bending ? (here[9 + k] ?? 0) * pull : 0);
-      b += 2 * xu * xv + (bending ? (here[12 + k] ?? 0) * pull : 0);
-      c += 2 * xv * xv + (bending ? (here[15 + k] ?? 0) * pull : 0);
-      const [bu, bv, au, av] = [before[3 + k] ?? 0, before[6 + k] ?? 0, after[3 + k] ?? 0, after[6 + k] ?? 0];
+      a += 2 * xu * xu + (bending ? (jets[k + 9] ?? 0) * pull : 0);
+      b += 2 * xu * xv + (bending ? (jets[k + 12] ?? 0) * pull : 0);
+      c += 2 * xv * xv + (bending ? (jets[k + 15] ?? 0) * pull : 0);
+      const [bu, bv, au, av] = [jets[k - 15] ?? 0, jets[k - 12] ?? 0, jets[k + 21] ?? 0, jets[k + 24] ?? 0];
       l0 -= xu * bu;
       l1 -= xu * bv;
       l2 -= xv * bu;
@@ -174,51 +180,51 @@ function halved(chain: Float64Array, steps: number): Float64Array {
   return out;
 }
 
-function stepM(jets: readonly Jet[], i: number): number {
-  const [a, b] = [jets[i], jets[i + 1]];
-  return a && b
-    ? Math.hypot((b[0] ?? 0) - (a[0] ?? 0), (b[1] ?? 0) - (a[1] ?? 0), (b[2] ?? 0) - (a[2] ?? 0))
-    : 0;
+function stepM(jets: Jet, i: number): number {
+  const k = 18 * i;
+  const [x, y, z] = [
+    (jets[k + 18] ?? 0) - (jets[k] ?? 0),
+    (jets[k + 19] ?? 0) - (jets[k + 1] ?? 0),
+    (jets[k + 20] ?? 0) - (jets[k + 2] ?? 0),
+  ];
+  return Math.sqrt(x * x + y * y + z * z);
 }
 
-function chainLength(jets: readonly Jet[], steps: number): number {
+function chainLength(jets: Jet, steps: number): number {
   let sum = 0;
   for (let i = 0; i < steps; i++) sum += stepM(jets, i);
   return sum;
 }
 
-function chainEnergy(jets: readonly Jet[]): number {
+function chainEnergy(jets: Jet, steps: number): number {
   let sum = 0;
-  for (let i = 0; i + 1 < jets.length; i++) sum += stepM(jets, i) ** 2;
+  for (let i = 0; i < steps; i++) sum += stepM(jets, i) ** 2;
   return sum;
 }
 
-function finished(
-  chain: Float64Array,
-  jets: readonly Jet[],
-  steps: number,
-  lengthM: number,
-  errorM: number,
-): Geodesic {
-  const points = jets.map((jet): Point => [jet[0] ?? 0, jet[1] ?? 0, jet[2] ?? 0]);
+function finished(chain: Float64Array, jets: Jet, steps: number, lengthM: number, errorM: number): Geodesic {
+  const points = Array.from(
+    { length: steps + 1 },
+    (_, i): Point => [jets[18 * i] ?? 0, jets[18 * i + 1] ?? 0, jets[18 * i + 2] ?? 0],
+  );
   const spots = points.map((_, i): Spot => [chain[2 * i] ?? 0, chain[2 * i + 1] ?? 0]);
   return {
     lengthM,
     errorM,
     spots,
     points,
-    startDirection: endTangent(points, jets[0], 0, 1),
-    endDirection: endTangent(points, jets[steps], steps, -1),
+    startDirection: endTangent(points, jets, 0, 1),
+    endDirection: endTangent(points, jets, steps, -1),
   };
 }
 
 /** Tangent at an end from its four nearest points, turned into the tangent plane; always along the way from start to end. */
-function endTangent(points: readonly Point[], jet: Jet | undefined, end: number, inward: 1 | -1): Point {
+function endTangent(points: readonly Point[], jets: Jet, end: number, inward: 1 | -1): Point {
   const at = (k: number, axis: 0 | 1 | 2) => points[end + inward * k]?.[axis] ?? 0;
   const raw = ([0, 1, 2] as const).map(
     (axis) => inward * (-11 * at(0, axis) + 18 * at(1, axis) - 9 * at(2, axis) + 2 * at(3, axis)),
   );
-  const j = (k: number) => jet?.[k] ?? 0;
+  const j = (k: number) => jets[18 * end + k] ?? 0;
   const normal = [j(4) * j(8) - j(5) * j(7), j(5) * j(6) - j(3) * j(8), j(3) * j(7) - j(4) * j(6)];
   const size = normal.reduce((sum, value) => sum + value * value, 0);
   const out = normal.reduce((sum, value, k) => sum + value * (raw[k] ?? 0), 0) / (size || 1);

@@ -56,13 +56,15 @@ export function patchThrough(
   return { uKnots, vKnots, nodes };
 }
 
-/** Place and derivatives at (u, v), written into `jet` (made when left out). Beyond the grid the edge pieces run on. */
-export function jetAt(patch: Patch, u: number, v: number, jet: Jet = new Float64Array(18)): Jet {
+/**
+ * Place and derivatives at (u, v), written into `jet` from `start` on (made when left out). Beyond the grid the edge pieces run on.
+ */
+export function jetAt(patch: Patch, u: number, v: number, jet: Jet = new Float64Array(18), start = 0): Jet {
   const i = pieceOf(patch.uKnots, u);
   const j = pieceOf(patch.vKnots, v);
   hermite(patch.uKnots, i, u, weightsU);
   hermite(patch.vKnots, j, v, weightsV);
-  jet.fill(0);
+  jet.fill(0, start, start + 18);
   const { nodes } = patch;
   const n = patch.uKnots.length;
   for (let corner = 0; corner < 4; corner++) {
@@ -75,12 +77,13 @@ export function jetAt(patch: Patch, u: number, v: number, jet: Jet = new Float64
       const [b0, b1, b2] = [weightsV[wv] ?? 0, weightsV[4 + wv] ?? 0, weightsV[8 + wv] ?? 0];
       for (let axis = 0; axis < 3; axis++) {
         const value = nodes[base + 3 * kind + axis] ?? 0;
-        jet[axis] = (jet[axis] ?? 0) + a0 * b0 * value;
-        jet[3 + axis] = (jet[3 + axis] ?? 0) + a1 * b0 * value;
-        jet[6 + axis] = (jet[6 + axis] ?? 0) + a0 * b1 * value;
-        jet[9 + axis] = (jet[9 + axis] ?? 0) + a2 * b0 * value;
-        jet[12 + axis] = (jet[12 + axis] ?? 0) + a1 * b1 * value;
-        jet[15 + axis] = (jet[15 + axis] ?? 0) + a0 * b2 * value;
+        const at = start + axis;
+        jet[at] = (jet[at] ?? 0) + a0 * b0 * value;
+        jet[at + 3] = (jet[at + 3] ?? 0) + a1 * b0 * value;
+        jet[at + 6] = (jet[at + 6] ?? 0) + a0 * b1 * value;
+        jet[at + 9] = (jet[at + 9] ?? 0) + a2 * b0 * value;
+        jet[at + 12] = (jet[at + 12] ?? 0) + a1 * b1 * value;
+        jet[at + 15] = (jet[at + 15] ?? 0) + a0 * b2 * value;
       }
     }
   }
@@ -94,10 +97,11 @@ export function part(jet: Jet, index: 0 | 1 | 2 | 3 | 4 | 5): Point {
 
 /** Place on the patch [m]. */
 export function pointAt(patch: Patch, [u, v]: Spot): Point {
-  return part(jetAt(patch, u, v), 0);
+  return part(jetAt(patch, u, v, placeJet), 0);
 }
 
-// scratch, so that a geodesic of some hundred evaluations makes no garbage; jetAt never calls itself
+// scratch, so that some hundred evaluations make no garbage; jetAt never calls itself and pointAt copies what it keeps
+const placeJet = new Float64Array(18);
 const weightsU = new Float64Array(12);
 const weightsV = new Float64Array(12);
 

@@ -1,8 +1,16 @@
 import { settingOut } from "../../reference/setting-out.js";
-import { edgeLengthM, edgesOf, inwardAt, nearestOn } from "../faces/edge.js";
-import { type Face, frameAt, placeOn } from "../faces/face.js";
+import {
+  aheadAt,
+  type Edge,
+  edgeLengthM,
+  edgesOf,
+  inwardAt,
+  nearestShare,
+  spotOnEdge,
+} from "../faces/edge.js";
+import { type Face, type Frame, wayOn } from "../faces/face.js";
 import type { Spot } from "../faces/patch.js";
-import { dot, minus } from "../vector.js";
+import { dot } from "../vector.js";
 import type { Covariance } from "./ellipse.js";
 import { type ReferencePoint, readingSigmaM, type Tape } from "./tape.js";
 
@@ -18,51 +26,58 @@ export interface AlongSquare {
   readonly covariance: Covariance;
 }
 
+/** A reference point on an edge, and where. */
+export interface EdgeReference {
+  readonly edge: Edge;
+  readonly reference: ReferencePoint;
+  readonly share: number;
+}
+
 /** A reference counts as on an edge within this [m]. */
 const onEdgeM = 2e-3;
+
+/** Which references lie on which edges of the face: found once for all holes. */
+export function edgeReferences(face: Face, references: readonly ReferencePoint[]): EdgeReference[] {
+  return edgesOf(face).flatMap((edge) =>
+    references.flatMap((reference): EdgeReference[] => {
+      if (reference.spot === undefined) return [];
+      const near = nearestShare(face, edge, reference.at);
+      return near.straightM <= onEdgeM ? [{ edge, reference, share: near.share }] : [];
+    }),
+  );
+}
 
 /** All ways to reach a spot along an edge and square off it, within the tape's length. */
 export function alongSquares(
   face: Face,
-  references: readonly ReferencePoint[],
+  on: readonly EdgeReference[],
   spot: Spot,
+  frame: Frame,
   tape: Tape,
 ): AlongSquare[] {
-  const frame = frameAt(face, spot);
-  return edgesOf(face).flatMap((edge): AlongSquare[] => {
-    const on = references.flatMap((reference) => {
-      if (reference.spot === undefined) return [];
-      const { share, distanceM } = nearestOn(face, edge, reference.spot);
-      return distanceM <= onEdgeM ? [{ reference, share }] : [];
-    });
-    if (on.length === 0) return [];
-    const foot = nearestOn(face, edge, spot);
+  const edges = [...new Set(on.map(({ edge }) => edge))];
+  return edges.flatMap((edge): AlongSquare[] => {
+    const { share: foot, straightM } = nearestShare(face, edge, frame.point);
     // a foot at the very end of the edge is not square to it
-    if (
-      !(
-        foot.share > 1e-4 &&
-        foot.share < 1 - 1e-4 &&
-        foot.distanceM > 1e-3 &&
-        foot.distanceM <= tape.longestM
-      )
-    )
-      return [];
-    const inward = inwardAt(face, edge, foot.share);
+    if (!(foot > 1e-4 && foot < 1 - 1e-4 && straightM > 1e-3 && straightM <= tape.longestM)) return [];
+    const squareM = wayOn(face, spot, spotOnEdge(edge, foot)).lengthM;
+    const inward = inwardAt(face, edge, foot);
     const [a, u] = unitIn(dot(inward, frame.along), dot(inward, frame.up));
-    const ahead = minus(placeOn(face, edge.at(foot.share + 1e-5)), placeOn(face, edge.at(foot.share - 1e-5)));
+    const ahead = aheadAt(face, edge, foot);
     const moves = [unitIn(dot(ahead, frame.along), dot(ahead, frame.up)), [a, u]] as const;
-    return on.flatMap(({ reference, share }): AlongSquare[] => {
-      const alongM = edgeLengthM(face, edge, share, foot.share);
+    return on.flatMap((one): AlongSquare[] => {
+      if (one.edge !== edge) return [];
+      const alongM = edgeLengthM(face, edge, one.share, foot);
       if (!(Math.abs(alongM) <= tape.longestM)) return [];
-      const sigma = readingSigmaM(tape, reference.sigmaM);
+      const sigma = readingSigmaM(tape, one.reference.sigmaM);
       const tilt = (settingOut.square.sigmaDeg * Math.PI) / 180;
-      const [sideways, square] = [sigma ** 2 + (tilt * foot.distanceM) ** 2, readingSigmaM(tape, 0) ** 2];
+      const [sideways, square] = [sigma ** 2 + (tilt * squareM) ** 2, readingSigmaM(tape, 0) ** 2];
       const covariance = {
         aa: square * a * a + sideways * u * u,
         au: (square - sideways) * a * u,
         uu: square * u * u + sideways * a * a,
       };
-      return [{ from: reference.name, edge: edge.name, alongM, squareM: foot.distanceM, moves, covariance }];
+      return [{ from: one.reference.name, edge: edge.name, alongM, squareM, moves, covariance }];
     });
   });
 }

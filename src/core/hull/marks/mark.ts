@@ -2,11 +2,11 @@ import { type Face, frameAt, isOn, movedOn } from "../faces/face.js";
 import type { Spot } from "../faces/patch.js";
 import type { HullProblem } from "../problem.js";
 import { cross, lengthOf, minus, type Point, straightM, unit } from "../vector.js";
-import { type AlongSquare, alongSquares } from "./along-square.js";
+import { type AlongSquare, alongSquares, type EdgeReference } from "./along-square.js";
 import { bestCheck, bestPair, type Check, type Pair, type Reason } from "./choose.js";
 import { type Covariance, type Ellipse, ellipseOf, longAxisM } from "./ellipse.js";
 import { landing, toGraduation } from "./graduation.js";
-import { type Reading, type ReferencePoint, reading, type Tape } from "./tape.js";
+import { type Reading, type ReferencePoint, reading, readingSigmaM, type Tape } from "./tape.js";
 
 /** A hole to be marked. */
 export interface Hole {
@@ -50,27 +50,39 @@ export type Wanted = "best" | "two tapes" | "along then square";
 /** A square off an edge must be this much better than two tapes to be preferred: it needs a second tool. */
 const preferTapes = 0.5;
 
-/** Chooses how to set out one hole, and says why, or why not. */
-export function markFor(
-  face: Face,
-  hole: Hole,
-  references: readonly ReferencePoint[],
-  tape: Tape,
-  wanted: Wanted = "best",
-): Mark {
+/** What is known of a face before its holes are looked at. */
+export interface SetOutFrom {
+  readonly references: readonly ReferencePoint[];
+  readonly onEdges: readonly EdgeReference[];
+  readonly tape: Tape;
+  readonly wanted: Wanted;
+}
+
+/**
+ * Chooses how to set out one hole, and says why, or why not.
+ * @param known Readings already taken to this hole, so that they need not be worked out again.
+ */
+export function markFor(face: Face, hole: Hole, from: SetOutFrom, known: readonly Reading[] = []): Mark {
+  const { references, tape, wanted } = from;
   const frame = frameAt(face, hole.spot);
-  const tried = references.map((reference) => reading(face, reference, hole.spot, tape, hole.name, frame));
+  const tried = references.map(
+    (reference) =>
+      known.find((one) => one.from === reference.name) ??
+      reading(face, reference, hole.spot, tape, hole.name, frame),
+  );
   const possible = tried.filter((one): one is Reading => !("problem" in one));
   const failed = tried.filter((one): one is HullProblem => "problem" in one);
   const base = { name: hole.name, spot: hole.spot, at: frame.point, possible };
   if (!isOn(face, hole.spot)) return none(base, [{ problem: "off the face", at: hole.name }], []);
-  const choice = wanted === "along then square" ? { reasons: [] } : bestPair(possible);
-  const squares = wanted === "two tapes" ? [] : alongSquares(face, references, hole.spot, tape);
+  const { pair, reasons } =
+    wanted === "along then square" ? { pair: undefined, reasons: [] } : bestPair(possible);
+  // no square can be surer than one reading; where that is not enough to be preferred it need not be looked at
+  const worth = wanted !== "two tapes" && !(pair && preferTapes * pair.majorM <= readingSigmaM(tape, 0));
+  const squares = worth ? alongSquares(face, from.onEdges, hole.spot, frame, tape) : [];
   const square = squares.toSorted((a, b) => longAxisM(a.covariance) - longAxisM(b.covariance))[0];
-  const pair = "pair" in choice ? choice.pair : undefined;
   if (square && (!pair || longAxisM(square.covariance) < preferTapes * pair.majorM))
-    return squareMark(base, square, possible, tape, choice.reasons);
-  if (!pair) return none(base, whyNone(hole.name, possible, failed, choice.reasons), choice.reasons);
+    return squareMark(base, square, possible, tape, reasons);
+  if (!pair) return none(base, whyNone(hole.name, possible, failed, reasons), reasons);
   const check = bestCheck(pair, possible);
   const problems: HullProblem[] = [];
   if (!check)
@@ -87,7 +99,7 @@ export function markFor(
       at: hole.name,
       with: references.map(({ name }) => name),
     });
-  return tapeMark(base, pair, check, tape, choice.reasons, problems);
+  return tapeMark(base, pair, check, tape, reasons, problems);
 }
 
 type Base = Pick<Mark, "name" | "spot" | "at" | "possible">;

@@ -1,5 +1,5 @@
 import type { Material } from "../../reference/drilling.js";
-import { edgesOf, nearestOn } from "../faces/edge.js";
+import { edgesOf, nearestShare, spotOnEdge } from "../faces/edge.js";
 import { type Face, isOn, placeOn, wayOn } from "../faces/face.js";
 import type { Spot } from "../faces/patch.js";
 import { leastDistances } from "../holes/distances.js";
@@ -73,9 +73,7 @@ function clearanceOf(
     if (!(figure >= limit - 1e-9))
       problems.push({ problem, at: name, with: [other], figure, limit, unit: "m" });
   };
-  const edge = edgesOf(face)
-    .map((e) => ({ name: e.name, distanceM: nearestOn(face, e, spot).distanceM }))
-    .reduce((a, b) => (b.distanceM < a.distanceM ? b : a));
+  const edge = nearestEdge(face, spot, here);
   if (rule) tooNear("too near the edge", edge.name, edge.distanceM, rule.edgeM);
   const flange = (one.flangeM ?? one.holeM) / 2;
   if (one.flangeM !== undefined) tooNear("flange over the edge", edge.name, edge.distanceM, flange);
@@ -112,6 +110,20 @@ function clearanceOf(
     ...(nearestZone ? { nearestZone } : {}),
     problems,
   };
+}
+
+/** Nearest edge over the surface. Its chord is never longer than the tape, so edges farther by chord than the best tape are passed over. */
+function nearestEdge(face: Face, spot: Spot, here: Point): { name: string; distanceM: number } {
+  const edges = edgesOf(face)
+    .map((edge) => ({ edge, ...nearestShare(face, edge, here) }))
+    .sort((a, b) => a.straightM - b.straightM);
+  let best = { name: "", distanceM: Number.POSITIVE_INFINITY };
+  for (const { edge, share, straightM: chordM } of edges) {
+    if (chordM >= best.distanceM) break;
+    const distanceM = wayOn(face, spot, spotOnEdge(edge, share)).lengthM;
+    if (distanceM < best.distanceM) best = { name: edge.name, distanceM };
+  }
+  return best;
 }
 
 /** The outline as a fine chain of points; near it, chord and tape differ by less than a tenth of a millimetre. */
