@@ -10,7 +10,7 @@ export interface SolvedCorner {
   readonly state: CornerState;
   readonly priced: PricedNetwork;
   readonly solution: Solution;
-  readonly turns: readonly { readonly gear: string; readonly solution: Solution }[];
+  readonly turns: readonly { readonly gear: readonly string[]; readonly solution: Solution }[];
   readonly cutOut: readonly number[];
 }
 
@@ -22,7 +22,7 @@ export function cornerFigures(
 ): CornerFigures {
   const across = (plus: number, minus: number) => (solution.nodeV[plus] ?? 0) - (solution.nodeV[minus] ?? 0);
   const supplyV = supplyVoltages(topology, solution);
-  const turnOf = new Map(turns.map((turn) => [turn.gear, turn.solution]));
+  const turnOf = new Map(turns.flatMap((turn) => turn.gear.map((name) => [name, turn.solution] as const)));
   const gear = topology.gear.map(({ id, circuit }, index): GearFigures => {
     const turn = turnOf.get(id);
     const from = turn ?? solution;
@@ -64,7 +64,7 @@ export function cornerFigures(
     cutOut: cutOut.flatMap((index) => topology.gear[index]?.id ?? []),
     gear,
     branches,
-    ways: wayFigures(plan, gear, topology),
+    ways: wayFigures(plan, topology, [solution, ...turns.map((turn) => turn.solution)]),
     batteries: topology.sources.map(({ battery }, index) => ({
       id: battery,
       emfV: corner.emfV.get(battery) ?? 0,
@@ -97,20 +97,20 @@ function supplyVoltages(topology: Topology, { nodeV }: Solution): Map<string, nu
   ]);
 }
 
-/** Current of each way: what its gear draws together, or the one in its turn where that is more. */
-function wayFigures(plan: CompletePlan, gear: readonly GearFigures[], topology: Topology): WayFigures[] {
-  const sums = new Map<string, number>();
-  const inTurn = new Map<string, number>();
-  gear.forEach(({ currentA, inTurn: waits }, index) => {
-    const circuit = topology.gear[index]?.circuit ?? "";
-    if (waits) inTurn.set(circuit, Math.max(inTurn.get(circuit) ?? 0, currentA));
-    else sums.set(circuit, (sums.get(circuit) ?? 0) + currentA);
-  });
-  for (const [circuit, currentA] of inTurn) sums.set(circuit, Math.max(sums.get(circuit) ?? 0, currentA));
+/** Current of each way: what its gear draws together, in the state of the boat in which that is most. */
+function wayFigures(plan: CompletePlan, topology: Topology, states: readonly Solution[]): WayFigures[] {
+  const most = new Map<string, number>();
+  for (const { loadA } of states) {
+    const sums = new Map<string, number>();
+    topology.gear.forEach(({ circuit }, index) => {
+      sums.set(circuit, (sums.get(circuit) ?? 0) + (loadA[index] ?? 0));
+    });
+    for (const [circuit, currentA] of sums) most.set(circuit, Math.max(most.get(circuit) ?? 0, currentA));
+  }
   return plan.panels.flatMap((panel) =>
     panel.ways.map((way) => {
       const id = `${panel.name} / ${way.name}`;
-      return { id, currentA: sums.get(id) ?? 0 };
+      return { id, currentA: most.get(id) ?? 0 };
     }),
   );
 }

@@ -85,35 +85,41 @@ function ownCorner(corner: Corner, plan: CompletePlan, together: ReadonlyMap<str
   };
 }
 
-/** Everything that may be on together: of each one-at-a-time group, the one that draws most. */
+/** Everything that may be on together: of each one-at-a-time group, the entry that draws most. */
 export function onTogether(plan: CompletePlan): Map<string, number> {
   const on = new Map(plan.gear.map(({ name }) => [name, 1]));
   const current = new Map(plan.gear.map((piece) => [piece.name, nominalCurrentA(piece, plan)]));
-  for (const group of plan.oneAtATime) {
-    const running = group.filter((name) => on.has(name));
-    const most = running.reduce(
-      (best, name) => ((current.get(name) ?? 0) > (current.get(best) ?? 0) ? name : best),
-      running[0] ?? "",
+  const drawA = (pieces: readonly string[]) =>
+    pieces.reduce((sum, name) => sum + (on.has(name) ? (current.get(name) ?? 0) : 0), 0);
+  for (const entries of plan.oneAtATime) {
+    const most = entries.reduce(
+      (best, entry) => (drawA(entry) > drawA(best) ? entry : best),
+      entries[0] ?? [],
     );
-    for (const name of running) if (name !== most) on.delete(name);
+    for (const name of entries.flat()) if (!most.includes(name)) on.delete(name);
   }
   return on;
 }
 
-/** A piece of gear that is off in a corner only because another of its one-at-a-time group draws more, and the corner with it on instead. */
+/** Gear that is off in a corner only because another of its one-at-a-time group draws more, and the corner with it on instead. */
 export interface Turn {
-  readonly gear: string;
+  readonly gear: readonly string[];
   readonly state: CornerState;
 }
 
-/** One turn for each piece of gear that yields to another of its group. */
+/** One turn for each entry that yields to another of its group. */
 export function turnsOf(plan: CompletePlan, state: CornerState): Turn[] {
-  return plan.gear.flatMap(({ name }): Turn[] => {
-    const groups = plan.oneAtATime.filter((group) => group.includes(name));
-    if (groups.length === 0 || state.on.has(name)) return [];
+  const done = new Set<string>();
+  return plan.oneAtATime.flat().flatMap((entry): Turn[] => {
+    const gear = entry.filter((name) => !state.on.has(name) && !done.has(name));
+    if (gear.length === 0) return [];
+    for (const name of gear) done.add(name);
     const on = new Map(state.on);
-    for (const other of groups.flat()) on.delete(other);
-    on.set(name, 1);
-    return [{ gear: name, state: { ...state, on } }];
+    for (const group of plan.oneAtATime) {
+      if (group.some((other) => other.some((name) => gear.includes(name))))
+        for (const name of group.flat()) on.delete(name);
+    }
+    for (const name of gear) on.set(name, 1);
+    return [{ gear, state: { ...state, on } }];
   });
 }

@@ -47,7 +47,7 @@ class SpiceNames {
 
 class Netlist {
   private readonly names = new SpiceNames();
-  private readonly elements = new SpiceNames();
+  private readonly elements = new Map<string, SpiceNames>();
   private readonly lines: string[] = [];
 
   constructor(
@@ -86,7 +86,13 @@ class Netlist {
     });
     this.gear();
     this.converters();
-    this.lines.push(".options reltol=1e-9 abstol=1e-12 vntol=1e-12 gmin=1e-15", ".control", "op");
+    this.startingPoints();
+    this.lines.push(
+      ".options reltol=1e-9 abstol=1e-9 vntol=1e-9 gmin=1e-15 itl1=2000",
+      ".control",
+      "set numdgt=12",
+      "op",
+    );
     for (const { plus, minus } of topology.gear)
       this.lines.push(`print v(${this.at(plus)},${this.at(minus)})`);
     this.lines.push(".endc", ".end", "");
@@ -106,7 +112,36 @@ class Netlist {
   }
 
   private line(letter: string, name: string, from: string, to: string, value: string): void {
-    this.lines.push(`${letter}${this.elements.of(`${letter} ${name}`)} ${from} ${to} ${value}`);
+    this.lines.push(`${letter}${this.elementsOf(letter).of(name)} ${from} ${to} ${value}`);
+  }
+
+  private elementsOf(letter: string): SpiceNames {
+    const names = this.elements.get(letter) ?? new SpiceNames();
+    this.elements.set(letter, names);
+    return names;
+  }
+
+  /** Where the simulator starts looking: every positive point at its supply's voltage, or it may find the dark solution. */
+  private startingPoints(): void {
+    const { topology } = this.circuit;
+    const done = new Set<number>();
+    for (const branch of topology.branches) {
+      if (branch.leg === "return") continue;
+      const startV = this.supplyV(branch.circuits[0] ?? "");
+      for (const node of [branch.from, branch.to]) {
+        if (done.has(node)) continue;
+        done.add(node);
+        this.lines.push(`.nodeset v(${this.at(node)})=${startV}`);
+      }
+    }
+  }
+
+  /** Voltage of the battery or converter behind a circuit [V]. */
+  private supplyV(circuit: string): number {
+    const supply = this.plan.circuits.get(circuit)?.supply ?? "";
+    return (
+      this.state.emfV.get(supply) ?? this.plan.converters.find(({ name }) => name === supply)?.outputV ?? 0
+    );
   }
 
   /** One end of each island is tied to ground so that the simulator has somewhere to count from. */
@@ -144,7 +179,7 @@ class Netlist {
         this.line("R", `gear ${id}`, from, to, number(Math.min(value, 1e12)));
       else if (loads.law[index] === loadLaw.current)
         this.line("I", `gear ${id}`, from, to, `DC ${number(value)}`);
-      else this.line("B", `gear ${id}`, from, to, `I=${number(value)}/max(v(${from},${to}),0.01)`);
+      else this.line("B", `gear ${id}`, from, to, `I=${number(value)}/v(${from},${to})`);
     });
   }
 
@@ -158,9 +193,9 @@ class Netlist {
       }
       const outputV = converters.outputV[index] ?? 0;
       this.line("V", `converter ${id}`, this.at(outPlus), this.at(outMinus), `DC ${number(outputV)}`);
-      const sense = `V${this.elements.of(`V converter ${id}`)}`;
+      const sense = `V${this.elementsOf("V").of(`converter ${id}`)}`;
       const outW = `${number(outputV)}*(-i(${sense}))/${number(converters.efficiency[index] ?? 1)}`;
-      const input = `max(v(${this.at(inPlus)},${this.at(inMinus)}),0.01)`;
+      const input = `v(${this.at(inPlus)},${this.at(inMinus)})`;
       this.line(
         "B",
         `converter ${id} input`,

@@ -83,7 +83,7 @@ export function completePlan(plan: Plan): CompletePlan {
     runs: singles.map((single) => completeRun(single, plan, carries.get(single.name) ?? [], places, notes)),
     corners: plan.corners,
     outings: plan.outings,
-    oneAtATime: plan.oneAtATime.map((group) => group.flatMap((name) => piecesNamed(plan, name))),
+    oneAtATime: plan.oneAtATime.map((group) => group.map((name) => piecesNamed(plan, name))),
     circuits,
     circuitOf,
     looseEnds,

@@ -109,8 +109,8 @@ export interface CompletePlan {
   readonly runs: readonly CompleteRun[];
   readonly corners: readonly Corner[];
   readonly outings: readonly Outing[];
-  /** One-at-a-time groups in terms of single pieces of gear. */
-  readonly oneAtATime: readonly (readonly string[])[];
+  /** One-at-a-time groups: each a list of entries, each entry its single pieces, which are on together. */
+  readonly oneAtATime: readonly (readonly (readonly string[])[])[];
   /** By id. */
   readonly circuits: ReadonlyMap<string, Circuit>;
   /** Circuit that feeds each piece of gear, panel (its feed) and converter (its input), by name. */

@@ -38,7 +38,7 @@ export function exactDropsOf(input: SizingInput, chosen: Chosen, limits: readonl
       minus: source?.minus ?? converter?.outMinus ?? 0,
       network: Math.max(
         0,
-        cases.findIndex((each) => each.gear === gear),
+        cases.findIndex((each) => each.gear?.includes(gear)),
       ),
     };
   });

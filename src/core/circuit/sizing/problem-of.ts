@@ -13,7 +13,7 @@ export interface SizingCase {
   readonly state: CornerState;
   readonly demand: Demand;
   /** The only gear judged in it; undefined: all that is on. */
-  readonly gear?: string;
+  readonly gear?: readonly string[];
 }
 
 /** Where the numbers of a sizing problem come from. */
@@ -95,7 +95,8 @@ function dropLimits(
   return topology.gear.flatMap(({ id, circuit, plus, minus }): DropLimit[] => {
     const piece = pieces.get(id);
     const feed = plan.circuits.get(circuit);
-    if (!piece || !feed || !((corner.on.get(id) ?? 0) > 0) || (only !== undefined && only !== id)) return [];
+    if (!piece || !feed || !((corner.on.get(id) ?? 0) > 0) || (only !== undefined && !only.includes(id)))
+      return [];
     const path = [
       ...pathToSupply(tree, plus, -1),
       ...pathToSupply(tree, minus, minusOf.get(feed.supply) ?? -1),

@@ -62,7 +62,8 @@ export function completeRun(
       plan.conductors.tinned ??
       note.take<boolean>(undefined, true, at, "tinned", "tinned-afloat"),
     jointAtStart: note.take(
-      run.jointAtStart,
+      // the joint written at the start of a chain is the one at its first cable; the others start at gear
+      single.from === run.from ? run.jointAtStart : places.jointAt(single.from),
       places.jointAt(single.from) ?? "crimped ring",
       at,
       "joint at start",
