@@ -22,13 +22,37 @@ export function inRows(
 ): Placed[] | undefined {
   if (entries.length === 0) return [];
   const largestFirst = entries.toSorted((a, b) => b.acrossMm - a.acrossMm || b.holeMm - a.holeMm);
+  const full = rowsOf(face, largestFirst, wall, room, entries.length);
+  if (full === undefined) return undefined;
+  // As many rows as it takes, but no row fuller than need be.
+  const even = rowsOf(face, largestFirst, wall, room, Math.ceil(entries.length / full.length));
+  return (even && laidInRows(face, even, wall, room)) ?? laidInRows(face, full, wall, room);
+}
+
+function rowsOf(
+  face: Face,
+  entries: readonly Entry[],
+  wall: Wall,
+  room: EntryRoom,
+  most: number,
+): Entry[][] | undefined {
   const rows: Entry[][] = [];
-  for (const entry of largestFirst) {
+  for (const entry of entries) {
     const row = rows.at(-1);
-    if (row !== undefined && rowLength(face, [...row, entry], wall, room) <= 0) row.push(entry);
+    if (row !== undefined && row.length < most && rowLength(face, [...row, entry], wall, room) <= 0)
+      row.push(entry);
     else if (rowLength(face, [entry], wall, room) <= 0) rows.push([entry]);
     else return undefined;
   }
+  return rows;
+}
+
+function laidInRows(
+  face: Face,
+  rows: readonly (readonly Entry[])[],
+  wall: Wall,
+  room: EntryRoom,
+): Placed[] | undefined {
   const levels = rowLevels(face, rows, wall, room);
   if (levels === undefined) return undefined;
   return rows.flatMap((row, k) => spread(face, row, levels[k] ?? 0, wall, room));
