@@ -34,10 +34,23 @@ export function upOf(heelDeg: number, trimDeg: number): Point {
 export function immersedUnder(hull: CutHull, plane: Waterplane): Immersed {
   const [ux, uy, uz] = plane.up;
   const sum = { volume: 0, x: 0, y: 0, z: 0, area: 0, areaX: 0, areaY: 0, yy: 0, xx: 0 };
+  const cut: Cut = {
+    area: 0,
+    momentY: 0,
+    momentZ: 0,
+    width: 0,
+    widthY: 0,
+    widthYy: 0,
+    started: false,
+    firstY: 0,
+    firstZ: 0,
+    lastY: 0,
+    lastZ: 0,
+  };
   for (const [i, section] of hull.sections.entries()) {
     const x = hull.xM[i] ?? 0;
     const weight = hull.weightM[i] ?? 0;
-    const cut = clip(section, uy, uz, plane.levelM - ux * x);
+    clip(section, uy, uz, plane.levelM - ux * x, cut);
     sum.volume += weight * cut.area;
     sum.x += weight * cut.area * x;
     sum.y += weight * cut.momentY;
@@ -69,55 +82,70 @@ interface Cut {
   width: number;
   widthY: number;
   widthYy: number;
+  /** Where the part under water began, and its last corner so far. */
+  started: boolean;
+  firstY: number;
+  firstZ: number;
+  lastY: number;
+  lastZ: number;
 }
 
-/** Part of a closed polygon where y·uy + z·uz ≤ level. Edges cut by the surface are closed along it as they come; the sums still hold. */
-function clip(corners: Float64Array, uy: number, uz: number, level: number): Cut {
-  const cut: Cut = { area: 0, momentY: 0, momentZ: 0, width: 0, widthY: 0, widthYy: 0 };
+/**
+ * Part of a closed polygon where y·uy + z·uz ≤ level. Sides cut by the surface are closed along it as they come; the sums still hold.
+ * Plain variables throughout: this is where the time of floating goes.
+ */
+function clip(corners: Float64Array, uy: number, uz: number, level: number, cut: Cut): void {
+  cut.area = cut.momentY = cut.momentZ = cut.width = cut.widthY = cut.widthYy = 0;
+  cut.started = false;
   const n = corners.length;
-  let [firstY, firstZ, lastY, lastZ] = [Number.NaN, 0, 0, 0];
-  let [outY, enterY] = [Number.NaN, Number.NaN];
-  const go = (y: number, z: number) => {
-    if (Number.isNaN(firstY)) [firstY, firstZ] = [y, z];
-    else addSide(cut, lastY, lastZ, y, z);
-    [lastY, lastZ] = [y, z];
-  };
+  let outY = Number.NaN;
+  let enterY = Number.NaN;
   let y0 = corners[n - 2] ?? 0;
   let z0 = corners[n - 1] ?? 0;
-  let under0 = y0 * uy + z0 * uz - level;
+  let over0 = y0 * uy + z0 * uz - level;
   for (let k = 0; k < n; k += 2) {
     const y1 = corners[k] ?? 0;
     const z1 = corners[k + 1] ?? 0;
-    const under1 = y1 * uy + z1 * uz - level;
-    if (under0 > 0 !== under1 > 0) {
-      const share = under0 / (under0 - under1);
-      const [y, z] = [y0 + share * (y1 - y0), z0 + share * (z1 - z0)];
-      go(y, z);
-      if (under1 > 0) outY = y;
+    const over1 = y1 * uy + z1 * uz - level;
+    if (over0 > 0 !== over1 > 0) {
+      const share = over0 / (over0 - over1);
+      const y = y0 + share * (y1 - y0);
+      go(cut, y, z0 + share * (z1 - z0));
+      if (over1 > 0) outY = y;
       else {
         if (Number.isNaN(outY)) enterY = y;
         else addSurface(cut, outY, y);
         outY = Number.NaN;
       }
     }
-    if (under1 <= 0) go(y1, z1);
-    [y0, z0, under0] = [y1, z1, under1];
+    if (over1 <= 0) go(cut, y1, z1);
+    y0 = y1;
+    z0 = z1;
+    over0 = over1;
   }
   if (!Number.isNaN(outY) && !Number.isNaN(enterY)) addSurface(cut, outY, enterY);
-  if (!Number.isNaN(firstY)) addSide(cut, lastY, lastZ, firstY, firstZ);
-  return cut;
+  if (cut.started) go(cut, cut.firstY, cut.firstZ);
 }
 
-function addSide(cut: Cut, y0: number, z0: number, y1: number, z1: number): void {
-  const twice = y0 * z1 - y1 * z0;
-  cut.area += twice / 2;
-  cut.momentY += (twice * (y0 + y1)) / 6;
-  cut.momentZ += (twice * (z0 + z1)) / 6;
+/** One more corner of the part under water. */
+function go(cut: Cut, y: number, z: number): void {
+  if (cut.started) {
+    const twice = cut.lastY * z - y * cut.lastZ;
+    cut.area += twice / 2;
+    cut.momentY += (twice * (cut.lastY + y)) / 6;
+    cut.momentZ += (twice * (cut.lastZ + z)) / 6;
+  } else {
+    cut.started = true;
+    cut.firstY = y;
+    cut.firstZ = z;
+  }
+  cut.lastY = y;
+  cut.lastZ = z;
 }
 
 /** From where the skin leaves the water (port, going counter-clockwise) to where it enters again. */
 function addSurface(cut: Cut, fromY: number, toY: number): void {
   cut.width += fromY - toY;
-  cut.widthY += (fromY ** 2 - toY ** 2) / 2;
-  cut.widthYy += (fromY ** 3 - toY ** 3) / 3;
+  cut.widthY += (fromY * fromY - toY * toY) / 2;
+  cut.widthYy += (fromY * fromY * fromY - toY * toY * toY) / 3;
 }
