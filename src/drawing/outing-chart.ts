@@ -48,7 +48,7 @@ export function outingChart(chart: OutingChart, room: Room): Shape[] {
   const voltageTop = chargeBottom - gapMm;
   const voltageBottom = voltageTop - voltageMm;
   const barsTop = voltageBottom - gapMm - 3;
-  const bars = chart.on.slice(0, barsThatFit(room.heightMm));
+  const bars = [...new Set(chart.on.map(({ what }) => what))].slice(0, barsThatFit(room.heightMm));
   const lowest = barsTop - bars.length * barMm - 1;
   const ticks = hourTicks(lastsH);
   return [
@@ -67,9 +67,9 @@ export function outingChart(chart: OutingChart, room: Room): Shape[] {
     ]),
     ...chargeCurve(chart, { left, right: left + widthMm, top, bottom: chargeBottom }, across),
     ...voltageCurve(chart, { left, right: left + widthMm, top: voltageTop, bottom: voltageBottom }, across),
-    ...onBars(bars, room.left, barsTop, across),
+    ...onBars(bars, chart.on, room.left, barsTop, across),
     ...brownOutMarks(chart.brownOuts, across, top, lowest),
-    ...moments(trace, across, top),
+    ...moments(trace, { left, right: left + widthMm, top, bottom: chargeBottom }, across),
   ];
 }
 
@@ -105,13 +105,19 @@ function chargeCurve(
     ...(curve.length > 1 ? [polyline(curve, strokes.bold)] : []),
     ...(last === undefined
       ? []
-      : endLabel(frame, up(last.charge), percent(last.charge, 0), up(reserveShare))),
+      : endLabel(
+          frame,
+          { x: across(last.atH), y: up(last.charge) },
+          percent(last.charge, 0),
+          up(reserveShare),
+        )),
   ];
 }
 
-/** The last value beside the curve, moved clear of a label already there. */
-function endLabel(frame: Frame, y: number, words: string, taken: number): Shape[] {
-  const clear = Math.abs(y - taken) < 3.6 ? taken + (y >= taken ? 3.6 : -3.6) : y;
+/** The last value at the end of the curve; where that is the right edge, clear of a label already there. */
+function endLabel(frame: Frame, end: Point, words: string, taken: number): Shape[] {
+  if (end.x < frame.right - 16) return [text(end.x + 1.5, end.y + 1.2, words, strong)];
+  const clear = Math.abs(end.y - taken) < 3.6 ? taken + (end.y >= taken ? 3.6 : -3.6) : end.y;
   return [text(frame.right + 1.5, clear - 1, words, strong)];
 }
 
@@ -140,7 +146,9 @@ function voltageCurve(
       colour: "soft",
     }),
     ...(curve.length > 1 ? [polyline(curve, strokes.line)] : []),
-    ...(last === undefined ? [] : endLabel(frame, up(last.terminalV), volts(last.terminalV), up(cutOffV))),
+    ...(last === undefined
+      ? []
+      : endLabel(frame, { x: across(last.atH), y: up(last.terminalV) }, volts(last.terminalV), up(cutOffV))),
   ];
 }
 
@@ -158,27 +166,30 @@ function scale(frame: Frame, title: string, ticks: readonly (readonly [number, s
 }
 
 function onBars(
-  bars: readonly OnPeriod[],
+  names: readonly string[],
+  on: readonly OnPeriod[],
   left: number,
   top: number,
   across: (atH: number) => number,
 ): Shape[] {
-  const heading = bars.length === 0 ? [] : [text(left, top + 1.4, "On", strong)];
+  const heading = names.length === 0 ? [] : [text(left, top + 1.4, "On", strong)];
   return [
     ...heading,
-    ...bars.flatMap((period, index) => {
+    ...names.flatMap((name, index) => {
       const y = top - (index + 1) * barMm;
-      const widthMm = Math.max(across(period.toH) - across(period.fromH), 0.3);
-      const part = partWords(period);
-      return [
-        text(left, y + 1.2, fitText(period.what, labelMm - 3, small), small),
-        box(across(period.fromH), y + 0.6, widthMm, 3, {
-          fill: period.duty < 1 || period.level < 1 ? "hair" : "soft",
-        }),
-        ...(part === "" ? [] : [text(across(period.toH) + 1, y + 1.1, part, { ...small, colour: "soft" })]),
-      ];
+      const bars = on.filter(({ what }) => what === name).flatMap((period) => onBar(period, y, across));
+      return [text(left, y + 1.2, fitText(name, labelMm - 3, small), small), ...bars];
     }),
   ];
+}
+
+function onBar(period: OnPeriod, y: number, across: (atH: number) => number): Shape[] {
+  const widthMm = Math.max(across(period.toH) - across(period.fromH), 0.3);
+  const fill = period.duty < 1 || period.level < 1 ? "hair" : "soft";
+  const part = partWords(period);
+  const words =
+    part === "" ? [] : [text(across(period.toH) + 1, y + 1.1, part, { ...small, colour: "soft" })];
+  return [box(across(period.fromH), y + 0.6, widthMm, 3, { fill }), ...words];
 }
 
 function partWords({ duty, level }: OnPeriod): string {
@@ -190,6 +201,8 @@ function partWords({ duty, level }: OnPeriod): string {
 }
 
 const mostMarks = 6;
+/** Marks nearer to each other than this share one [mm]. */
+const markApartMm = 9;
 
 function brownOutMarks(
   brownOuts: readonly BrownOut[],
@@ -197,33 +210,45 @@ function brownOutMarks(
   top: number,
   lowest: number,
 ): Shape[] {
-  return brownOuts.slice(0, mostMarks).flatMap(({ atH }, index) => {
+  const marks: { x: number; numbers: number[] }[] = [];
+  for (const [index, { atH }] of brownOuts.slice(0, mostMarks).entries()) {
     const x = across(atH);
+    const near = marks.find((mark) => Math.abs(mark.x - x) < markApartMm);
+    if (near) near.numbers.push(index + 1);
+    else marks.push({ x, numbers: [index + 1] });
+  }
+  return marks.flatMap(({ x, numbers }) => {
     const corners = [
       { x: x - 1.6, y: top + 3.4 },
       { x: x + 1.6, y: top + 3.4 },
       { x, y: top + 0.6 },
     ];
-    const number = text(x + 2, top + 0.9, String(index + 1), { ...strong, colour: "accent" });
+    const words = numbers.length > 2 ? `${numbers[0]}–${numbers.at(-1)}` : numbers.join(", ");
     return [
       polygon(corners, { fill: "accent" }),
-      number,
+      text(x + 2, top + 0.9, words, { ...strong, colour: "accent" }),
       line(x, top, x, lowest, { colour: "accent", widthMm: 0.2, dashMm: [0.6, 0.8] }),
     ];
   });
 }
 
+/** When the reserve and the end come, on the side of the line that has room. */
 function moments(
   { reserveAtH, cutOffAtH }: BatteryTrace,
+  frame: Frame,
   across: (atH: number) => number,
-  top: number,
 ): Shape[] {
   const mark = (atH: number | undefined, words: string, down: number): Shape[] => {
     if (atH === undefined || !Number.isFinite(atH)) return [];
     const x = across(atH);
+    const right = x < (frame.left + frame.right) / 2;
     return [
-      line(x, top, x, top - chargeMm, strokes.accent),
-      text(x - 1, top - down, `${words} ${hours(atH)}`, { ...strong, anchor: "end", colour: "accent" }),
+      line(x, frame.top, x, frame.bottom, strokes.accent),
+      text(right ? x + 1 : x - 1, frame.top - down, `${words} ${hours(atH)}`, {
+        ...strong,
+        anchor: right ? "start" : "end",
+        colour: "accent",
+      }),
     ];
   };
   return [...mark(reserveAtH, "reserve after", 4.5), ...mark(cutOffAtH, "stops after", 9)];

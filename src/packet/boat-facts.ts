@@ -2,7 +2,7 @@ import type { Figures } from "../core/figures-types.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { points, text } from "../drawing/make.js";
 import { chemistryWords } from "../words/labels.js";
-import { counted, lengthWords, marked, percent } from "../words/numbers.js";
+import { boatLengthWords, counted, marked, percent } from "../words/numbers.js";
 import { type Piece, paragraph } from "./piece.js";
 
 const nameMm = 30;
@@ -36,7 +36,7 @@ export function boatFacts(figures: Figures, shows: Shows, widthMm: number): Piec
     ...listed("Panel", plan.panels, (panel) => `${panel.name}: ${counted(panel.ways.length, "way")}`),
     ...inOneLine("Junction box", plan.boxes),
     ["Gear", `${counted(plan.gear.length, "piece")} on ${counted(ways, "way")}`],
-    ["Runs", `${counted(plan.runs.length, "run")}, ${lengthWords(lengthM, shows)} of cable in all`],
+    ["Runs", `${counted(plan.runs.length, "run")}, ${boatLengthWords(lengthM, shows)} of cable in all`],
     ["Fuses, breakers", String(figures.protection.length)],
     ["Air", `${plan.ambient.coldC} to ${plan.ambient.hotC} °C, engine space ${plan.ambient.engineSpaceC} °C`],
     ...inOneLine("Outing", plan.outings),

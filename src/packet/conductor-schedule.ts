@@ -68,7 +68,7 @@ function row(
       {
         words: [
           { text: name, weight: "semibold", maxLines: 2 },
-          { text: fromTo(run), sizePt: 9.5, colour: "soft", maxLines: 2 },
+          { text: `${fromTo(run)}${carriesWords(run)}`, sizePt: 9.5, colour: "soft", maxLines: 2 },
         ],
       },
       lengthWords(lengthM, shows),
@@ -81,6 +81,11 @@ function row(
       whyCell(choice, shows),
     ],
   };
+}
+
+/** The ways of a run that carries several. */
+function carriesWords({ carries }: CompleteRun): string {
+  return carries.length > 1 ? `, carries ${carries.join(", ")}` : "";
 }
 
 function sizeCell(run: CompleteRun, choice: SizeChoice | undefined, shows: Shows): Cell {

@@ -1,5 +1,5 @@
 import type { Figures } from "../core/figures-types.js";
-import { type Finding, levels } from "../core/findings/finding.js";
+import { type Finding, type Level, levels } from "../core/findings/finding.js";
 import { ruleOf } from "../core/findings/rules.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { line, strokes } from "../drawing/make.js";
@@ -7,7 +7,7 @@ import { findingSentence, remedySentence, workingLines } from "../words/findings
 import { levelWords } from "../words/labels.js";
 import { counted } from "../words/numbers.js";
 import { ruleText } from "../words/rules.js";
-import { quantity } from "../words/say.js";
+import { listed, quantity } from "../words/say.js";
 import { sourceWords } from "../words/source-words.js";
 import { flow } from "./flow.js";
 import { levelMark, markRadiusMm } from "./marks.js";
@@ -15,17 +15,20 @@ import type { Paper } from "./page.js";
 import { beside, heading, type Piece, paragraph, space, stacked } from "./piece.js";
 import type { Section } from "./section.js";
 
-/** Every finding with its figure, its rule, the working and what mends it, gravest first. */
+/** Every finding with its figure, the working and what mends it, gravest first; each rule and its source stand once over its findings. */
 export function findingsSection(figures: Figures, shows: Shows, paper: Paper): Section {
   const widthMm = paper.right - paper.left;
   const pieces = levels.flatMap((level): Piece[] => {
     const found = figures.findings.filter((finding) => finding.level === level);
     if (found.length === 0) return [];
     const { name, means } = levelWords[level];
-    return [
-      heading(`${name}: ${found.length}. ${means}`, widthMm),
-      ...found.map((finding) => findingPiece(finding, shows, figures.plan.source.rules, widthMm)),
-    ];
+    const byRule = [...new Set(found.map(({ rule }) => rule))].flatMap((rule) => [
+      rulePiece(rule, level, figures.plan.source.rules, widthMm),
+      ...found
+        .filter((finding) => finding.rule === rule)
+        .map((finding) => findingPiece(finding, shows, widthMm)),
+    ]);
+    return [heading(`${name}: ${found.length}. ${means}`, widthMm), ...byRule];
   });
   const none = paragraph(
     { text: "No rule of this rule-set found anything. What was assumed is listed on the next pages." },
@@ -38,68 +41,68 @@ export function findingsSection(figures: Figures, shows: Shows, paper: Paper): S
   };
 }
 
-function findingPiece(finding: Finding, shows: Shows, rules: "us" | "iso", widthMm: number): Piece {
-  const leftMm = widthMm * 0.54;
-  const rightAt = widthMm * 0.58;
-  const rule = ruleText(finding.rule);
-  const sources = ruleOf(finding.rule)?.sources[rules] ?? [];
-  const markRoom = 8;
+const markRoomMm = 8;
+
+/** What the rule asks, why, and where it comes from. */
+function rulePiece(id: string, level: Level, rules: "us" | "iso", widthMm: number): Piece {
+  const { title, why, mend } = ruleText(id);
+  const helps = level === "unchecked" ? supplyIt : `What helps: ${lowerFirst(mend)}`;
+  const sources = (ruleOf(id)?.sources[rules] ?? []).map(sourceWords);
+  const roomMm = widthMm - markRoomMm;
+  const words = stacked([
+    space(2.6),
+    paragraph({ text: `${title}. ${why} ${helps}`, maxLines: 4 }, roomMm, 0.4),
+    paragraph(
+      { text: `Rule ${id}. Source: ${sources.join("; ")}.`, sizePt: 9.5, colour: "soft", maxLines: 3 },
+      roomMm,
+      1,
+    ),
+  ]);
+  return { ...words, keepWithNext: true, draw: (x, top) => words.draw(x + markRoomMm, top) };
+}
+
+function findingPiece(finding: Finding, shows: Shows, widthMm: number): Piece {
+  const rightAt = widthMm * 0.56;
+  const leftMm = widthMm * 0.53 - markRoomMm;
+  const others = finding.with ?? [];
   const left = stacked([
     paragraph(
-      { text: findingSentence(finding, shows), sizePt: 11, weight: "semibold", maxLines: 6 },
-      leftMm - markRoom,
-      0.8,
+      { text: findingSentence(finding, shows), sizePt: 10.5, weight: "semibold", maxLines: 6 },
+      leftMm,
     ),
-    paragraph({ text: about(finding), maxLines: 2 }, leftMm - markRoom, 0.8),
-    paragraph(
-      { text: `Rule ${finding.rule}: ${rule.title}. ${rule.why}`, sizePt: 9.5, colour: "soft", maxLines: 5 },
-      leftMm - markRoom,
-    ),
-    ...sources
-      .slice(0, 4)
-      .map((source) =>
-        paragraph(
-          { text: `Source: ${sourceWords(source)}`, sizePt: 9.5, colour: "soft", maxLines: 3 },
-          leftMm - markRoom,
-        ),
-      ),
+    ...(others.length > 0
+      ? [paragraph({ text: `Also concerned: ${listed(others)}.`, sizePt: 9.5, maxLines: 2 }, leftMm)]
+      : []),
   ]);
-  const right = stacked(rightPieces(finding, rule.mend, shows, widthMm - rightAt));
+  const right = stacked(rightPieces(finding, shows, widthMm - rightAt));
   const inside = beside([
-    { at: markRoom, piece: left },
+    { at: markRoomMm, piece: left },
     { at: rightAt, piece: right },
   ]);
-  const heightMm = inside.heightMm + 5;
+  const heightMm = inside.heightMm + 2.8;
   return {
     heightMm,
     draw: (x, top) => [
-      ...levelMark(finding.level, x + 3, top - 4.6, markRadiusMm),
-      ...inside.draw(x, top - 2.4),
-      line(x, top - heightMm, x + widthMm, top - heightMm, strokes.hair),
+      line(x + markRoomMm, top, x + widthMm, top, strokes.hair),
+      ...levelMark(finding.level, x + 3, top - 3.4, markRadiusMm),
+      ...inside.draw(x, top - 1.4),
     ],
   };
-}
-
-function about({ at, with: others }: Finding): string {
-  if (others === undefined || others.length === 0) return `At ${at}.`;
-  const named = others.slice(0, 6).join(", ");
-  return `At ${at}, with ${named}${others.length > 6 ? ` and ${others.length - 6} more` : ""}.`;
 }
 
 const supplyIt = "Give the plan what is missing, or check it by hand before you rely on it.";
 const mostSteps = 8;
 const mostRemedies = 4;
 
-function rightPieces(finding: Finding, mend: string, shows: Shows, widthMm: number): Piece[] {
+function rightPieces(finding: Finding, shows: Shows, widthMm: number): Piece[] {
   const { figure, limit, unit, remedies = [] } = finding;
   const working = workingLines(finding, shows);
   const label = (text: string) =>
     paragraph({ text, sizePt: 9.5, weight: "semibold", colour: "soft" }, widthMm, 0.3);
-  const figures =
+  const numbers =
     figure === undefined || limit === undefined
       ? []
       : [
-          label("Figure and limit"),
           paragraph(
             {
               text: `${quantity(figure, unit, shows)} against ${quantity(limit, unit, shows)}`,
@@ -108,23 +111,20 @@ function rightPieces(finding: Finding, mend: string, shows: Shows, widthMm: numb
               maxLines: 2,
             },
             widthMm,
-            1.4,
+            0.6,
           ),
         ];
-  const steps = working.slice(0, mostSteps).map((step) => paragraph({ text: step, maxLines: 2 }, widthMm));
-  const more =
-    working.length > mostSteps
-      ? [paragraph({ text: `and ${working.length - mostSteps} further steps`, colour: "soft" }, widthMm)]
-      : [];
-  const listed = remedies
+  const steps = working.slice(0, mostSteps).join("; ");
+  const more = working.length > mostSteps ? ` and ${working.length - mostSteps} further steps` : "";
+  const shown =
+    working.length === 0
+      ? []
+      : [label("Working"), paragraph({ text: steps + more, maxLines: 5 }, widthMm, 1)];
+  const mends = remedies
     .slice(0, mostRemedies)
     .map((edit) => paragraph({ text: `– ${remedySentence(edit)}`, maxLines: 3 }, widthMm));
-  const plain = finding.level === "unchecked" ? supplyIt : mend;
-  const what = remedies.length > 1 ? "Any one of these mends it" : "What to do";
-  return [
-    ...figures,
-    ...(steps.length > 0 ? [label("Working"), ...steps, ...more, space(1.4)] : []),
-    label(what),
-    ...(listed.length > 0 ? listed : [paragraph({ text: plain, maxLines: 5 }, widthMm)]),
-  ];
+  const what = remedies.length > 1 ? "Any one of these mends it" : "This mends it";
+  return [...numbers, ...shown, ...(mends.length > 0 ? [label(what), ...mends] : [])];
 }
+
+const lowerFirst = (words: string) => `${words.charAt(0).toLowerCase()}${words.slice(1)}`;

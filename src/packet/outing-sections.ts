@@ -46,16 +46,14 @@ function outingPage(figures: Figures, outing: OutingFigures, trace: BatteryTrace
     heightMm: paper.top - paper.bottom - 10 - words.heightMm - 4,
   };
   const fit = barsThatFit(room.heightMm);
-  const left = periods.length - fit;
+  const names = [...new Set(periods.map(({ what }) => what))];
+  const left = names.length - fit;
   const more =
     left > 0
       ? [
           paragraph(
             {
-              text: `Also on: ${periods
-                .slice(fit)
-                .map(({ what }) => what)
-                .join(", ")}`,
+              text: `Also on: ${names.slice(fit).join(", ")}`,
               maxLines: 1,
               sizePt: 9.5,
               colour: "soft",
@@ -95,11 +93,10 @@ function verdict(outing: OutingFigures, trace: BatteryTrace): string {
 }
 
 function detail(figures: Figures, outing: OutingFigures, trace: BatteryTrace): string {
-  const use = outing.uses
-    .filter(({ battery }) => battery === trace.battery)
+  const use = usesByGroup(figures, outing, trace.battery)
     .slice(0, 4)
-    .map(({ gear, usedAh }) => `${gear} ${threeDigits(usedAh)}\u00a0Ah`);
-  const uses = use.length > 0 ? ` Most goes to ${use.join(", ")}.` : "";
+    .map(([gear, usedAh]) => `${threeDigits(usedAh)}\u00a0Ah to ${gear}`);
+  const uses = use.length > 0 ? ` Of that goes ${use.join(", ")}.` : "";
   const charging = figures.charging
     .filter(({ battery }) => battery === trace.battery)
     .slice(0, 3)
@@ -114,6 +111,18 @@ function detail(figures: Figures, outing: OutingFigures, trace: BatteryTrace): s
   const charge =
     charging.length > 0 ? ` To charge again after the longest outing: ${charging.join("; ")}.` : "";
   return `Uses ${threeDigits(trace.usedAh)}\u00a0Ah of ${marked(trace.usableAh, "Ah")} that it can give at this temperature and age.${uses}${charge}`;
+}
+
+/** Charge that goes to each group of gear, heaviest first. */
+function usesByGroup(figures: Figures, outing: OutingFigures, battery: string): [string, number][] {
+  const groupOf = new Map(figures.plan.gear.map(({ name, group }) => [name, group]));
+  const sums = new Map<string, number>();
+  for (const { gear, battery: from, usedAh } of outing.uses) {
+    if (from !== battery) continue;
+    const group = groupOf.get(gear) ?? gear;
+    sums.set(group, (sums.get(group) ?? 0) + usedAh);
+  }
+  return [...sums].sort((a, b) => b[1] - a[1]);
 }
 
 function brownOutWords(brownOuts: OutingFigures["brownOuts"]): string {

@@ -124,7 +124,9 @@ function othersCell(device: ProtectionFigures): Cell {
     return { words: [{ text: why, sizePt: 9.5, weight: "semibold", colour: "accent", maxLines: 6 }] };
   }
   const list = others.map((ratingA) => Number(ratingA.toPrecision(4))).join(", ");
-  return { words: [{ text: others.length === 0 ? "this one only" : `${list}\u00a0A`, sizePt: 9.5 }] };
+  return {
+    words: [{ text: others.length === 0 ? "this one only" : `${list}\u00a0A`, sizePt: 9.5, maxLines: 5 }],
+  };
 }
 
 const capital = (words: string) => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;

@@ -7,7 +7,7 @@ import type { Shape } from "../drawing/shapes.js";
 import { firstOfAll } from "../words/cautions.js";
 import { findingSentence } from "../words/findings.js";
 import { levelWords, ruleSetWords } from "../words/labels.js";
-import { lengthWords } from "../words/numbers.js";
+import { boatLengthWords } from "../words/numbers.js";
 import { boatFacts } from "./boat-facts.js";
 import { keyFigures } from "./key-figures.js";
 import { levelMark } from "./marks.js";
@@ -70,7 +70,7 @@ function cautionBox(paper: Paper): Shape[] {
 function subtitle({ plan }: Figures, shows: Shows): string {
   const { craft, rules } = plan.source;
   const sizes = [craft.lengthM, craft.beamM].flatMap((lengthM) =>
-    lengthM === undefined ? [] : [lengthWords(lengthM, shows)],
+    lengthM === undefined ? [] : [boatLengthWords(lengthM, shows)],
   );
   const made = [craft.hullMaterial, craft.kind].filter((word) => word !== undefined).join(" ");
   return [made, sizes.join(" × "), ruleSetWords[rules]].filter((part) => part !== "").join(" · ");

@@ -46,6 +46,10 @@ export function lengthWords(lengthM: number, shows: Shows): string {
   return lengthM >= 10 ? `${decimals(lengthM, 2)}${tie}m` : `${decimals(lengthM * 1000, 0)}${tie}mm`;
 }
 
+/** A size of the boat itself: feet and inches, or metres. */
+export const boatLengthWords = (lengthM: number, shows: Shows): string =>
+  shows.lengths === "inches" ? lengthWords(lengthM, shows) : `${decimals(lengthM, 2)}${tie}m`;
+
 /** A conductor's size by its trade name, with its area where the owner reads the other series. */
 export function sizeWords(size: ConductorSize, shows: Shows): string {
   const name = size.key.replaceAll(" ", tie);

@@ -1,4 +1,3 @@
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { boundsOf } from "../../src/drawing/bounds.js";
 import { text } from "../../src/drawing/make.js";
@@ -7,6 +6,7 @@ import { dxfSheet } from "../../src/drawing/writers/dxf.js";
 import { pdfDocument } from "../../src/drawing/writers/pdf.js";
 import { svgSheet } from "../../src/drawing/writers/svg.js";
 import { fonts } from "./help.js";
+import { expectPicture } from "./picture.js";
 import { poppler } from "./poppler.js";
 import { everyShape, sample } from "./sample.js";
 
@@ -17,14 +17,6 @@ const of = (words: string): Sheet => ({
   heightMm: 20,
   shapes: [text(5, 5, words)],
 });
-
-/** Saved pictures one can open; `SAVE_PICTURES=1` writes them anew. */
-function expectPicture(name: string, drawn: string): void {
-  const file = new URL(`../pictures/${name}`, import.meta.url);
-  if (process.env.SAVE_PICTURES === "1") writeFileSync(file, drawn);
-  expect(existsSync(file), `${name} is not saved yet`).toBe(true);
-  expect(drawn).toBe(readFileSync(file, "utf8"));
-}
 
 describe("svg", () => {
   test("every shape as saved", () => expectPicture("every-shape.svg", svgSheet(sample)));

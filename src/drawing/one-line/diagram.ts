@@ -11,7 +11,7 @@ import { hasEdge, splitTrees, type Tree } from "./split.js";
 import { fuseSymbol, junction } from "./symbols.js";
 import { plantTrees } from "./tree.js";
 
-const heights = { row: 12, chained: 10.8, spare: 9.4, panelHead: 11.4, gap: 6 } as const;
+const heights = { row: 12, chained: 10.8, spare: 10.8, panelHead: 11.4, gap: 6 } as const;
 const edges = { minEdgeMm: 27, maxEdgeMm: 46 } as const;
 
 /**
@@ -88,8 +88,9 @@ class SheetDrawing {
   /** The line from the parent, with its run's words where a run it is. */
   private link(spot: Spot): Shape[] {
     const parent = this.part.spots.get(spot.placed.parent);
-    if (parent === undefined) return [];
     const [x, y] = this.at(spot);
+    // A chain that began on an earlier sheet comes in from above.
+    if (parent === undefined) return this.chainLink(spot, x, y + heights.chained);
     const [parentX, parentY] = this.at(parent);
     const { node } = spot.placed;
     const parentNode = parent.placed.node;
@@ -127,8 +128,8 @@ class SheetDrawing {
     const fuse = run.protection === undefined ? [] : [fuseSymbol(from + roomMm / 2 - 4, y)];
     return [
       ...fuse,
-      text(from + 1.6, y + 1.9, fitText(run.name, roomMm - currentMm, runName), runName),
-      text(right, y + 1.9, currentA, { ...detail, anchor: "end" }),
+      text(from + 1.6, y + 2.1, fitText(run.name, roomMm - currentMm, runName), runName),
+      text(right, y + 2.1, currentA, { ...detail, anchor: "end" }),
       text(from + 1.6, y - 4.2, fitText(make, roomMm, detail), { ...detail, colour: "soft" }),
     ];
   }
@@ -143,16 +144,15 @@ class SheetDrawing {
     const roomMm = Math.min(this.tree.edgeMm, x - this.left) - 6;
     if (roomMm < 12) return [down];
     const right = x - 1.5;
-    const middle = (y + parentY) / 2;
     const currentMm = currentA === "" ? 0 : textWidthMm(currentA, detail.sizeMm, "regular") + 1.5;
     return [
       down,
-      text(right - currentMm, middle + 0.4, fitText(run.name, roomMm - currentMm, runName), {
+      text(right - currentMm, y + 1.7, fitText(run.name, roomMm - currentMm, runName), {
         ...runName,
         anchor: "end",
       }),
-      text(right, middle + 0.4, currentA, { ...detail, anchor: "end" }),
-      text(right, middle - 3.2, fitText(make, roomMm, detail), { ...detail, colour: "soft", anchor: "end" }),
+      text(right, y + 1.7, currentA, { ...detail, anchor: "end" }),
+      text(right, y - 2.1, fitText(make, roomMm, detail), { ...detail, colour: "soft", anchor: "end" }),
     ];
   }
 
@@ -189,9 +189,7 @@ class SheetDrawing {
     const downs = this.childDowns(index);
     const lowest = this.top - Math.max(spot.down, ...downs);
     const rail = downs.length > 1 ? [bus(x + 6, y, lowest)] : [junction(x + 6, y)];
-    const fed = this.beside(spot);
-    const feed =
-      fed === "" ? [] : [text(x, y - 6.6, fitText(fed, 40, detail), { ...detail, colour: "soft" })];
-    return [frame(x, y + nameTopMm, 12, lowest - 3), line(x, y, x + 6, y), ...rail, ...feed];
+    const name = titled(spot.placed.node.name, this.beside(spot), x, y + nameTopMm + 0.8, 34);
+    return [frame(x, y + nameTopMm, 12, lowest - 3), line(x, y, x + 6, y), ...rail, ...name];
   }
 }

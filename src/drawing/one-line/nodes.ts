@@ -110,16 +110,14 @@ export class Looks {
       case "way":
         return this.wayLine(node, x, y);
       case "box":
-        return [text(x, y + nameTopMm + 0.7, trimmed(node.name, 30, name), name)];
+        // Frame and name are drawn by the sheet, which knows how far down it reaches.
+        return [];
       case "converter": {
         const outV = this.converters.get(node.name)?.outputV;
-        const words = outV === undefined ? "" : `to ${outV}\u00a0V`;
-        const under = text(x, y - 8.6, trimmed(words, 24, detail), detail);
         return [
           converterSymbol(x, y, "=", "="),
           line(x + converterMm, y, x + converterMm + 4, y),
-          text(x, y + 6.4, trimmed(node.name, 30, name), name),
-          under,
+          ...titled(node.name, outV === undefined ? "" : `to ${outV}\u00a0V`, x, y + 5, 30),
         ];
       }
       case "gear": {

@@ -30,6 +30,8 @@ interface Row {
   readonly tree: number;
   readonly index: number;
   readonly heightMm: number;
+  /** Gear that hangs on other gear. */
+  readonly chained: boolean;
   /** The branch it belongs to; a sheet is not begun inside one where that can be helped. */
   readonly branch: number;
 }
@@ -68,7 +70,7 @@ function rowsOf(tree: Tree, number: number, heights: Heights): Row[] {
         : chained
           ? heights.chained
           : heights.row;
-    return [{ tree: number, index, heightMm, branch: branches[index] ?? index }];
+    return [{ tree: number, index, heightMm, chained, branch: branches[index] ?? index }];
   });
 }
 
@@ -83,15 +85,35 @@ function sheetEnd(rows: readonly Row[], start: number, heights: Heights, trees: 
     if (end > start && usedMm + gapMm + row.heightMm > heights.room) break;
     usedMm += gapMm + row.heightMm;
   }
-  if (end >= rows.length) return end;
-  const same = (one: Row | undefined, other: Row | undefined) =>
-    one?.tree === other?.tree && one?.branch === other?.branch;
-  let better = end;
-  while (better > start + 1 && same(rows[better], rows[better - 1])) better -= 1;
-  const heads = (row: Row | undefined) => row !== undefined && isHeadRow(trees[row.tree], row.index);
-  while (better > start + 1 && heads(rows[better - 1])) better -= 1;
-  const usedByBetter = rows.slice(start, better).reduce((sum, row) => sum + row.heightMm, 0);
-  return usedByBetter > 0.45 * heights.room ? better : end;
+  return end >= rows.length ? end : betterEnd(rows, start, end, heights, trees);
+}
+
+/** Least share of a sheet that is filled before a break is moved up for the sake of what it would part. */
+const leastFilled = 0.45;
+
+/** The last break before `end` that parts no branch, or at least no chain, while the sheet stays filled. */
+function betterEnd(
+  rows: readonly Row[],
+  start: number,
+  end: number,
+  heights: Heights,
+  trees: readonly Tree[],
+): number {
+  let filledMm = 0;
+  let chainEnd: number | undefined;
+  let branchEnd: number | undefined;
+  for (let at = start; at <= end; at += 1) {
+    const row = rows[at];
+    const before = rows[at - 1];
+    if (filledMm > leastFilled * heights.room && row !== undefined && before !== undefined) {
+      const afterHead = isHeadRow(trees[before.tree], before.index);
+      const sameBranch = row.tree === before.tree && row.branch === before.branch;
+      if (!afterHead && !row.chained) chainEnd = at;
+      if (!afterHead && !sameBranch) branchEnd = at;
+    }
+    filledMm += row?.heightMm ?? 0;
+  }
+  return branchEnd ?? chainEnd ?? end;
 }
 
 const isHeadRow = (tree: Tree | undefined, index: number) => {
@@ -163,8 +185,13 @@ function spotsOf(
   const first = own[0] ?? 0;
   for (const index of own) {
     const down = downs.get(index) ?? 0;
-    let at = tree.placed[index]?.parent ?? -1;
-    for (; at >= 0 && !downs.has(at); at = tree.placed[at]?.parent ?? -1) downs.set(at, down);
+    // Gear has a row of its own always: where a chain began on an earlier sheet it is not drawn again.
+    for (
+      let at = tree.placed[index]?.parent ?? -1;
+      at >= 0 && !downs.has(at);
+      at = tree.placed[at]?.parent ?? -1
+    )
+      if (tree.placed[at]?.node.kind !== "gear") downs.set(at, down);
   }
   const spots = new Map<number, Spot>();
   for (const index of [...downs.keys()].sort((a, b) => a - b)) {

@@ -8,6 +8,15 @@ export interface Widths {
   readonly roomMm: number;
 }
 
+/** Room for the words that stand in place of what is drawn further on [mm]. */
+export const pointerMm = 50;
+
+const canBeCut = ({ kind, parent }: TreeNode) =>
+  parent >= 0 && (kind === "box" || kind === "converter" || kind === "panel");
+/** What a node takes at the least, be it drawn here or cut off. */
+const neededMm = (node: TreeNode, widths: Widths) =>
+  Math.max(widths.of(node), canBeCut(node) ? pointerMm : 0);
+
 export interface Placed {
   readonly node: TreeNode;
   /** In this tree; -1: its root. */
@@ -70,7 +79,7 @@ function cutTooWide(nodes: readonly TreeNode[], widths: Widths, cut: boolean[]):
             widths.minEdgeMm,
           );
     left[index] = x;
-    if (x + widths.of(node) <= widths.roomMm) continue;
+    if (x + neededMm(node, widths) <= widths.roomMm) continue;
     const at = cuttable(nodes, cut, node.parent);
     if (at === undefined) continue;
     cut[at] = true;
@@ -82,7 +91,7 @@ function cuttable(nodes: readonly TreeNode[], cut: readonly boolean[], from: num
   for (let at = from; at >= 0; at = nodes[at]?.parent ?? -1) {
     const node = nodes[at];
     if (node === undefined || node.parent < 0 || cut[at] === true) return undefined;
-    if (node.kind === "box" || node.kind === "converter" || node.kind === "panel") return at;
+    if (canBeCut(node)) return at;
   }
   return undefined;
 }
@@ -143,7 +152,7 @@ function widestEdge(
     const mm = above.mm + (beside ? widths.of(parent) : 0);
     const edges = above.edges + (beside && hasEdge(node) ? 1 : 0);
     used.push({ mm, edges });
-    if (edges > 0) edgeMm = Math.min(edgeMm, (widths.roomMm - mm - widths.of(node)) / edges);
+    if (edges > 0) edgeMm = Math.min(edgeMm, (widths.roomMm - mm - neededMm(node, widths)) / edges);
   }
   return Math.max(edgeMm, widths.minEdgeMm);
 }

@@ -60,7 +60,7 @@ export function batterySymbol(x: number, y: number): Group {
 }
 
 /** A square halved by a diagonal: what goes in above, what comes out below. */
-export const converterMm = 10;
+export const converterMm = 8.4;
 export function converterSymbol(x: number, y: number, into: string, out: string): Group {
   const half = converterMm / 2;
   const sign = (at: number, up: number, words: string) =>
@@ -69,7 +69,7 @@ export function converterSymbol(x: number, y: number, into: string, out: string)
   return group(
     x,
     y,
-    [square, line(0, -half, converterMm, half, fine), sign(3, 1.6, into), sign(7, -3.4, out)],
+    [square, line(0, -half, converterMm, half, fine), sign(2.6, 1.2, into), sign(5.9, -3, out)],
     "converter",
   );
 }

@@ -1,0 +1,113 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { boundsOf } from "../../src/drawing/bounds.js";
+import { box } from "../../src/drawing/make.js";
+import { svgSheet } from "../../src/drawing/writers/svg.js";
+import { flow } from "../../src/packet/flow.js";
+import { paperOf } from "../../src/packet/page.js";
+import type { Piece } from "../../src/packet/piece.js";
+import { table } from "../../src/packet/table.js";
+import { expectPicture } from "../drawing/picture.js";
+import { overlaps } from "./pages.js";
+
+const paper = paperOf("a4");
+const heightMm = paper.top - paper.bottom;
+const columns = [
+  { heading: "Lamp", share: 3 },
+  { heading: "Draws, W", share: 1, align: "right" },
+  { heading: "Colours", share: 2 },
+  { heading: "Remark", share: 4 },
+] as const;
+const row = (index: number, remark: string) => ({
+  cells: [
+    { words: [{ text: `lamp ${index}`, weight: "semibold" as const }] },
+    (index * 1.25).toFixed(2),
+    {
+      words: [
+        { text: "red (out)", swatch: "red" as const },
+        { text: "black (return)", swatch: "black" as const },
+      ],
+    },
+    remark,
+  ],
+});
+const sheet = (shapes: ReturnType<typeof flow>[number]) => ({
+  title: "table",
+  widthMm: paper.widthMm,
+  heightMm: paper.heightMm,
+  shapes,
+});
+
+describe("a table", () => {
+  const rows = Array.from({ length: 40 }, (_, index) =>
+    row(index, "soldered and sleeved, ".repeat(index % 9)),
+  );
+  const pages = flow(table(columns, rows, 200), paper);
+
+  test("as saved", () => expectPicture("table.svg", svgSheet(sheet(pages[0] ?? []))));
+
+  test("repeats its headings on every page and keeps every row, whole and in order", () => {
+    expect(pages.length).toBeGreaterThan(1);
+    const seen: string[] = [];
+    for (const shapes of pages) {
+      const words = shapes.flatMap((shape) => (shape.kind === "text" ? [shape.text] : []));
+      expect(words.filter((one) => one === "Remark")).toHaveLength(1);
+      seen.push(...words.filter((one) => /^lamp \d+$/.test(one)));
+      expect(words.filter((one) => one === "red (out)")).toHaveLength(
+        words.filter((one) => one === "black (return)").length,
+      );
+      expect(overlaps(sheet(shapes))).toEqual([]);
+    }
+    expect(seen).toEqual(rows.map((_, index) => `lamp ${index}`));
+  });
+
+  test("numbers end on one line", () => {
+    const ends = pages
+      .flat()
+      .flatMap((shape) => (shape.kind === "text" && /^\d+\.\d\d$/.test(shape.text) ? [shape.x] : []));
+    expect(ends).toHaveLength(40);
+    expect(new Set(ends).size).toBe(1);
+  });
+
+  test("a row of the wrong length is the caller's mistake", () =>
+    expect(() => table(columns, [{ cells: ["one"] }], 200)).toThrow(RangeError));
+});
+
+describe("flow", () => {
+  const piece = (size: number, keepWithNext: boolean): Piece => ({
+    heightMm: size,
+    keepWithNext,
+    draw: (x, top) => [box(x, top - size, 10, size)],
+  });
+
+  test("keeps order, cuts nothing, parts nothing that belongs together", () => {
+    const sizes = fc.array(fc.tuple(fc.double({ min: 1, max: heightMm / 3, noNaN: true }), fc.boolean()), {
+      minLength: 1,
+      maxLength: 40,
+    });
+    fc.assert(
+      fc.property(sizes, fc.integer({ min: 1, max: 3 }), (list, columnCount) => {
+        // At most two headings in a row, as on a page.
+        const pieces = list.map(([size, keep], index) => piece(size, keep && index % 3 !== 2));
+        const pages = flow(pieces, paper, columnCount);
+        const boxes = pages.flatMap((shapes, page) => shapes.map((shape) => ({ page, ...boundsOf(shape) })));
+        expect(boxes).toHaveLength(pieces.length);
+        for (const [index, { page, minX, minY, maxY }] of boxes.entries()) {
+          expect(minY).toBeGreaterThanOrEqual(paper.bottom - 1e-6);
+          expect(maxY).toBeLessThanOrEqual(paper.top + 1e-6);
+          expect(maxY - minY).toBeCloseTo(list[index]?.[0] ?? 0, 9);
+          const before = boxes[index - 1];
+          if (before === undefined) continue;
+          const together = before.page === page && before.minX === minX;
+          if (together) expect(maxY).toBeCloseTo(before.minY, 9);
+          else expect(maxY).toBeCloseTo(paper.top, 9);
+          if (pieces[index - 1]?.keepWithNext) expect(together).toBe(true);
+        }
+      }),
+      { numRuns: 200, seed: 7 },
+    );
+  });
+
+  test("refuses what no page holds", () =>
+    expect(() => flow([piece(heightMm + 1, false)], paper)).toThrow(RangeError));
+});
