@@ -156,6 +156,92 @@ describe("worked examples of seamanship books", () => {
   });
 });
 
+describe("a hull of circular sections: its metacentre stays at the centre, so GZ = GM·sin(heel) at every heel", () => {
+  const round = (radius: number, length: number) => {
+    const count = 60;
+    const lines = Array.from({ length: count + 1 }, (_, i): LinePoints => {
+      // from the keel up the port side, short of the top so that the sheers stay apart
+      const a = (i / count) * 0.98 * Math.PI;
+      const [y, z] = [i === 0 ? 0 : radius * Math.sin(a), radius * (1 - Math.cos(a))];
+      return {
+        name: `line ${i}`,
+        knuckle: true,
+        above: "flat",
+        points: [0, length].map((x): Point => [x, y, z]),
+      };
+    });
+    const { form } = formFrom(lines);
+    if (!form) throw new Error("no form");
+    return cutHull(form, false, 5);
+  };
+  // Nicholls's Seamanship, p. 527 (published): KM 16 ft, KG 13.8 ft, 6000 tons, heel 8°: GZ 0.306 ft, moment 1836 ft tons
+  test("Nicholls p. 527: lever at 8°", () => {
+    const length = (6000 * 35) / (Math.PI * 16 * 16 * 0.4);
+    const load = loadOf([at(length / 2, 0, 13.8, 6000)]);
+    const lever = rightingCurve(round(16, length), load, [8], seaTonsPerFt3)[0]?.leverM ?? 0;
+    expect(lever).toBeCloseTo(0.306, 3);
+    expect(lever * 6000).toBeGreaterThan(1833);
+    expect(lever * 6000).toBeLessThan(1839);
+  });
+  // Ship Stability for Masters and Mates, exercise 14.4 (published): 1500 t, KG 2.7 m, KM 3.1 m, 10 t moved 10 m: list 9° 27'
+  test("Masters and Mates 14.4: list of 9° 27'", () => {
+    const length = 1500 / (1.025 * Math.PI * 3.1 * 3.1 * 0.4);
+    const rest = floats(
+      round(3.1, length),
+      loadOf([at(length / 2, 0, 2.7, 1500), at(length / 2, 0, 0, 0)]),
+      {},
+      1.025,
+    );
+    if ("problem" in rest) throw new Error(rest.problem);
+    expect(rest.heelDeg).toBeCloseTo(0, 6);
+    const listed = floats(
+      round(3.1, length),
+      { massKg: 1500, centre: [length / 2, -100 / 1500, 2.7] },
+      {},
+      1.025,
+    );
+    if ("problem" in listed) throw new Error(listed.problem);
+    // the polygon of 120 sides stands for the circle
+    expect(Math.abs(listed.heelDeg - (9 + 27 / 60))).toBeLessThan(0.05);
+  });
+});
+
+test("trim of a box by a shifted weight: tan(t) = w·d/(disp·GM along), wall-sided (closed form; computed)", () => {
+  const hull = boxHull(4, 1.5, 0.8);
+  const rest = resting(hull, [at(2, 0, 0.3, 580), at(2.6, 0, 0.3, 20)]);
+  const t = (rest.floating.trimDeg * Math.PI) / 180;
+  const bm = 16 / (12 * 0.097561);
+  const gm = 0.04878 + bm - 0.3;
+  // moments about the middle: disp·(GM + BM·tan²/2)·tan = w·d, exact while no corner leaves the water
+  expect(600 * (gm + 0.5 * bm * Math.tan(t) ** 2) * Math.tan(t)).toBeCloseTo(20 * 0.6, 3);
+  expect(rest.draftForeM).toBeGreaterThan(rest.draftAftM);
+});
+
+test("moving the battery aft lifts the bow and sinks the stern", () => {
+  const hull = boxHull(4, 1.5, 0.8);
+  const with60 = (x: number) => resting(hull, [at(2, 0, 0.3, 400), at(x, 0, 0.2, 60, "battery")]);
+  const [forward, aft] = [with60(2.5), with60(1)];
+  expect(aft.draftAftM).toBeGreaterThan(forward.draftAftM);
+  expect(aft.draftForeM).toBeLessThan(forward.draftForeM);
+});
+
+test("a box too high for its beam lolls to where the wall-sided lever is nothing again: tan² = −2·GM/BM (computed)", () => {
+  const hull = boxHull(4, 1.5, 1.2);
+  const kg = 0.685;
+  const draft = 2400 / (1025 * 6);
+  const bm = 1.5 ** 2 / (12 * draft);
+  const rest = resting(hull, [at(2, 0, kg, 2400)]);
+  const gm = draft / 2 + bm - kg;
+  expect(gm).toBeLessThan(0);
+  expect(rest.problems[0]).toMatchObject({ problem: "unstable upright" });
+  expect(Math.tan((rest.floating.heelDeg * Math.PI) / 180) ** 2).toBeCloseTo((-2 * gm) / bm, 3);
+});
+
+test("what weighs more than the whole hull can displace sinks, with both figures", () => {
+  const rest = restOf(boxHull(4, 1.5, 0.8), [at(2, 0, 0.3, 6000)]);
+  expect(rest).toMatchObject({ problem: "sinks", figure: 6000 });
+});
+
 describe("holes afloat", () => {
   const hull = boxHull(4, 1.5, 0.6);
   const weights = [at(2, 0, 0.2, 1200)];
