@@ -12,6 +12,7 @@ import { candidates, group, seeded } from "../core/circuit/sizing-problems.js";
 interface Circuit {
   readonly problem: SizingProblem;
   readonly drops: (indexes: readonly number[]) => number[];
+  readonly termsAt: (indexes: readonly number[]) => DropLimit["terms"][];
 }
 
 const batteryV = 11.8;
@@ -50,25 +51,30 @@ function circuit(seed: number): Circuit {
       dropV: gearV.map((v) => batteryV - v),
     };
   };
-  // with the largest sizes voltages are highest and constant-power currents least: a lower bound for every choice
-  const { currentA } = solve(groups.map(({ candidates: sizes }) => sizes.length - 1));
-  const total = (keep: (trunk: number) => boolean) =>
-    gear.reduce((sum, { trunk }, at) => sum + (keep(trunk) ? (currentA[at] ?? 0) : 0), 0);
   const length = (at: number) => 2 * (groups[at]?.lengthM ?? 0);
+  const termsAt = (indexes: readonly number[]) => {
+    const { currentA } = solve(indexes);
+    const total = (keep: (trunk: number) => boolean) =>
+      gear.reduce((sum, { trunk }, at) => sum + (keep(trunk) ? (currentA[at] ?? 0) : 0), 0);
+    return gear.map(({ trunk, lead }, at) => [
+      { group: feed, ampereM: length(feed) * total(() => true) },
+      { group: trunk, ampereM: length(trunk) * total((other) => other === trunk) },
+      { group: lead, ampereM: length(lead) * (currentA[at] ?? 0) },
+    ]);
+  };
+  // with the largest sizes voltages are highest and constant-power currents least: a lower bound for every choice
+  const largest = termsAt(groups.map(({ candidates: sizes }) => sizes.length - 1));
   const limits = gear.map(
-    ({ trunk, lead }, at): DropLimit => ({
+    (_, at): DropLimit => ({
       gear: `gear ${at}`,
       maxDropV: 12 * (0.06 + 0.14 * random()),
       nominalV: 12,
       fixedDropV: 0,
-      terms: [
-        { group: feed, ampereM: length(feed) * total(() => true) },
-        { group: trunk, ampereM: length(trunk) * total((other) => other === trunk) },
-        { group: lead, ampereM: length(lead) * (currentA[at] ?? 0) },
-      ],
+      terms: largest[at] ?? [],
     }),
   );
-  return { problem: { aim: "cheapest", groups, limits }, drops: (indexes) => solve(indexes).dropV };
+  const problem: SizingProblem = { aim: "cheapest", groups, limits };
+  return { problem, drops: (indexes) => solve(indexes).dropV, termsAt };
 }
 
 /** Every combination, by the true drops. */
@@ -108,12 +114,33 @@ describe("sizes by the true drops of constant-power gear", () => {
       met += 1;
       expect(got.proof, `seed ${seed}`).toBe("proven");
       expect(Math.abs(got.total / expected - 1), `seed ${seed}`).toBeLessThan(1e-12);
+      const sharper = chooseSizes(made.problem, made.drops, { termsAt: made.termsAt });
+      expect(sharper.proof, `seed ${seed}`).toBe("proven");
+      expect(Math.abs(sharper.total / expected - 1), `seed ${seed}`).toBeLessThan(1e-12);
       const straight = chooseSizes(made.problem);
       const dropV = made.drops(straight.indexes);
       if (made.problem.limits.some(({ maxDropV }, at) => (dropV[at] ?? 0) > maxDropV)) straightLineFails += 1;
     }
     expect(met).toBeGreaterThan(40);
     expect(straightLineFails).toBeGreaterThan(5);
+  });
+
+  test("with little effort the result still holds, and the optimum lies between its bounds", () => {
+    let bounded = 0;
+    for (let seed = 1; seed <= 60; seed += 1) {
+      const made = circuit(seed);
+      const best = chooseSizes(made.problem, made.drops, { termsAt: made.termsAt });
+      const hurried = chooseSizes(made.problem, made.drops, { maxBoxes: 1, maxLabels: 8 });
+      if (best.proof === "none") continue;
+      const dropV = made.drops(hurried.indexes);
+      made.problem.limits.forEach(({ maxDropV }, at) => {
+        expect(dropV[at]).toBeLessThanOrEqual(maxDropV * (1 + 1e-9));
+      });
+      expect(hurried.lowerBound, `seed ${seed}`).toBeLessThanOrEqual(best.total * (1 + 1e-9));
+      expect(hurried.total, `seed ${seed}`).toBeGreaterThanOrEqual(best.total * (1 - 1e-9));
+      if (hurried.proof === "bounded") bounded += 1;
+    }
+    expect(bounded).toBeGreaterThan(3);
   });
 
   test("without monotony nothing is called proven that the relaxation does not prove", () => {

@@ -1,5 +1,5 @@
 import { explain } from "./explain.js";
-import { checkProblem, type SizingProblem } from "./problem.js";
+import { checkProblem, type DropLimit, type SizingProblem } from "./problem.js";
 import { costOf, dropTolerance, type Options, optionsOf, type Row, rowDropV, rowsOf } from "./program.js";
 import { type Effort, search } from "./search.js";
 import type { SizeResult } from "./types.js";
@@ -13,6 +13,11 @@ export interface ChooseSettings extends Partial<Effort> {
    * takes more as its voltage rises (resistive) can break it, and then only the relaxation proves anything.
    */
   readonly monotone?: boolean;
+  /**
+   * Terms of all limits, in their order, whose currents are at most the true ones at every choice no larger than `indexes`: for gear of
+   * constant power or current, the true currents there. Sharpens the proof; without it the limits' own terms must do.
+   */
+  readonly termsAt?: (indexes: readonly number[]) => readonly DropLimit["terms"][];
 }
 
 /** A size result with the chosen candidate of each group, in the order of the problem's groups. */
@@ -20,7 +25,7 @@ export interface Sizing extends SizeResult {
   readonly indexes: readonly number[];
 }
 
-const usualEffort: Effort = { maxLabels: 4000, maxBoxes: 200 };
+const usualEffort: Effort = { maxLabels: 4000, maxBoxes: 60 };
 
 /**
  * The cheapest (or lightest) sizes for all groups at once that keep every drop limit, ampacity, protection and least size.
@@ -40,8 +45,21 @@ export function chooseSizes(
   const unmet = unmetLimits(problem, options, all, truth);
   const rows = all.filter(({ limit }) => !unmet.has(limit));
   const effort = { ...usualEffort, ...settings };
-  const excessOf = truth && ((choice: readonly number[]) => excesses(problem, rows, truth(choice)));
-  const found = search({ options, rows }, effort, excessOf, settings.monotone ?? true);
+  const { termsAt, monotone = true } = settings;
+  const rowsAt = (choice: readonly number[]) => {
+    const terms = termsAt?.(indexesOf(options, choice)) ?? [];
+    const limits = problem.limits.map((limit, at) => ({ ...limit, terms: terms[at] ?? limit.terms }));
+    return rowsOf({ ...problem, limits }).filter(({ limit }) => !unmet.has(limit));
+  };
+  const found = search(
+    { options, rows },
+    effort,
+    truth && {
+      excessAt: (choice) => excesses(problem, rows, truth(choice)),
+      monotone,
+      ...(termsAt && { rowsAt }),
+    },
+  );
   const choice = found?.choice ?? largest(options);
   const linearV = all.map((row) => rowDropV(row, options, choice) + row.fixedV);
   const indexes = indexesOf(options, choice);

@@ -1,8 +1,8 @@
 import { type Dual, Pricing } from "./dual.js";
 import { eliminate } from "./eliminate.js";
-import type { Box, Paths } from "./paths.js";
-import type { Program } from "./program.js";
-import { type Real, repair, type Touching } from "./repair.js";
+import type { Model } from "./model.js";
+import type { Box } from "./paths.js";
+import { type Real, repair } from "./repair.js";
 
 /** What is known of the rows within a box: the best choice found, and what every choice there costs at least. */
 export interface Relaxed {
@@ -20,14 +20,13 @@ const costTolerance = 1e-9;
  * that cannot win are struck, and an elimination with short lists, a relaxed one for bounds and a full one close the gap, as far as needed.
  */
 export function solveRows(
-  program: Program,
-  paths: Paths,
-  touching: Touching,
+  model: Model,
   given: Box,
   settings: { readonly below: number; readonly maxLabels: number; readonly rowPrice?: Float64Array },
 ): Relaxed {
+  const { program, paths, touching } = model;
   const start = settings.rowPrice ?? new Float64Array(program.rows.length);
-  const box = raisedLow(program, touching, given);
+  const box = raisedLow(model, given);
   if (!box) return { best: undefined, bound: Number.POSITIVE_INFINITY, rowPrice: start };
   let best: Real | undefined;
   const offer = (choice: readonly number[]): number => {
@@ -80,7 +79,7 @@ export function solveRows(
 }
 
 /** The box without options that break a row even with everything else at its largest; undefined: some row cannot be kept. */
-function raisedLow({ options, rows }: Program, touching: Touching, { low, high }: Box): Box | undefined {
+function raisedLow({ program: { options, rows }, touching }: Model, { low, high }: Box): Box | undefined {
   const ohmAt = (group: number, option: number) => options[group]?.ohmPerM[option] ?? 0;
   const spareV = rows.map(({ slackV, terms }) =>
     terms.reduce((left, { group, ampereM }) => left - ampereM * ohmAt(group, high[group] ?? 0), slackV),
@@ -100,6 +99,17 @@ function raisedLow({ options, rows }: Program, touching: Touching, { low, high }
     return option;
   });
   return { low: raised, high };
+}
+
+/** The part of a box that can hold a choice that costs less than `below`, by the prices of the rows given; undefined: none can. */
+export function affordable(
+  { program, paths }: Model,
+  box: Box,
+  rowPrice: Float64Array,
+  below: number,
+): Box | undefined {
+  const dual = new Pricing(program, paths, box).at(rowPrice);
+  return dual.bound < below ? struck(box, dual, below) : undefined;
 }
 
 /** The box without options at its edges that, priced, cannot be part of a choice under `below`. */
