@@ -102,7 +102,10 @@ describe("triplets after Falkenauer: by construction exactly three pieces fill e
 describe("against a solver of mixed-integer programs (HiGHS)", () => {
   let solve: SolveMilp;
   beforeAll(async () => {
-    const solver = await highs();
+    // The package's types are those of its CommonJS form, where the loader is `default`; the module form is the loader itself.
+    const loader: unknown = highs;
+    const load = typeof loader === "function" ? (loader as typeof highs.default) : highs.default;
+    const solver = await load();
     solve = (problem) => {
       const answer = solver.solve(milpText(problem), { mip_rel_gap: 0, mip_abs_gap: 0, output_flag: false });
       if (answer.Status === "Infeasible") return { status: "none", values: [], objective: Number.NaN };
