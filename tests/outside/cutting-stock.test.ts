@@ -142,7 +142,6 @@ describe("against a solver of mixed-integer programs (HiGHS)", () => {
     };
     const own = planOf(request);
     expect(own.proof).toBe("proven");
-    // The witness gets the whole question, not the rest: effort so small that the own search decides nothing.
     const money = witness(request, solve);
     expect(own.total.priceMinor).toBe(money);
   });
