@@ -1,8 +1,10 @@
 import { parseDocument } from "yaml";
+import type { Plan } from "../model/plan.js";
 import { readPlan } from "../read.js";
+import { yamlOptions } from "../source/compose.js";
 import { convert } from "../source/convert.js";
 import { Lines } from "../source/lines.js";
-import { type PlanDocument, yamlOptions } from "../source/open.js";
+import type { PlanDocument } from "../source/open.js";
 import { ProblemLog } from "../source/problem-log.js";
 import type { Written } from "../source/written.js";
 import type { Edit } from "./edit.js";
@@ -12,8 +14,14 @@ import { spliceSteps } from "./splice.js";
 import type { Step } from "./step.js";
 import { stepsOf } from "./steps-of.js";
 
+/** A plan that was read: its values, and the document they stand in. */
+export interface SoundPlan {
+  readonly plan: Plan;
+  readonly document: PlanDocument;
+}
+
 export type Edited =
-  | { readonly ok: true; readonly text: string; readonly document: PlanDocument }
+  | ({ readonly ok: true; readonly text: string } & SoundPlan)
   | { readonly ok: false; readonly problem: EditProblem };
 
 /**
@@ -33,7 +41,12 @@ export function applyEdits(text: string, edits: readonly Edit[]): Edited {
     const edit = edits[0] ?? { edit: "remove", at: "" };
     return { ok: false, problem: { code: "plan unsound", edit, problems: read.problems } };
   }
-  let result: Edited = { ok: true, text: read.document.text, document: read.document };
+  return editSound(read, edits);
+}
+
+/** Makes several edits in a plan that has been read already; all or none. */
+export function editSound(sound: SoundPlan, edits: readonly Edit[]): Edited {
+  let result: Edited = { ok: true, text: sound.document.text, plan: sound.plan, document: sound.document };
   for (const edit of edits) {
     if (!result.ok) return result;
     result = editDocument(result.document, edit);
@@ -54,7 +67,7 @@ function editDocument(document: PlanDocument, edit: Edit): Edited {
     if (text === undefined || wanted === undefined) continue;
     const read = readPlan(text);
     if (read.ok && sameMeaning(meaningOf(read.document.root), wanted))
-      return { ok: true, text, document: read.document };
+      return { ok: true, text, plan: read.plan, document: read.document };
     if (!read.ok) unsound = { code: "result unsound", edit, problems: read.problems };
   }
   return { ok: false, problem: unsound };

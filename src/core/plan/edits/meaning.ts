@@ -1,5 +1,5 @@
 import { isMap, isScalar, parseDocument } from "yaml";
-import { yamlOptions } from "../source/open.js";
+import { yamlOptions } from "../source/compose.js";
 import type { Path } from "../source/problem.js";
 import type { Written } from "../source/written.js";
 import type { Step } from "./step.js";

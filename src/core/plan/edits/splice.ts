@@ -84,13 +84,12 @@ class Splicer {
   private set({ keyEnd, value }: WrittenEntry, to: string): Replacement[] | undefined {
     const nothing = value.kind === "scalar" && value.start === value.end;
     if (!nothing && !this.isBlock(value)) return [{ start: value.start, end: value.end, text: to }];
-    const gap = this.text.slice(keyEnd, value.start);
-    const colon = gap.indexOf(":");
-    if (nothing) {
-      const before = colon === -1 ? ": " : this.text.charAt(value.start - 1) === ":" ? " " : "";
-      return [{ start: value.start, end: value.end, text: before + to }];
-    }
+    const colon = this.text.slice(keyEnd, value.start).indexOf(":");
     const after = keyEnd + colon + 1;
+    if (nothing)
+      return colon === -1
+        ? [{ start: keyEnd, end: keyEnd, text: `: ${to}` }]
+        : [{ start: after, end: after, text: ` ${to}` }];
     if (colon === -1) return undefined;
     return [
       { start: after, end: after, text: ` ${to}` },

@@ -1,5 +1,5 @@
 import { isScalar, parseDocument } from "yaml";
-import { yamlOptions } from "../source/open.js";
+import { yamlOptions } from "../source/compose.js";
 
 const plain = /^(?:[^\s\-?:,[\]{}#&*!|>'"%@`]|-(?=[^\s,[\]{}#:]))[^,[\]{}#:\n]*(?::(?=\d)[^,[\]{}#:\n]*)*$/;
 const maxLength = 2000;

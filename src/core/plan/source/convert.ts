@@ -15,11 +15,16 @@ export function convert(node: Node, log: ProblemLog): Written | undefined {
 class Conversion {
   private readonly anchors = new Map<string, Written | "open">();
   private aliases = 0;
+  /** Values so far, and what each anchored one holds, itself included. */
+  private values = 0;
+  private readonly sizes = new Map<Written, number>();
 
   constructor(private readonly log: ProblemLog) {}
 
   of(node: unknown, trail: Trail | undefined, fallbackAt: number): Written | undefined {
-    if (this.log.full) return undefined;
+    if (this.log.full || this.values > limits.maxValues) return undefined;
+    const before = this.values;
+    this.take(1, fallbackAt);
     if (isAlias(node)) return this.alias(node.source, node.range?.[0] ?? fallbackAt, trail);
     if (!isScalar(node) && !isMap(node) && !isSeq(node))
       return { kind: "scalar", value: null, text: "", start: fallbackAt, end: fallbackAt };
@@ -34,17 +39,25 @@ class Conversion {
       if (node.anchor !== undefined) this.anchors.set(node.anchor, scalar);
       return scalar;
     }
+    const collectionEnd = node.flow === true ? end : start;
     if (node.anchor !== undefined) this.anchors.set(node.anchor, "open");
     const written: Written = isMap(node)
-      ? { kind: "section", entries: this.entries(node, trail), start, end }
+      ? { kind: "section", entries: this.entries(node, trail), start, end: collectionEnd }
       : {
           kind: "list",
           items: node.items.flatMap((item, step) => this.of(item, { step, outer: trail }, start) ?? []),
           start,
-          end,
+          end: collectionEnd,
         };
     if (node.anchor !== undefined) this.anchors.set(node.anchor, written);
+    if (node.anchor !== undefined) this.sizes.set(written, this.values - before);
     return written;
+  }
+
+  private take(count: number, at: number): void {
+    const over = this.values > limits.maxValues;
+    this.values += count;
+    if (!over && this.values > limits.maxValues) this.log.tell(at, [], { code: "too many values" });
   }
 
   private alias(name: string, at: number, trail: Trail | undefined): Written | undefined {
@@ -56,6 +69,7 @@ class Conversion {
     const meant = this.anchors.get(name);
     if (meant !== undefined && meant !== "open") {
       meant.shared = true;
+      this.take((this.sizes.get(meant) ?? 1) - 1, at);
       return meant;
     }
     this.log.tell(at, pathOf(trail), {

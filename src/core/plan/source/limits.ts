@@ -7,10 +7,10 @@ export const limits = {
   maxBytes: 16 * 1024 * 1024,
   /** Sections within sections. The format itself needs 7. */
   maxDepth: 24,
-  /** Values, keys included, as written. */
+  /** Values, keys included; what an alias stands for counts each time. */
   maxValues: 2_000_000,
-  /** Values read, counting what an alias stands for each time. */
-  maxValuesRead: 4_000_000,
+  /** Signs and words of YAML that the full reader takes in, for writing that the quick reader does not know. */
+  maxSigns: 5_000_000,
   maxAliases: 2_000,
   /** Pieces of gear, counts added up. */
   maxGear: 100_000,

@@ -5,7 +5,7 @@
 export type Written = WrittenScalar | WrittenList | WrittenSection;
 
 interface Placed {
-  /** Characters from the start of the text. */
+  /** Characters from the start of the text. A block of indented lines has no end of its own: there it is as the start. */
   readonly start: number;
   readonly end: number;
   /** Stands for several values through an anchor and its aliases. */

@@ -1,5 +1,6 @@
 import { type Document, parseDocument } from "yaml";
-import { type Opened, openDocument, type PlanDocument, yamlOptions } from "../source/open.js";
+import { yamlOptions } from "../source/compose.js";
+import { type Opened, openDocument, type PlanDocument } from "../source/open.js";
 import type { ReadProblem } from "../source/problem.js";
 import { entryOf } from "../source/written.js";
 

@@ -1,0 +1,184 @@
+import { isDeepStrictEqual } from "node:util";
+import { expect, test } from "vitest";
+import { readPlan, readPlanBytes } from "../../src/core/plan/read.js";
+import { limits } from "../../src/core/plan/source/limits.js";
+import { openFully } from "../../src/core/plan/source/open.js";
+import { readQuick } from "../../src/core/plan/source/quick.js";
+import { PastLimit } from "../../src/core/plan/source/quick-flow.js";
+import type { Written } from "../../src/core/plan/source/written.js";
+import { readProblemLine } from "../../src/words/read-problems.js";
+import { docExample, examplePlans, smallPlan } from "../core/plan/doc-example.js";
+import { seeded, smallPiece, spoilt } from "./spoil.js";
+
+const plans = [docExample(), smallPlan, ...examplePlans().map((plan) => plan.text)];
+/** Far above what any of these takes on a busy machine; a loop without end or a square of the size would pass it. */
+const maxMs = 2_000;
+
+/** What the quick reader makes of it; a text past the limits is none of its. */
+function quickly(text: string): Written | undefined {
+  try {
+    return readQuick(text);
+  } catch (error) {
+    if (error instanceof PastLimit) return undefined;
+    throw error;
+  }
+}
+
+/** Reads and judges one spoilt plan: sound, or problems with a place and a sentence each; and quick and full reader agree. */
+function judge(text: string): "sound" | "refused" {
+  const quick = quickly(text);
+  if (quick !== undefined) {
+    const full = openFully(text);
+    if (!full.ok)
+      throw new Error(`the full reader refuses: ${full.problems.map(readProblemLine).join("; ")}`);
+    if (!isDeepStrictEqual(quick, full.document.root))
+      throw new Error("the quick reader reads something else");
+  }
+  const read = readPlan(text);
+  if (read.ok) return "sound";
+  if (read.problems.length === 0 || read.problems.length > limits.maxProblems + 1)
+    throw new Error("how many problems?");
+  for (const problem of read.problems) {
+    const line = readProblemLine(problem);
+    if (!(problem.line >= 1 && problem.column >= 1) || line.length > 1500 || /undefined|\[object/.test(line))
+      throw new Error(`no good sentence: ${line}`);
+  }
+  return "refused";
+}
+
+test.each([1, 2, 3, 4])(
+  "5,000 spoilt plans, seed %i: each is read or refused with reasons, in bounded time",
+  (seed) => {
+    const next = seeded(seed);
+    const seen = { sound: 0, refused: 0 };
+    for (let count = 0; count < 5_000; count++) {
+      const plan = plans[Math.floor(next() * plans.length)] ?? smallPlan;
+      const text = spoilt(smallPiece(plan, next), plans, next);
+      const start = performance.now();
+      try {
+        seen[judge(text)] += 1;
+      } catch (error) {
+        throw new Error(`seed ${seed}, plan ${count}: ${error}\n${JSON.stringify(text)}`);
+      }
+      if (performance.now() - start > maxMs)
+        throw new Error(`seed ${seed}, plan ${count} took too long:\n${JSON.stringify(text)}`);
+    }
+    // the spoiling neither always kills a plan nor never
+    expect(seen.sound).toBeGreaterThan(100);
+    expect(seen.refused).toBeGreaterThan(2_000);
+  },
+);
+
+test("2,000 plans with spoilt bytes are read or refused", () => {
+  const next = seeded(5);
+  for (let count = 0; count < 2_000; count++) {
+    const plan = plans[Math.floor(next() * plans.length)] ?? smallPlan;
+    const bytes = new TextEncoder().encode(smallPiece(plan, next));
+    for (let flips = 0; flips < 4; flips++)
+      bytes[Math.floor(next() * bytes.length)] = Math.floor(next() * 256);
+    const read = readPlanBytes(bytes);
+    if (!read.ok) expect(read.problems.map(readProblemLine).join("").length).toBeGreaterThan(0);
+  }
+});
+
+const head = "skiffloom: 1\nname: x\nrules: us\n";
+/** Ten levels of ten aliases each: a thousand million values if they were followed blindly. */
+const bomb = Array.from({ length: 10 }, (_, level) =>
+  level === 0
+    ? "  a0: &a0 {draws: 1 W}"
+    : `  a${level}: &a${level} [${Array(10)
+        .fill(`*a${level - 1}`)
+        .join(", ")}]`,
+).join("\n");
+const onList = Array.from({ length: 300 }, () => "{what: x}").join(", ");
+const hostile: [string, string, string | undefined][] = [
+  ["nested lists", "[".repeat(200_000), "too deep"],
+  ["nested sections", "{a: ".repeat(100_000), "too deep"],
+  ["nested dashes", "- ".repeat(100_000), "too deep"],
+  ["nested question marks", "? ".repeat(20_000), undefined],
+  [
+    "nested indents",
+    Array.from({ length: 1500 }, (_, depth) => `${" ".repeat(depth)}a:`).join("\n"),
+    "too deep",
+  ],
+  ["an alias bomb", `${head}gear:\n${bomb}\n`, undefined],
+  [
+    "an alias bomb where lists belong",
+    `${head}outings:\n  a: {lasts: 1 h, on: &o [${onList}]}\n${Array.from({ length: 1500 }, (_, n) => `  b${n}: {lasts: 1 h, on: *o}`).join("\n")}\n`,
+    undefined,
+  ],
+  [
+    "too many aliases",
+    `${head}gear:\n  a: &a {draws: 1 W}\n${Array.from({ length: 2_100 }, (_, n) => `  b${n}: *a`).join("\n")}`,
+    "too many aliases",
+  ],
+  [
+    "too many values",
+    `${head}one at a time: [${"[],".repeat(700_000)}${"[],".repeat(1_400_000)}]`,
+    "too many values",
+  ],
+  ["too many bytes", "#".repeat(limits.maxBytes + 1), "too large"],
+  ["a long line", `${head}craft: {kind: ${"a".repeat(2_000_000)}}`, "out of limits"],
+  ["a long key", `${head}${"a".repeat(1_000_000)}: 1`, undefined],
+  ["a long name", `${head}gear: {${"a".repeat(900)}: {draws: 1 W}}`, "bad name"],
+  ["a long quoted text", `${head}craft: {kind: "${"\\n".repeat(500_000)}"}`, "out of limits"],
+  ["many empty lines", `${head}${"\n".repeat(1_000_000)}`, undefined],
+  ["many comments", `${head}${"# x\n".repeat(300_000)}`, undefined],
+  ["many documents", "---\n".repeat(20_000), undefined],
+  ["many same keys", `${head}${"craft: {}\n".repeat(20_000)}`, "duplicate key"],
+  [
+    "many names twice",
+    `${head}gear:\n${Array.from({ length: 5_000 }, (_, n) => `  a${n}: {draws: 1 W}`).join("\n")}\nboxes:\n${Array.from({ length: 5_000 }, (_, n) => `  a${n}: {}`).join("\n")}`,
+    "name used twice",
+  ],
+  [
+    "many unknown places",
+    `${head}runs:\n${Array.from({ length: 5_000 }, (_, n) => `  a${n}: {from: b${n}, to: c${n}}`).join("\n")}`,
+    "unknown place",
+  ],
+  [
+    "a hundred thousand digits",
+    `${head}gear: {a: {draws: 1 W, count: ${"9".repeat(100_000)}}}`,
+    "number needed",
+  ],
+  ["a long number with a unit", `${head}gear: {a: {draws: ${"9".repeat(100_000)} W}}`, "quantity"],
+  [
+    "more gear than may be",
+    `${head}gear: {a: {draws: 1 W, count: 99999}, b: {draws: 1 W, count: 99999}}`,
+    "too much gear",
+  ],
+  ["a lone half of a letter", `${head}craft: {kind: "\ud800"}`, undefined],
+];
+test.each(hostile)("%s", (_what, text, code) => {
+  const start = performance.now();
+  const read = readPlan(text);
+  expect(performance.now() - start).toBeLessThan(30_000); // seconds at most, with room for a busy machine
+  if (code !== undefined) expect(read.ok ? [] : read.problems.map((problem) => problem.code)).toContain(code);
+  if (!read.ok)
+    for (const problem of read.problems) expect(readProblemLine(problem).length).toBeLessThan(1500);
+});
+
+test("20,000 pieces of gear with a run each are read in time in proportion to their number", () => {
+  const plan = (count: number) => {
+    const gear = Array.from(
+      { length: count },
+      (_, n) => `  lamp no. ${n}: {draws: 0.9 W, works: 9 V to 16 V, surroundings: wet}`,
+    );
+    const runs = Array.from(
+      { length: count },
+      (_, n) => `  run no. ${n}: {from: helm / a, to: lamp no. ${n}, length: 9 ft 4 in}`,
+    );
+    return `${head}panels: {helm: {ways: {a: {}}}}\ngear:\n${gear.join("\n")}\nruns:\n${runs.join("\n")}\n`;
+  };
+  const time = (text: string) => {
+    const start = performance.now();
+    const read = readPlan(text);
+    expect(read.ok).toBe(true);
+    return performance.now() - start;
+  };
+  const best = (text: string) => Math.min(time(text), time(text), time(text));
+  const small = best(plan(2_000));
+  const large = best(plan(20_000));
+  // ten times as many take ten times as long; forty leaves room for memory and neighbours, a square would be a hundred
+  expect(large / small).toBeLessThan(40);
+});
