@@ -15,7 +15,7 @@ const allowedA = (key: string, more: Partial<AmpacityConditions> = {}) =>
   ampacityA(sizeOfKey(key), { ...us, ...more }).ampacityA;
 
 describe("33 CFR 183.425 table 5, read in public reproductions of the CFR (published)", () => {
-  // corner and middle cells, keyed in again from the source
+  // corner and middle cells, typed in again by hand; the table itself was copied whole
   test.each([
     ["18 AWG", 60, 10],
     ["18 AWG", 105, 20],

@@ -63,7 +63,7 @@ describe.each([
   });
 });
 
-test("column sums of 33 CFR 183.425 table 5, added up from the source before it was copied", () =>
+test("column sums of 33 CFR 183.425 table 5 as copied: a cell changed by accident shows", () =>
   expect(
     usAmpacity.ratingsC.map((_, column) => sum(usAmpacity.rows.map(({ amps }) => amps[column] ?? 0))),
   ).toEqual([1755, 2070, 2225, 2265, 2625, 2830, 3010]));
@@ -131,8 +131,8 @@ describe("fuses and breakers", () => {
   test("let-through of figure G53 is k²·S², printed to four digits", () => {
     const [pvc, crossLinked] = shortCircuitK.rows.map(({ k }) => k);
     for (const row of maxLetThrough.rows) {
-      // 0.2 %: 35 mm² cross-linked and 16 mm² PVC are printed from a slightly rounded k²
-      expect(Math.abs(((pvc ?? 0) * row.areaMm2) ** 2 / 1e6 / row.pvc - 1)).toBeLessThan(0.004);
+      // 1.5 mm² is printed 0.0297 where k²·S² is 0.02976: cut off, 0.19 %
+      expect(Math.abs(((pvc ?? 0) * row.areaMm2) ** 2 / 1e6 / row.pvc - 1)).toBeLessThan(0.0025);
       expect(Math.abs(((crossLinked ?? 0) * row.areaMm2) ** 2 / 1e6 / row.crossLinked - 1)).toBeLessThan(
         0.004,
       );
