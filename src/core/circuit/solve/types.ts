@@ -24,7 +24,10 @@ export interface SourceTable {
   readonly ohm: Float64Array;
 }
 
-/** Takes (outputV · outputA) / efficiency + standby at its input. Non-isolated ones share inMinus = outMinus. */
+/**
+ * Holds outputV at its output and takes (outputV · outputA) / efficiency + standby at its input. It gives and never takes:
+ * where something else holds its output higher, it idles at 0 A. Non-isolated ones share inMinus = outMinus.
+ */
 export interface ConverterTable {
   readonly inPlus: Int32Array;
   readonly inMinus: Int32Array;
@@ -66,7 +69,7 @@ export interface Solution {
   readonly loadV: Float64Array;
   readonly converterInA: Float64Array;
   readonly converterOutA: Float64Array;
-  /** Loads whose voltage is under their least, before anything was cut out. */
+  /** Loads that are on and whose voltage is under their least, or that get none at all, before anything was cut out. */
   readonly underVoltage: readonly number[];
   /** Loads (index) that were cut out, in order. Empty unless asked for. */
   readonly cutOut: readonly number[];
@@ -76,6 +79,8 @@ export interface Solution {
   /** Where collapsed: share of all constant power that could still be carried (0…1), and the load at which it first fails. */
   readonly carriedShare?: number;
   readonly weakestLoad?: number;
+  /** Set instead of `weakestLoad` where it first fails at the input of a converter (index). */
+  readonly weakestConverter?: number;
   readonly iterations: number;
 }
 /** Signature of `solveNetwork` in `solve.ts`: throws RangeError on a malformed question (NaN, index out of range, ohm ≤ 0). */

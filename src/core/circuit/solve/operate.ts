@@ -1,0 +1,121 @@
+import { greatestShare } from "./collapse.js";
+import { type ConverterStates, converterState } from "./converter-state.js";
+import { type Demand, listDemand, loadsOn, setResistiveLines } from "./demand.js";
+import { findIslands, type Islands } from "./islands.js";
+import type { LinearNetwork } from "./linear-network.js";
+import { newton, type OperatingPoint, type Shares } from "./newton.js";
+import { radialNetwork } from "./radial.js";
+import { sparseNetwork } from "./sparse.js";
+import type { NetworkNumbers, SolveOptions } from "./types.js";
+
+/** A network made ready for solving, with converters in given states: topology done, open-circuit voltages known. */
+export interface Prepared {
+  readonly islands: Islands;
+  readonly linear: LinearNetwork;
+  readonly demand: Demand;
+  /** Voltages with all constant powers and currents off. */
+  readonly open: OperatingPoint;
+  readonly supplyV: number;
+}
+
+/** Voltage that counts as none, as a share of the supply. */
+const noVoltage = 1e-9;
+
+/** @throws RangeError where `method` is `radial` and the network is meshed or has a converter at work. */
+export function prepare(
+  network: NetworkNumbers,
+  states: ConverterStates,
+  cut: Uint8Array,
+  method: SolveOptions["method"],
+): Prepared {
+  const islands = findIslands(network, states, cut);
+  const loaded = loadsOn(network, islands, cut);
+  const linear = chooseMethod(network, islands, states, loaded, method);
+  setResistiveLines(network, loaded, linear);
+  linear.solve();
+  const supplyV = Math.max(greatest(network.sources.emfV), greatest(network.converters.outputV));
+  const demand = listDemand(network, states, loaded, linear, noVoltage * supplyV);
+  const open = { loadV: linear.loadV.slice(), inV: linear.inV.slice(), outA: linear.outA.slice() };
+  return { islands, linear, demand, open, supplyV };
+}
+
+function chooseMethod(
+  network: NetworkNumbers,
+  islands: Islands,
+  states: ConverterStates,
+  loaded: Uint8Array,
+  method: SolveOptions["method"],
+): LinearNetwork {
+  const atWork = states.some((state) => state !== converterState.off);
+  const radial = method === "sparse" || atWork ? undefined : radialNetwork(network, islands, loaded);
+  if (radial !== undefined) return radial;
+  if (method === "radial")
+    throw new RangeError(
+      `method radial needs a network without meshes and converters at work, got ${atWork ? "a converter" : "a mesh"}`,
+    );
+  return sparseNetwork(network, islands, states, loaded);
+}
+
+/** The state the network comes to: whole demand carried, or the last that exists on the way there. */
+export interface Operation {
+  readonly status: "solved" | "collapsed";
+  readonly shares: Shares;
+  readonly point: OperatingPoint;
+  readonly nodeV: Float64Array;
+  readonly branchV: Float64Array;
+  readonly sourceV: Float64Array;
+  readonly iterations: number;
+}
+
+/**
+ * Solves for the whole demand; where that has no solution, for the greatest share of the loads' constant power, and where even
+ * none of it can be carried, for the greatest share of what the converters draw.
+ */
+export function operate(network: NetworkNumbers, { linear, demand, open, supplyV }: Prepared): Operation {
+  const best = copyPoint(open);
+  const trial = copyPoint(open);
+  const nodeV = new Float64Array(network.nodeCount);
+  const branchV = new Float64Array(network.branches.ohm.length);
+  const sourceV = new Float64Array(network.sources.emfV.length);
+  let shares: Shares = { load: 0, converter: 0 };
+  let iterations = 0;
+  const holds = (load: number, converter: number, anyway = false): boolean => {
+    setPoint(trial, best);
+    const tried = newton(network, demand, { load, converter }, linear, trial, supplyV);
+    iterations += tried.iterations;
+    if (tried.end === "none" || (tried.end === "reversed" && !anyway)) {
+      linear.restart();
+      return false;
+    }
+    shares = { load, converter };
+    setPoint(best, trial);
+    linear.writeVoltages(nodeV, branchV, sourceV);
+    return true;
+  };
+  const end = (status: Operation["status"]): Operation => {
+    return { status, shares, point: best, nodeV, branchV, sourceV, iterations };
+  };
+  if (holds(1, 1)) return end("solved");
+  if (holds(0, 1)) {
+    const share = greatestShare((load) => holds(load, 1));
+    return end(share === 1 ? "solved" : "collapsed");
+  }
+  if (holds(0, 0, true)) greatestShare((converter) => holds(0, converter));
+  return end("collapsed");
+}
+
+function copyPoint({ loadV, inV, outA }: OperatingPoint): OperatingPoint {
+  return { loadV: loadV.slice(), inV: inV.slice(), outA: outA.slice() };
+}
+
+function setPoint(to: OperatingPoint, from: OperatingPoint): void {
+  to.loadV.set(from.loadV);
+  to.inV.set(from.inV);
+  to.outA.set(from.outA);
+}
+
+function greatest(values: Float64Array): number {
+  let most = 0;
+  for (let i = 0; i < values.length; i++) most = Math.max(most, values[i] as number);
+  return most;
+}

@@ -1,0 +1,136 @@
+import { acrossV } from "./across.js";
+import { checkNetwork } from "./check.js";
+import { converterState } from "./converter-state.js";
+import type { Operation, Prepared } from "./operate.js";
+import { asks, type Settled, settle } from "./settle.js";
+import {
+  loadLaw,
+  type NetworkNumbers,
+  type Solution,
+  type SolveNetwork,
+  type SolveOptions,
+} from "./types.js";
+
+/** A converter gives more than it can only beyond rounding, as a share of its limit. */
+const overShare = 1e-9;
+
+/**
+ * Voltages and currents of a network at rest. Method and limits: docs/methods/solver.md.
+ * @param network Tables of plain numbers; untouched.
+ * @throws RangeError on a malformed question (NaN, index out of range, ohm ≤ 0), or where `method` is `radial` and the network
+ * is meshed or has a converter at work. A boat that cannot work is no error: see `status`.
+ */
+export const solveNetwork: SolveNetwork = (network: NetworkNumbers, options: SolveOptions = {}): Solution => {
+  checkNetwork(network);
+  const whole = settle(network, false, options.method);
+  const underVoltage = loadsUnder(network, whole.operation.nodeV);
+  const settled =
+    options.cutOut === true && underVoltage.length > 0 ? settle(network, true, options.method) : whole;
+  const iterations = settled === whole ? whole.iterations : whole.iterations + settled.iterations;
+  return {
+    ...currents(network, settled),
+    ...collapse(network, settled),
+    underVoltage,
+    cutOut: settled.cutOrder,
+    iterations,
+  };
+};
+
+function loadsUnder(network: NetworkNumbers, nodeV: Float64Array): number[] {
+  const { plus, minus, minV } = network.loads;
+  const under: number[] = [];
+  for (let i = 0; i < minV.length; i++) {
+    const loadV = acrossV(nodeV, plus, minus, i);
+    if (asks(network, i) && (loadV < (minV[i] as number) || !(loadV > 0))) under.push(i);
+  }
+  return under;
+}
+
+/** Every current, from the voltages by the law of each thing. */
+function currents(network: NetworkNumbers, { operation, prepared, states, cut }: Settled) {
+  const { branches, sources, loads, converters } = network;
+  const { nodeV, branchV, sourceV, point, shares } = operation;
+  const { linear, demand } = prepared;
+  const branchA = branchV.map((dropV, i) => dropV / (branches.ohm[i] as number));
+  const sourceA = sourceV.map(
+    (terminalV, i) => ((sources.emfV[i] as number) - terminalV) / (sources.ohm[i] as number),
+  );
+
+  const loadV = new Float64Array(loads.value.length);
+  const loadA = new Float64Array(loads.value.length);
+  for (let i = 0; i < loadV.length; i++) loadV[i] = acrossV(nodeV, loads.plus, loads.minus, i);
+  for (let i = 0; i < loadV.length; i++)
+    if (loads.law[i] === loadLaw.resistance && cut[i] === 0)
+      loadA[i] = (loadV[i] as number) / (loads.value[i] as number);
+  for (const i of demand.currentLoads) loadA[i] = loads.value[i] as number;
+  for (const i of demand.powerLoads) {
+    loadV[i] = point.loadV[i] as number;
+    loadA[i] = (shares.load * (loads.value[i] as number)) / (loadV[i] as number);
+  }
+
+  const converterInA = new Float64Array(states.length);
+  const converterOutA = new Float64Array(states.length);
+  const convertersOver: number[] = [];
+  for (const i of demand.outputs) {
+    const outA = point.outA[i] as number;
+    converterOutA[i] = outA;
+    if (outA > (converters.maxOutputA[i] as number) * (1 + overShare)) convertersOver.push(i);
+  }
+  for (const i of demand.inputs) {
+    const passedW =
+      ((converters.outputV[i] as number) * (converterOutA[i] as number)) /
+      (converters.efficiency[i] as number);
+    const drawnW = shares.converter * (passedW + (converters.standbyW[i] as number));
+    converterInA[i] = drawnW / (point.inV[i] as number);
+  }
+  const convertersOff: number[] = [];
+  for (let i = 0; i < states.length; i++) if (states[i] === converterState.off) convertersOff.push(i);
+  const { status } = operation;
+  const { method } = linear;
+  return {
+    status,
+    method,
+    nodeV,
+    branchA,
+    sourceA,
+    loadA,
+    loadV,
+    converterInA,
+    converterOutA,
+    convertersOff,
+    convertersOver,
+  };
+}
+
+/** Where the demand has no solution: how much of it has, and the place where the voltage has fallen deepest. */
+function collapse(
+  network: NetworkNumbers,
+  { operation, prepared }: Settled,
+): Pick<Solution, "carriedShare" | "weakestLoad" | "weakestConverter"> {
+  if (operation.status === "solved") return {};
+  const carriedShare = operation.shares.load;
+  const { demand } = prepared;
+  const load = deepest([...demand.powerLoads, ...demand.currentLoads], (i) =>
+    fallenTo(network, prepared, operation, i),
+  );
+  const converter = deepest(
+    demand.inputs,
+    (i) => (operation.point.inV[i] as number) / (prepared.open.inV[i] as number),
+  );
+  if (converter.index !== -1 && converter.share < load.share)
+    return { carriedShare, weakestConverter: converter.index };
+  return load.index === -1 ? { carriedShare } : { carriedShare, weakestLoad: load.index };
+}
+
+function fallenTo({ loads }: NetworkNumbers, { open }: Prepared, { nodeV }: Operation, i: number): number {
+  return acrossV(nodeV, loads.plus, loads.minus, i) / (open.loadV[i] as number);
+}
+
+function deepest(rows: Iterable<number>, shareOf: (row: number) => number): { index: number; share: number } {
+  let found = { index: -1, share: Infinity };
+  for (const index of rows) {
+    const share = shareOf(index);
+    if (share < found.share) found = { index, share };
+  }
+  return found;
+}

@@ -1,0 +1,56 @@
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+
+/**
+ * Operating points of many decks from one run of ngspice (Debian package `ngspice`), read from its binary raw files at full
+ * precision.
+ * @returns for each deck the voltages by node name, lower case.
+ * @throws Error where ngspice is missing, or gave no operating point for a deck.
+ */
+export function runNgspice(decks: readonly string[]): Map<string, number>[] {
+  const folder = mkdtempSync(join(tmpdir(), "solver-witness-"));
+  try {
+    const commands = decks.flatMap((deck, i) => {
+      writeFileSync(join(folder, `${i}.cir`), deck);
+      return [`source ${folder}/${i}.cir`, "op", `write ${folder}/${i}.raw`, "destroy all", "remcirc"];
+    });
+    const script = ["* all decks", ".control", "set filetype=binary", ...commands, "quit", ".endc", ".end"];
+    writeFileSync(join(folder, "all.cir"), `${script.join("\n")}\n`);
+    const run = spawnSync("ngspice", ["-b", join(folder, "all.cir")], {
+      encoding: "utf8",
+      maxBuffer: 1 << 28,
+    });
+    if (run.error !== undefined)
+      throw new Error(`ngspice could not be run (Debian package ngspice): ${run.error.message}`);
+    return decks.map((_, i) => {
+      try {
+        return readRaw(readFileSync(join(folder, `${i}.raw`)));
+      } catch (cause) {
+        throw new Error(`ngspice gave nothing for deck ${i}: ${run.stderr.slice(-2000)}`, { cause });
+      }
+    });
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+/** A binary raw file: a text header that names the variables, then one double a variable. */
+function readRaw(bytes: Buffer): Map<string, number> {
+  const mark = Buffer.from("Binary:\n");
+  const headerEnd = bytes.indexOf(mark);
+  if (headerEnd === -1) throw new Error("no binary part");
+  const header = bytes.subarray(0, headerEnd).toString("latin1");
+  const names = header
+    .slice(header.indexOf("Variables:\n") + "Variables:\n".length)
+    .trimEnd()
+    .split("\n")
+    .map((line) => line.trim().split(/\s+/)[1] ?? "");
+  const voltages = new Map<string, number>();
+  names.forEach((name, i) => {
+    const inner = /^v\((.*)\)$/.exec(name)?.[1] ?? name;
+    voltages.set(inner, bytes.readDoubleLE(headerEnd + mark.length + 8 * i));
+  });
+  return voltages;
+}
