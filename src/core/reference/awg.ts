@@ -1,3 +1,5 @@
+import type { Sourced } from "./source.js";
+
 /**
  * The American wire gauge: two diameters are fixed and the 38 steps between them are one geometric series,
  * d = d36 · ratio^((36 − n) / steps). Gauges above 1 are written 1/0 … 4/0 and count as n = 0 … −3.
@@ -13,4 +15,4 @@ export const awg = {
   steps: 39,
   thickest: -3,
   thinnest: 40,
-} as const;
+} as const satisfies Sourced;

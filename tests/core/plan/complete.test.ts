@@ -38,7 +38,11 @@ runs:
 
   test("the start joint of a chain is that of its first cable only", () => {
     const chain = plan.runs.filter(({ group }) => group === "chain");
-    expect(chain.map(({ jointAtStart }) => jointAtStart)).toEqual(["solder sleeve", "sealed butt", "sealed butt"]);
+    expect(chain.map(({ jointAtStart }) => jointAtStart)).toEqual([
+      "solder sleeve",
+      "sealed butt",
+      "sealed butt",
+    ]);
   });
 
   test("every cable carries the way it hangs on", () => {
@@ -101,10 +105,18 @@ runs:
 
 describe("loose ends", () => {
   test.each([
-    ["gear not fed", "lamp", "gear: {lamp: {draws: 1 W}}\nruns: {feed: {from: house, to: helm, length: 1 m}}"],
+    [
+      "gear not fed",
+      "lamp",
+      "gear: {lamp: {draws: 1 W}}\nruns: {feed: {from: house, to: helm, length: 1 m}}",
+    ],
     ["panel not fed", "helm", ""],
     ["box not fed", "box", "boxes: {box: {}}\nruns: {feed: {from: house, to: helm, length: 1 m}}"],
-    ["run carries nothing", "lead", "gear: {a: {draws: 1 W}, b: {draws: 1 W}}\nruns: {lead: {from: a, to: b, length: 1 m}}"],
+    [
+      "run carries nothing",
+      "lead",
+      "gear: {a: {draws: 1 W}, b: {draws: 1 W}}\nruns: {lead: {from: a, to: b, length: 1 m}}",
+    ],
     [
       "way unclear",
       "lead",

@@ -267,7 +267,7 @@ gear: {"lamp #1": {draws: 1 W},}
     "ways: {lamps: {fuse: 5 A}, ",
   );
   expect(edited(odd, { edit: "set way fuse", at: "helm / pump: aft", to: "5 A" })).toContain(
-    '"pump: aft": {fuse: 5 A}}',
+    '"pump: aft": {fuse: 5 A} }',
   );
   expect(edited(odd, { edit: "set main fuse", at: "helm", to: "none" })).toContain("    main: none\n");
   expect(edited(odd, { edit: "set main fuse", at: "helm", to: "30 A" })).toBe(odd.replace("20 A", "30 A"));
@@ -276,6 +276,20 @@ gear: {"lamp #1": {draws: 1 W},}
   );
   expect(edited(odd, { edit: "remove", at: "lamp #1" })).toContain("gear: {");
   expect(edited(odd, { edit: "rename", at: "helm", to: "dash" })).toContain("? dash\n");
+});
+
+test("what is empty takes a value, and keeps the comment behind it", () => {
+  const text = smallPlan.replace(
+    "        switch: none\n",
+    "        switch: none\n      spare:   # for later\n      last:\n",
+  );
+  const moved = text.replace("        fuse: {rating: 3 A, device: breaker}\n", "");
+  expect(edited(moved, { edit: "set way fuse", at: "helm / spare", to: "5 A" })).toBe(
+    moved.replace("spare:   # for later", "spare: {fuse: 5 A}   # for later"),
+  );
+  expect(edited(moved, { edit: "set way fuse", at: "helm / last", to: "5 A" })).toBe(
+    moved.replace("      last:\n", "      last: {fuse: 5 A}\n"),
+  );
 });
 
 test.each([{ name: "docs", text: docExample() }, { name: "small", text: smallPlan }, ...examplePlans()])(

@@ -1,0 +1,123 @@
+import { keyText, valueText } from "../edits/value.js";
+import { readPlan } from "../read.js";
+import type { ReadProblem } from "../source/problem.js";
+import type { NewGear, NewPlanAnswers } from "./answers.js";
+import { newOuting } from "./new-outing.js";
+import { newWays } from "./new-ways.js";
+
+export type NewPlan =
+  | { readonly ok: true; readonly text: string }
+  | { readonly ok: false; readonly text: string; readonly problems: readonly ReadProblem[] };
+
+const battery = "battery";
+const panel = "panel";
+
+/**
+ * A complete, commented plan to go on from. What the answers do not say is left open, so that it is worked out or assumed
+ * and listed as such. Answers that make no sound plan (a voltage for a length) come back as problems of the text.
+ */
+export function newPlanText(answers: NewPlanAnswers): NewPlan {
+  const text = [
+    head(answers),
+    supply(answers),
+    panels(answers),
+    gear(answers),
+    runs(answers),
+    newOuting(answers.gear, panel),
+  ].join("\n");
+  const read = readPlan(text);
+  return read.ok ? { ok: true, text } : { ok: false, text, problems: read.problems };
+}
+
+/** Answers are data: whatever they hold, they stay one value on one line. */
+const value = (given: string) => valueText(given) ?? JSON.stringify(given);
+
+function head({ name, kind, length, hull, petrolOnBoard, rules }: NewPlanAnswers): string {
+  const craft = [
+    `kind: ${keyText(kind)}`,
+    `length: ${value(length)}`,
+    ...(hull === undefined ? [] : [`hull: ${hull}`]),
+    ...(petrolOnBoard === undefined ? [] : [`petrol on board: ${petrolOnBoard}`]),
+  ];
+  return `# A plan of the boat's electrics. Change what is not so, add what you know, and delete nothing you may want to
+# remember. What is left out is worked out or assumed, and the list of assumptions says so. docs/plan-format.md has all keys.
+skiffloom: 1   # format version
+name: ${keyText(name)}
+rules: ${rules}   # us | iso: whose numbers the findings use
+
+craft: {${craft.join(", ")}}
+# ambient: {cold: 0 °C, air: 20 °C, hot: 35 °C}   # the air she is used in
+`;
+}
+
+function supply({ battery: given }: NewPlanAnswers): string {
+  return `batteries:
+  ${battery}:
+    chemistry: ${given.chemistry}
+    voltage: ${value(given.voltage ?? "12 V")}
+    capacity: ${value(given.capacity)}
+    # From its label or sheet; the main fuse must be able to break the short circuit:
+    # internal resistance: 9 mΩ
+    # short circuit: 1400 A
+    # most current: 100 A
+    reserve: ${given.chemistry === "lifepo4" ? "20 %" : "50 %"}   # what you will not use
+    # fixed: strap   # strap | bracket | tray | loose
+    # covered: true   # posts booted, or in a lidded box
+    # A fuse close to the positive post protects everything behind it. \`from source\` is the length of wire before it.
+    main: {device: bolted fuse, rating: work out, from source: 5 in}
+`;
+}
+
+function panels({ gear: items }: NewPlanAnswers): string {
+  const ways = newWays(items).map(({ name, floats, gear: on }) => {
+    const what = on.length === 0 ? "for what comes later" : on.map((item) => item.name).join(", ");
+    const says = what.replace(/[\r\n]+/g, " ");
+    return floats
+      ? `      ${keyText(name)}: {switch: none, fuse: work out, always live: true}   # ${says}: live, it starts by itself`
+      : `      ${keyText(name)}: {switch: {rating: 10 A}, fuse: work out}   # ${says}`;
+  });
+  return `panels:
+  ${panel}:
+    # surroundings: splash   # dry | splash | wet | bilge | engine space
+    ways:   # a way is one fused, switched outlet; elsewhere it is written \`${panel} / lamps\`
+${ways.join("\n")}
+`;
+}
+
+function gear({ gear: items }: NewPlanAnswers): string {
+  if (items.length === 0)
+    return "gear: {}   # lamps, pumps, sockets: one line each, `lamp: {draws: 0.9 W}`\n";
+  return `gear:   # what each draws stands on its label or in its sheet; its leads are the thin wires it comes with
+${items.map(gearLines).join("\n")}
+`;
+}
+
+function gearLines(item: NewGear): string {
+  const float = item.role === "bilge pump";
+  const motor = float || item.role === "pump" || item.role === "blower" || item.role === "propulsion";
+  return [
+    `  ${keyText(item.name)}:`,
+    ...((item.count ?? 1) === 1 ? [] : [`    count: ${item.count}   # named 1, 2, 3 … behind the name`]),
+    `    role: ${item.role}`,
+    `    draws: ${value(item.draws)}`,
+    ...(motor ? ["    behaves as: motor"] : []),
+    ...(float ? ["    float switch: true", "    surroundings: bilge"] : []),
+    "    # works: 9 V to 16 V",
+    "    # leads: {size: 20 AWG, length: 8 in}",
+    "    # largest fuse: 3 A   # its maker's limit",
+  ].join("\n");
+}
+
+function runs({ battery: { cable }, gear: items }: NewPlanAnswers): string {
+  const feed = `  panel feed: {from: ${battery}, to: ${panel}, length: ${value(cable)}, size: work out}`;
+  const cables = newWays(items).flatMap(({ name, gear: on }) =>
+    on.map((item) => {
+      const each = (item.count ?? 1) === 1 ? "" : ", reaches: each";
+      const from = keyText(`${panel} / ${name}`);
+      return `  ${keyText(`${item.name} cable`)}: {from: ${from}, to: ${keyText(item.name)}${each}, length: ${value(item.cable)}}`;
+    }),
+  );
+  return `runs:   # one cable between two places, both conductors in it; sizes are worked out
+${[feed, ...cables].join("\n")}
+`;
+}

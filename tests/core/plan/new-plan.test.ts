@@ -1,0 +1,103 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { applyEdit } from "../../../src/core/plan/edits/apply.js";
+import { gearRoles } from "../../../src/core/plan/model/gear.js";
+import type { NewPlanAnswers } from "../../../src/core/plan/new/answers.js";
+import { newPlanText } from "../../../src/core/plan/new/new-plan.js";
+import { readPlan } from "../../../src/core/plan/read.js";
+
+// An invented boat.
+const answers: NewPlanAnswers = {
+  name: "Sedge Warbler",
+  kind: "punt",
+  length: "14 ft",
+  hull: "wood",
+  rules: "us",
+  battery: { chemistry: "agm", capacity: "30 Ah", cable: "5 ft" },
+  gear: [
+    { name: "stem lamp", role: "lighting", draws: "1.2 W", count: 2, cable: "9 ft 4 in" },
+    { name: "side light", role: "navigation light", draws: "2 W", count: 2, cable: "11 ft" },
+    { name: "well pump", role: "bilge pump", draws: "2.5 A at 12 V", cable: "7 ft" },
+    { name: "phone socket", role: "socket", draws: "2 A", cable: "2 ft" },
+  ],
+};
+
+test("a new plan is sound, says what was answered, and leaves the rest open", () => {
+  const made = newPlanText(answers);
+  const read = readPlan(made.text);
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  const { plan } = read;
+  expect(plan).toMatchObject({
+    name: "Sedge Warbler",
+    rules: "us",
+    craft: { kind: "punt", hullMaterial: "wood" },
+  });
+  expect(plan.batteries[0]).toMatchObject({
+    chemistry: "agm",
+    capacityAh: 30,
+    main: { device: "bolted fuse" },
+  });
+  expect(plan.panels[0]?.ways.map((way) => way.name)).toEqual([
+    "lamps",
+    "running lights",
+    "well pump",
+    "phone socket",
+    "spare",
+  ]);
+  expect(plan.panels[0]?.ways[2]).toMatchObject({ switch: "none", alwaysLive: true });
+  expect(plan.gear.map((gear) => gear.count)).toEqual([2, 2, 1, 1]);
+  expect(plan.gear[2]).toMatchObject({ floatSwitch: true, behaviour: "motor", surroundings: "bilge" });
+  expect(plan.runs).toHaveLength(5);
+  expect(plan.runs.every((run) => run.size === undefined)).toBe(true);
+  expect(plan.outings[0]?.on).toHaveLength(4);
+  expect(made.text.split("\n").every((line) => line.length <= 130)).toBe(true);
+});
+
+test("one goes on from it with edits", () => {
+  const { text } = newPlanText(answers);
+  expect(applyEdit(text, { edit: "set field", at: "battery", field: "short circuit", to: "900 A" }).ok).toBe(
+    true,
+  );
+  expect(applyEdit(text, { edit: "rename", at: "stem lamp", to: "bow lamp" }).ok).toBe(true);
+});
+
+test("no gear yet is a sound plan too", () => {
+  expect(newPlanText({ ...answers, gear: [] }).ok).toBe(true);
+});
+
+test("answers that do not fit come back as problems with their reasons", () => {
+  expect(newPlanText({ ...answers, length: "12 V" })).toMatchObject({
+    ok: false,
+    problems: [{ code: "quantity", foundKind: "voltage" }],
+  });
+  expect(newPlanText({ ...answers, gear: [...answers.gear, ...answers.gear.slice(0, 1)] }).ok).toBe(false);
+  expect(
+    newPlanText({ ...answers, gear: [{ name: "a / b", role: "other", draws: "1 W", cable: "1 m" }] }),
+  ).toMatchObject({ ok: false });
+});
+
+test("whatever is answered, the text holds it as data: a plan or problems, never another plan", () => {
+  const word = fc.string({ maxLength: 12, unit: "binary" });
+  const gear = fc.record({
+    name: word,
+    role: fc.constantFrom(...gearRoles),
+    draws: fc.oneof(fc.constant("1 W"), word),
+    count: fc.integer({ min: 1, max: 4 }),
+    cable: fc.oneof(fc.constant("1 m"), word),
+  });
+  let sound = 0;
+  fc.assert(
+    fc.property(word, word, fc.array(gear, { maxLength: 3 }), (name, kind, items) => {
+      const made = newPlanText({ ...answers, name, kind, gear: items });
+      const read = readPlan(made.text);
+      expect(read.ok).toBe(made.ok);
+      if (!read.ok) return;
+      sound += 1;
+      expect(read.plan).toMatchObject({ name, craft: { kind } });
+      expect(read.plan.gear.map((each) => each.name)).toEqual(items.map((item) => item.name));
+      expect(read.plan.gear.map((each) => each.role)).toEqual(items.map((item) => item.role));
+    }),
+    { seed: 1908, numRuns: 400 },
+  );
+  expect(sound).toBeGreaterThan(40);
+});
