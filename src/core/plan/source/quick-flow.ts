@@ -28,6 +28,23 @@ export class PastLimit extends Error {
   }
 }
 
+/** The keys of one section so far. Most sections are small, and a short list is lighter than a set. */
+export class Keys {
+  private readonly first: string[] = [];
+  private rest: Set<string> | undefined;
+
+  /** @returns false where the key is there already. */
+  add(key: string): boolean {
+    if (this.first.includes(key) || this.rest?.has(key) === true) return false;
+    if (this.first.length < 16) this.first.push(key);
+    else {
+      this.rest ??= new Set();
+      this.rest.add(key);
+    }
+    return true;
+  }
+}
+
 /** Reads words, quoted words and what stands in `{ }` and `[ ]`. */
 export class FlowReader {
   at = 0;
@@ -43,7 +60,7 @@ export class FlowReader {
     const close = isList ? closeList : closeSection;
     const items: Written[] = [];
     const entries: WrittenEntry[] = [];
-    const keys = new Set<string>();
+    const keys = new Keys();
     this.at += 1;
     this.count();
     for (;;) {
@@ -67,7 +84,7 @@ export class FlowReader {
     return value;
   }
 
-  private entry(indent: number, depth: number, keys: Set<string>): WrittenEntry {
+  private entry(indent: number, depth: number, keys: Keys): WrittenEntry {
     const key = this.scalar(true);
     this.checkKey(key, keys);
     this.spaces();
@@ -86,10 +103,9 @@ export class FlowReader {
     return { key: key.text, keyStart: key.start, keyEnd: key.end, value };
   }
 
-  checkKey(key: WrittenScalar, keys: Set<string>): void {
+  checkKey(key: WrittenScalar, keys: Keys): void {
     const { text } = key;
-    if (text === "" || text === "<<" || text.length > maxKeyLength || keys.has(text)) throw new NotPlain();
-    keys.add(text);
+    if (text === "" || text === "<<" || text.length > maxKeyLength || !keys.add(text)) throw new NotPlain();
   }
 
   private value(indent: number, depth: number): Written {

@@ -1,4 +1,4 @@
-import { FlowReader, NotPlain } from "./quick-flow.js";
+import { FlowReader, Keys, NotPlain } from "./quick-flow.js";
 import type { Written, WrittenEntry, WrittenScalar, WrittenSection } from "./written.js";
 
 /** Signs that only the full YAML reader weighs: tabs, other line breaks and what cannot be seen. */
@@ -55,7 +55,7 @@ class QuickReader extends FlowReader {
     this.checkDepth(depth);
     const start = this.at;
     const entries: WrittenEntry[] = [];
-    const keys = new Set<string>();
+    const keys = new Keys();
     this.count();
     for (;;) {
       const key = this.scalar(false);
