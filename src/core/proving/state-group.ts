@@ -1,0 +1,251 @@
+import { loadLaw, type NetworkNumbers } from "../circuit/solve/types.js";
+import { pocketMeter } from "../reference/meters.js";
+import { type Bench, loadsWith } from "./bench-network.js";
+import { brokenOhm, type Change, type Shadow } from "./change.js";
+import { type LivePart, livePart } from "./live-part.js";
+import type { Probe } from "./probe.js";
+import type { Spread } from "./spread.js";
+import { StateSolver, type StateValues } from "./state-solver.js";
+
+/** Beyond this an ohmmeter shows nothing [Ω]. */
+export const mostOhm = 1e8;
+/** Current an ohmmeter sends [A]: the circuit is straight with the power off, so any will do. */
+const ohmA = 1e-3;
+/** How an ohm reading is compared: z = ln(1 + R / 1 Ω), since what is broken reads anything. */
+export const ohmScale = (ohm: number): number => Math.log1p(Math.min(mostOhm, Math.max(0, ohm)));
+
+/** A thing that may vary, and by how much each reading follows one standard deviation of it. */
+export type Sensitivity = Float64Array;
+
+/** Probes of one state of the boat, with the live part of its circuit prepared. */
+export class StateGroup {
+  readonly part: LivePart;
+  private readonly solver: StateSolver;
+  private readonly values: StateValues;
+  private readonly base: StateValues;
+  /** Row in the live part of each bench branch and shadow; −1: not in it. */
+  private readonly rowOf: Int32Array;
+  private readonly loadRow: Int32Array;
+  private readonly start: Float64Array;
+  private readonly dead: boolean;
+  private readonly plus: Int32Array;
+  private readonly minus: Int32Array;
+  private readonly branch: Int32Array;
+  private readonly lambda: Float64Array;
+  readonly liveRows: readonly number[];
+
+  /**
+   * @param rows Places of the probes among all readings.
+   * @throws RangeError on a point or branch the circuit does not have.
+   */
+  constructor(
+    bench: Bench,
+    readonly probes: readonly Probe[],
+    readonly rows: readonly number[],
+    shadows: readonly Shadow[],
+  ) {
+    const node = (name: string) => rowNamed(bench.nodeOf, name, "point");
+    this.branch = Int32Array.from(probes, (p) =>
+      p.kind === "current" ? rowNamed(bench.branchOf, p.at, "branch") : -1,
+    );
+    const ends = probes.map((p, i): [number, number] => {
+      if (p.kind !== "current") return [node(p.at), node(p.against)];
+      const row = this.branch[i] ?? 0;
+      return [bench.numbers.branches.from[row] ?? 0, bench.numbers.branches.to[row] ?? 0];
+    });
+    const first = probes[0];
+    this.dead = first?.kind === "ohm";
+    const state = first && first.kind !== "ohm" ? onBench(bench, first.on) : deadBench(bench);
+    this.part = livePart(state, ends.flat());
+    const at = (whole: number) => this.part.nodeOf[whole] ?? -1;
+    this.plus = Int32Array.from(ends, ([plus]) => at(plus));
+    this.minus = Int32Array.from(ends, ([, minus]) => at(minus));
+
+    const count = bench.numbers.branches.ohm.length;
+    this.rowOf = new Int32Array(count + shadows.length).fill(-1);
+    this.part.branches.forEach((whole, row) => {
+      this.rowOf[whole] = row;
+    });
+    const { branches } = this.part.numbers;
+    const from = [...branches.from];
+    const to = [...branches.to];
+    shadows.forEach((shadow, i) => {
+      if (at(shadow.from) < 0 || at(shadow.to) < 0) return;
+      this.rowOf[count + i] = from.length;
+      from.push(at(shadow.from));
+      to.push(at(shadow.to));
+    });
+    const ohm = new Float64Array(from.length).fill(brokenOhm);
+    ohm.set(branches.ohm);
+    const network: NetworkNumbers = {
+      ...this.part.numbers,
+      branches: { from: Int32Array.from(from), to: Int32Array.from(to), ohm },
+    };
+    this.loadRow = new Int32Array(bench.numbers.loads.value.length).fill(-1);
+    this.part.loads.forEach((whole, row) => {
+      this.loadRow[whole] = row;
+    });
+    const knee = Float64Array.from(this.part.loads, (whole) => bench.kneeV[whole] ?? 6);
+    this.solver = new StateSolver(network, knee);
+    this.base = {
+      ohm,
+      emfV: network.sources.emfV,
+      sourceOhm: network.sources.ohm,
+      loadValue: network.loads.value,
+    };
+    this.values = {
+      ohm: ohm.slice(),
+      emfV: this.base.emfV.slice(),
+      sourceOhm: this.base.sourceOhm.slice(),
+      loadValue: this.base.loadValue.slice(),
+    };
+    this.start = new Float64Array(network.nodeCount);
+    this.lambda = new Float64Array(network.nodeCount);
+    this.liveRows = [...this.part.branches];
+    this.solver.solve(this.values);
+    this.start.set(this.solver.nodeV);
+  }
+
+  /** Readings of the boat with a change in it, written to their places in `into`. False: no state of rest was found. */
+  predict(change: Change, into: Float64Array): boolean {
+    this.put(change);
+    let settled = true;
+    if (!this.dead) {
+      this.solver.restart(this.start);
+      this.solver.solve(this.values);
+      settled = this.solver.settled;
+    }
+    this.probes.forEach((_, i) => {
+      into[this.rows[i] ?? 0] = this.read(i);
+    });
+    return settled;
+  }
+
+  /**
+   * How each reading follows each thing that varies, about the last prediction.
+   * @param add Takes one thing's influence on all readings of this group: its key, and change of the reading for each standard deviation.
+   * @param slope Takes, for each live branch of the bench, change of the reading for each ohm more.
+   */
+  sensitivities(
+    spread: Spread,
+    add: (key: string, row: number, perSigma: number) => void,
+    slope?: (branch: number, row: number, perOhm: number) => void,
+  ): void {
+    const { network, nodeV } = this.solver;
+    const { sources, loads, branches } = network;
+    this.probes.forEach((probe, i) => {
+      const row = this.rows[i] ?? 0;
+      const shown = this.read(i);
+      const lambda = this.solver.influence(this.plus[i] ?? 0, this.minus[i] ?? 0, this.lambda);
+      const own = probe.kind === "current" ? (this.rowOf[this.branch[i] ?? 0] ?? -1) : -1;
+      const scale = this.slopeOfScale(probe, own, shown);
+      const across = (plus: Int32Array, minus: Int32Array, k: number) =>
+        (lambda[plus[k] ?? 0] ?? 0) - (lambda[minus[k] ?? 0] ?? 0);
+      let hot = 0;
+      this.part.branches.forEach((whole, k) => {
+        const ohm = this.values.ohm[k] ?? 1;
+        const a = ((nodeV[branches.from[k] ?? 0] ?? 0) - (nodeV[branches.to[k] ?? 0] ?? 0)) / ohm;
+        let perOhm = scale * across(branches.from, branches.to, k) * (a / ohm);
+        if (k === own) perOhm -= a / ohm;
+        hot += perOhm * (spread.branchOhmPerK[whole] ?? 0);
+        add(`b${whole}`, row, perOhm * (spread.branchOhm[whole] ?? 0));
+        slope?.(whole, row, perOhm);
+      });
+      add("hot", row, hot * spread.copperK);
+      sources.emfV.forEach((_, s) => {
+        if (this.dead) return;
+        const ohm = this.values.sourceOhm[s] ?? 1;
+        const per = (scale * across(sources.plus, sources.minus, s)) / ohm;
+        const v = (nodeV[sources.plus[s] ?? 0] ?? 0) - (nodeV[sources.minus[s] ?? 0] ?? 0);
+        const a = ((this.values.emfV[s] ?? 0) - v) / ohm;
+        add(`e${s}`, row, per * (spread.emfV[s] ?? 0));
+        add(`s${s}`, row, -per * a * (spread.sourceOhm[s] ?? 0));
+      });
+      this.part.loads.forEach((whole, k) => {
+        const value = this.values.loadValue[k] ?? 0;
+        const per = -scale * across(loads.plus, loads.minus, k) * this.solver.loadA(k, value).perValue;
+        // what electronics show an ohmmeter is anyone's guess
+        const share = this.dead ? 1 : (spread.loadShare[whole] ?? 0);
+        add(`l${whole}`, row, per * value * share);
+      });
+    });
+  }
+
+  /** What the meter would show at probe i after the last prediction; ohms on their own scale. */
+  private read(i: number): number {
+    const plus = this.plus[i] ?? 0;
+    const minus = this.minus[i] ?? 0;
+    if (this.dead) this.solver.solve(this.values, { plus, minus, amp: ohmA });
+    const { nodeV } = this.solver;
+    const v = (nodeV[plus] ?? 0) - (nodeV[minus] ?? 0);
+    if (this.dead) return ohmScale(v / ohmA + pocketMeter.leadOhm.usual);
+    const branch = this.branch[i] ?? -1;
+    return branch < 0 ? v : v / (this.values.ohm[this.rowOf[branch] ?? 0] ?? 1);
+  }
+
+  private slopeOfScale(probe: Probe, own: number, shown: number): number {
+    if (probe.kind === "ohm") return 1 / (ohmA * Math.exp(shown));
+    return own < 0 ? 1 : 1 / (this.values.ohm[own] ?? 1);
+  }
+
+  private put({ extraOhm, ohm, emfV, sourceExtraOhm, load }: Change): void {
+    const { values, base } = this;
+    values.ohm.set(base.ohm);
+    values.emfV.set(base.emfV);
+    values.sourceOhm.set(base.sourceOhm);
+    values.loadValue.set(base.loadValue);
+    const at = (whole: number) => this.rowOf[whole] ?? -1;
+    for (const [whole, extra] of extraOhm ?? [])
+      if (at(whole) >= 0) values.ohm[at(whole)] = (base.ohm[at(whole)] ?? 0) + extra;
+    for (const [whole, to] of ohm ?? []) if (at(whole) >= 0) values.ohm[at(whole)] = to;
+    if (!this.dead)
+      for (const [source, by] of emfV ?? []) values.emfV[source] = Math.max(0, (base.emfV[source] ?? 0) + by);
+    for (const [source, extra] of sourceExtraOhm ?? [])
+      values.sourceOhm[source] = (base.sourceOhm[source] ?? 0) + extra;
+    for (const [whole, factor] of load ?? []) {
+      const row = this.loadRow[whole] ?? -1;
+      if (row < 0) continue;
+      const resistive = this.solver.network.loads.law[row] === loadLaw.resistance;
+      const value = base.loadValue[row] ?? 0;
+      values.loadValue[row] = resistive ? Math.min(brokenOhm, value / Math.max(1e-12, factor)) : value * factor;
+    }
+  }
+}
+
+function onBench(bench: Bench, on: readonly string[]): NetworkNumbers {
+  for (const name of on) rowNamed(bench.gearOf, name, "piece of gear");
+  return { ...bench.numbers, loads: loadsWith(bench, on) };
+}
+
+/** Batteries apart, converters silent, gear as an ohmmeter sees it. */
+function deadBench(bench: Bench): NetworkNumbers {
+  const { numbers, restingOhm } = bench;
+  const none = new Int32Array(0);
+  const nothing = new Float64Array(0);
+  return {
+    ...numbers,
+    sources: {
+      ...numbers.sources,
+      emfV: numbers.sources.emfV.map(() => 0),
+      ohm: numbers.sources.ohm.map(() => brokenOhm),
+    },
+    loads: { ...numbers.loads, law: numbers.loads.law.map(() => loadLaw.resistance), value: restingOhm.slice() },
+    converters: {
+      inPlus: none,
+      inMinus: none,
+      outPlus: none,
+      outMinus: none,
+      outputV: nothing,
+      maxOutputA: nothing,
+      efficiency: nothing,
+      standbyW: nothing,
+      minInputV: nothing,
+    },
+  };
+}
+
+function rowNamed(rows: ReadonlyMap<string, number>, name: string, what: string): number {
+  const row = rows.get(name);
+  if (row === undefined) throw new RangeError(`a ${what} of the circuit is required, got ${name}`);
+  return row;
+}

@@ -1,0 +1,249 @@
+import { type Factor, sparseFactor } from "../circuit/solve/factor.js";
+import { fillPattern } from "../circuit/solve/fill-pattern.js";
+import { loadLaw, type NetworkNumbers } from "../circuit/solve/types.js";
+import { TwoPoles } from "./two-poles.js";
+
+/** What may differ from one solve to the next [Ω, V, Ω, W or A or Ω]. Same rows as the network the solver was made for. */
+export interface StateValues {
+  readonly ohm: Float64Array;
+  readonly emfV: Float64Array;
+  readonly sourceOhm: Float64Array;
+  readonly loadValue: Float64Array;
+}
+
+/** Resistance behind a converter's output, and leak of every point: so small and so large that no reading shows them [Ω]. */
+const converterOhm = 1e-4;
+const leakS = 1e-10;
+const maxIterations = 90;
+const closeV = 1e-10;
+
+/**
+ * One state of the boat, prepared once and solved thousands of times with other values. Unlike `solveNetwork`, which asks whether gear
+ * can work at all, this follows a circuit with anything wrong in it: under its knee voltage a load draws like a resistance
+ * (I = P·V/knee²), backwards nothing, and a broken wire is a very large resistance.
+ */
+export class StateSolver {
+  readonly nodeV: Float64Array;
+  /** Solution of the last solve holds: false where the iteration came to no rest. */
+  settled = true;
+  private readonly matrix: Factor;
+  private readonly place: Int32Array;
+  private readonly branches: TwoPoles;
+  private readonly sources: TwoPoles;
+  private readonly loads: TwoPoles;
+  private readonly inputs: TwoPoles;
+  private readonly outputs: TwoPoles;
+  private readonly x: Float64Array;
+  private readonly right: Float64Array;
+  private readonly outA: Float64Array;
+  private readonly working: Uint8Array;
+
+  /** @param kneeV By load of `network`. */
+  constructor(
+    readonly network: NetworkNumbers,
+    private readonly kneeV: Float64Array,
+  ) {
+    const { branches, sources, loads, converters, nodeCount } = network;
+    const unknown = unknowns(network);
+    const size = unknown.reduce((most, at) => Math.max(most, at + 1), 0);
+    const rows: number[] = [];
+    const columns: number[] = [];
+    const pair = (plus: Int32Array, minus: Int32Array) =>
+      plus.forEach((node, i) => {
+        const a = unknown[node] ?? -1;
+        const b = unknown[minus[i] ?? 0] ?? -1;
+        if (a >= 0 && b >= 0 && a !== b) {
+          rows.push(a);
+          columns.push(b);
+        }
+      });
+    pair(branches.from, branches.to);
+    pair(sources.plus, sources.minus);
+    pair(loads.plus, loads.minus);
+    pair(converters.inPlus, converters.inMinus);
+    pair(converters.outPlus, converters.outMinus);
+    const pattern = fillPattern(size, Int32Array.from(rows), Int32Array.from(columns));
+    this.matrix = sparseFactor(pattern);
+    this.place = unknown.map((at) => (at < 0 ? -1 : (pattern.place[at] ?? -1)));
+    const poles = (plus: Int32Array, minus: Int32Array) =>
+      new TwoPoles(plus, minus, this.place, this.matrix);
+    this.branches = poles(branches.from, branches.to);
+    this.sources = poles(sources.plus, sources.minus);
+    this.loads = poles(loads.plus, loads.minus);
+    this.inputs = poles(converters.inPlus, converters.inMinus);
+    this.outputs = poles(converters.outPlus, converters.outMinus);
+    this.x = new Float64Array(size);
+    this.right = new Float64Array(size);
+    this.nodeV = new Float64Array(nodeCount);
+    this.outA = new Float64Array(converters.outputV.length);
+    this.working = new Uint8Array(converters.outputV.length).fill(1);
+  }
+
+  /** Voltages of every point against the reference of its part of the circuit, in `nodeV`. Starts from the last solution. */
+  solve(values: StateValues, driven?: { readonly plus: number; readonly minus: number; readonly amp: number }) {
+    const { x, right } = this;
+    this.settled = false;
+    for (let round = 0; round < maxIterations; round++) {
+      this.assemble(values);
+      if (driven) this.push(driven.plus, driven.minus, driven.amp);
+      if (this.matrix.factor() < 0) break;
+      this.matrix.solve(right);
+      // past a quarter of the rounds it swings between two states: half steps bring it to rest
+      const step = round < 24 ? 1 : 0.4;
+      let moved = 0;
+      for (let u = 0; u < x.length; u++) {
+        const by = (right[u] as number) - (x[u] as number);
+        if (Math.abs(by) > moved) moved = Math.abs(by);
+        x[u] = (x[u] as number) + step * by;
+      }
+      const changed = this.followConverters();
+      if (moved < closeV && !changed) {
+        this.settled = true;
+        break;
+      }
+    }
+    for (let node = 0; node < this.nodeV.length; node++) {
+      const u = this.place[node] as number;
+      this.nodeV[node] = u < 0 ? 0 : (x[u] as number);
+    }
+    return this.nodeV;
+  }
+
+  /** Starts the next solve afresh, every positive point at its supply: needed after a fault pulled everything down. */
+  restart(startV: Float64Array): void {
+    for (let node = 0; node < startV.length; node++) {
+      const u = this.place[node] as number;
+      if (u >= 0) this.x[u] = startV[node] as number;
+    }
+    this.working.fill(1);
+    this.outA.fill(0);
+  }
+
+  /**
+   * Influence of a current driven in anywhere on the voltage between two points, about the last solution: λ with
+   * d(V_plus − V_minus) = λ·dI. By node; the matrix is symmetric, so one solve gives all of them.
+   */
+  influence(plus: number, minus: number, into: Float64Array): Float64Array {
+    this.right.fill(0);
+    this.push(plus, minus, 1);
+    this.matrix.solve(this.right);
+    for (let node = 0; node < into.length; node++) {
+      const u = this.place[node] as number;
+      into[node] = u < 0 ? 0 : (this.right[u] as number);
+    }
+    return into;
+  }
+
+  /** Current of load i at the last solution, and what it would be more for one unit more of its value. */
+  loadA(i: number, value: number): { readonly currentA: number; readonly perValue: number } {
+    const v = this.loads.across(this.x, i);
+    if (this.network.loads.law[i] === loadLaw.resistance)
+      return value < Number.POSITIVE_INFINITY
+        ? { currentA: v / value, perValue: -v / (value * value) }
+        : { currentA: 0, perValue: 0 };
+    if (!(v > 0)) return { currentA: 0, perValue: 0 };
+    const perValue = this.shape(i, v).perValue;
+    return { currentA: perValue * value, perValue };
+  }
+
+  private push(plus: number, minus: number, amp: number): void {
+    const a = this.place[plus] ?? -1;
+    const b = this.place[minus] ?? -1;
+    if (a >= 0) this.right[a] = (this.right[a] as number) + amp;
+    if (b >= 0) this.right[b] = (this.right[b] as number) - amp;
+  }
+
+  private assemble({ ohm, emfV, sourceOhm, loadValue }: StateValues): void {
+    const { values } = this.matrix;
+    const { right, network } = this;
+    values.fill(0);
+    right.fill(0);
+    for (let u = 0; u < right.length; u++) values[u] = leakS;
+    for (let i = 0; i < ohm.length; i++) this.branches.stamp(values, i, 1 / (ohm[i] as number));
+    for (let i = 0; i < emfV.length; i++) {
+      const s = 1 / (sourceOhm[i] as number);
+      this.sources.stamp(values, i, s);
+      this.sources.drive(right, i, s * (emfV[i] as number));
+    }
+    const { law } = network.loads;
+    for (let i = 0; i < loadValue.length; i++) {
+      const value = loadValue[i] as number;
+      if (law[i] === loadLaw.resistance) {
+        this.loads.stamp(values, i, 1 / value);
+        continue;
+      }
+      const v = this.loads.across(this.x, i);
+      const { perValue, slopePerValue } = this.shape(i, v);
+      const slope = slopePerValue * value;
+      this.loads.stamp(values, i, slope);
+      this.loads.drive(right, i, slope * v - perValue * value);
+    }
+    const { outputV, efficiency, standbyW } = network.converters;
+    for (let i = 0; i < outputV.length; i++) {
+      if (this.working[i] === 0) continue;
+      this.outputs.stamp(values, i, 1 / converterOhm);
+      this.outputs.drive(right, i, (outputV[i] as number) / converterOhm);
+      const inV = Math.max(1, this.inputs.across(this.x, i));
+      const watts = (standbyW[i] as number) + ((outputV[i] as number) * (this.outA[i] as number)) / (efficiency[i] as number);
+      this.inputs.stamp(values, i, -watts / (inV * inV));
+      this.inputs.drive(right, i, (-2 * watts) / inV);
+    }
+  }
+
+  /** Current per unit of value, and its slope, of a load of constant power or current at a voltage. */
+  private shape(i: number, v: number): { perValue: number; slopePerValue: number } {
+    const knee = this.kneeV[i] as number;
+    const power = this.network.loads.law[i] === loadLaw.power;
+    if (!(v > 0)) return { perValue: 0, slopePerValue: 0 };
+    if (v >= knee) return power ? { perValue: 1 / v, slopePerValue: -1 / (v * v) } : { perValue: 1, slopePerValue: 0 };
+    const s = power ? 1 / (knee * knee) : 1 / knee;
+    return { perValue: s * v, slopePerValue: s };
+  }
+
+  /** Output currents of the converters, and those that stop for want of input. True: something changed. */
+  private followConverters(): boolean {
+    const { outputV, minInputV } = this.network.converters;
+    let changed = false;
+    for (let i = 0; i < outputV.length; i++) {
+      if (this.working[i] === 0) continue;
+      const a = Math.max(0, ((outputV[i] as number) - this.outputs.across(this.x, i)) / converterOhm);
+      // the difference of two near numbers over a small resistance: its last digits are noise
+      if (Math.abs(a - (this.outA[i] as number)) > 1e-6 * (1 + a)) changed = true;
+      this.outA[i] = a;
+      if (this.inputs.across(this.x, i) < (minInputV[i] as number)) {
+        this.working[i] = 0;
+        changed = true;
+      }
+    }
+    return changed;
+  }
+}
+
+/** An unknown for every node but one of each connected part: the first source's minus, else the part's first node. */
+function unknowns({ nodeCount, branches, sources, loads, converters }: NetworkNumbers): Int32Array {
+  const parent = Int32Array.from({ length: nodeCount }, (_, node) => node);
+  const find = (node: number): number => {
+    let at = node;
+    while (parent[at] !== at) {
+      parent[at] = parent[parent[at] as number] as number;
+      at = parent[at] as number;
+    }
+    return at;
+  };
+  const join = (plus: Int32Array, minus: Int32Array) =>
+    plus.forEach((node, i) => {
+      parent[find(node)] = find(minus[i] ?? node);
+    });
+  join(branches.from, branches.to);
+  join(sources.plus, sources.minus);
+  join(loads.plus, loads.minus);
+  join(converters.inPlus, converters.inMinus);
+  join(converters.outPlus, converters.outMinus);
+  const reference = new Map<number, number>();
+  for (const node of [...sources.minus, ...converters.outMinus, ...parent.keys()])
+    if (!reference.has(find(node))) reference.set(find(node), node);
+  let next = 0;
+  return Int32Array.from({ length: nodeCount }, (_, node) =>
+    reference.get(find(node)) === node ? -1 : next++,
+  );
+}
