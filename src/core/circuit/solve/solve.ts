@@ -51,7 +51,8 @@ function currents(network: NetworkNumbers, { operation, prepared, states, cut }:
   const { branches, sources, loads, converters } = network;
   const { nodeV, branchV, sourceV, point, shares } = operation;
   const { linear, demand } = prepared;
-  const branchA = branchV.map((dropV, i) => dropV / (branches.ohm[i] as number));
+  // Adding zero turns a −0 into 0.
+  const branchA = branchV.map((dropV, i) => dropV / (branches.ohm[i] as number) + 0);
   const sourceA = sourceV.map(
     (terminalV, i) => ((sources.emfV[i] as number) - terminalV) / (sources.ohm[i] as number),
   );
