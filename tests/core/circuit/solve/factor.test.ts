@@ -36,7 +36,7 @@ describe("factors", () => {
       matrix.values[at] = Number(matrix.values[at]) + value;
     };
     for (let i = 0; i < size; i++) add(i, i, entries + 1);
-    off.forEach((value, k) => add(Number(rows[k]), Number(columns[k]), value));
+    for (const [k, value] of off.entries()) add(Number(rows[k]), Number(columns[k]), value);
     const answer = new Float64Array(size);
     b.forEach((value, i) => {
       answer[place(i)] = value;
