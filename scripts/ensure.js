@@ -24,7 +24,9 @@ export function ensureNode() {
 /** Installs the locked npm packages, once for each state of the lock file. */
 export function ensureModules() {
   ensureNode();
-  const lock = createHash("sha256").update(readFileSync(join(top, "package-lock.json"))).digest("hex");
+  const lock = createHash("sha256")
+    .update(readFileSync(join(top, "package-lock.json")))
+    .digest("hex");
   const stamp = join(top, "node_modules", ".skiffloom-lock");
   if (existsSync(stamp) && readFileSync(stamp, "utf8") === lock) return;
   console.log("Installing npm packages (npm ci) …");
@@ -43,14 +45,21 @@ export function ensureDebian(wanted) {
   const root = typeof process.getuid === "function" && process.getuid() === 0;
   const apt = spawnSync("apt-get", ["--version"], { stdio: "ignore" }).status === 0;
   if (!root || !apt) {
-    console.error(`The tests need these Debian packages: ${missing.join(" ")}\n  sudo apt-get install ${missing.join(" ")}`);
+    console.error(
+      `The tests need these Debian packages: ${missing.join(" ")}\n  sudo apt-get install ${missing.join(" ")}`,
+    );
     process.exit(1);
   }
   console.log(`Installing Debian packages: ${missing.join(" ")} …`);
   const env = { ...process.env, DEBIAN_FRONTEND: "noninteractive" };
   run("apt-get", ["update", "-qq"], { env });
-  run("apt-get", ["install", "-y", "-qq", "--no-install-recommends", ...missing], { env, stdio: ["ignore", "ignore", "inherit"] });
+  run("apt-get", ["install", "-y", "-qq", "--no-install-recommends", ...missing], {
+    env,
+    stdio: ["ignore", "ignore", "inherit"],
+  });
 }
 
-export const hasCommand = (name) => () => spawnSync("sh", ["-c", `command -v ${name}`], { stdio: "ignore" }).status === 0;
-export const hasScipy = () => spawnSync("python3", ["-c", "import scipy.optimize"], { stdio: "ignore" }).status === 0;
+export const hasCommand = (name) => () =>
+  spawnSync("sh", ["-c", `command -v ${name}`], { stdio: "ignore" }).status === 0;
+export const hasScipy = () =>
+  spawnSync("python3", ["-c", "import scipy.optimize"], { stdio: "ignore" }).status === 0;

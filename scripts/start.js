@@ -1,13 +1,60 @@
-// npm start: the main job on an example plan: the summary on screen, the packet on disk.
+// npm start: builds the page and serves it on this machine. With a plan file: its summary on screen, its packet on disk.
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
+import { buildWeb, webFolder } from "./build-web.js";
 import { ensureModules, run, top } from "./ensure.js";
+import { serve } from "./serve.js";
 
-ensureModules();
-await import("./build.js");
-const plan = process.argv[2] ?? "examples/utility.yaml";
-const packet = join("out", "packet.pdf");
-mkdirSync(join(top, "out"), { recursive: true });
-const skiffloom = (...args) => run(process.execPath, ["bin/skiffloom.js", ...args]);
-skiffloom("figures", plan);
-skiffloom("packet", plan, "--to", packet, "--force");
+const help = `npm start                           builds the page and serves it on this machine only
+npm start -- --port 8080            the same, at a port of your choice
+npm start -- --once                 builds, serves, fetches the page once, and ends
+npm start -- examples/utility.yaml  prints that plan's figures, and writes its packet to out/packet.pdf`;
+
+const usualPort = 8412;
+const words = process.argv.slice(2);
+const plan = words.find((word) => /\.(ya?ml|json)$/.test(word));
+const at = words.indexOf("--port");
+const port = at < 0 ? undefined : Number(words[at + 1]);
+
+if (words.includes("--help")) console.log(help);
+else if (plan) await printPlan(plan);
+else if (port !== undefined && !(Number.isInteger(port) && port >= 0 && port < 65536)) {
+  console.error(`--port takes a number from 0 to 65535, got ${words[at + 1]}`);
+  process.exitCode = 2;
+} else await showPage(words.includes("--once"));
+
+async function printPlan(file) {
+  ensureModules();
+  await import("./build.js");
+  mkdirSync(join(top, "out"), { recursive: true });
+  const skiffloom = (...args) => run(process.execPath, ["bin/skiffloom.js", ...args]);
+  skiffloom("figures", file);
+  skiffloom("packet", file, "--to", join("out", "packet.pdf"), "--force");
+}
+
+async function showPage(once) {
+  ensureModules();
+  console.log("Building the page …");
+  await buildWeb();
+  const server = await openPort();
+  console.log(`Skiffloom is at ${server.address} (this machine only; Control-C ends it).`);
+  if (once) {
+    const page = await fetch(server.address);
+    console.log(`The page answers with ${page.status}.`);
+    process.exitCode = page.ok ? 0 : 1;
+    await server.close();
+  }
+}
+
+/** The same port each time, since a browser keeps plans by address; another only where that one is taken. */
+async function openPort() {
+  try {
+    return await serve({ folder: webFolder, port: port ?? usualPort });
+  } catch (error) {
+    if (error.code !== "EADDRINUSE" || port !== undefined) throw error;
+    console.log(
+      `Port ${usualPort} is taken. Plans kept in the browser belong to that address; another one has its own.`,
+    );
+    return serve({ folder: webFolder });
+  }
+}

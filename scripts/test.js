@@ -1,8 +1,11 @@
 // npm test: everything CI holds. Installs what it needs, then layers, types, lint, and the tests.
+import { existsSync } from "node:fs";
+import { buildWeb } from "./build-web.js";
 import { ensureDebian, ensureModules, hasCommand, hasScipy, run } from "./ensure.js";
 
 ensureModules();
 ensureDebian({
+  chromium: () => existsSync("/usr/bin/chromium"),
   ngspice: hasCommand("ngspice"),
   "poppler-utils": hasCommand("pdftotext"),
   "python3-scipy": hasScipy,
@@ -11,4 +14,5 @@ run(process.execPath, ["scripts/layers.js"]);
 run("npx", ["tsc", "-b"]);
 run("npx", ["biome", "ci", "."]);
 await import("./build.js");
+await buildWeb();
 run("npx", ["vitest", "run", ...process.argv.slice(2)]);

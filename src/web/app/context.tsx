@@ -1,0 +1,68 @@
+import { createContext, type ReactNode, useContext, useSyncExternalStore } from "react";
+import type { Figures } from "../../core/figures-types.js";
+import type { Shows } from "../../core/plan/model/plan.js";
+import { en, type ScreenWords } from "../../words/screen/en.js";
+import { figuresShown, type PlanState } from "../state/plan-state.js";
+import type { PlanStore } from "../state/plan-store.js";
+import { type PreferenceStore, type Preferences, showsFor } from "../state/preferences.js";
+
+const Words = createContext<ScreenWords>(en);
+const Preference = createContext<PreferenceStore | undefined>(undefined);
+const Plan = createContext<PlanStore | undefined>(undefined);
+
+export function WordsProvider({ words, children }: { words: ScreenWords; children: ReactNode }) {
+  return <Words value={words}>{children}</Words>;
+}
+
+export function PreferencesProvider({ store, children }: { store: PreferenceStore; children: ReactNode }) {
+  return <Preference value={store}>{children}</Preference>;
+}
+
+export function PlanProvider({ store, children }: { store: PlanStore; children: ReactNode }) {
+  return <Plan value={store}>{children}</Plan>;
+}
+
+/** Every string on screen, in the person's language. */
+export function useWords(): ScreenWords {
+  return useContext(Words);
+}
+
+function needed<T>(value: T | undefined, what: string): T {
+  if (value === undefined) throw new RangeError(`${what} required around this component`);
+  return value;
+}
+
+/** The person's preferences and how to change them. */
+export function usePreferences(): readonly [Preferences, (change: Partial<Preferences>) => void] {
+  const store = needed(useContext(Preference), "PreferencesProvider");
+  const preferences = useSyncExternalStore(store.subscribe, store.get);
+  return [preferences, (change) => store.set(change)];
+}
+
+/** The open plan, to change it. @throws RangeError outside of an open plan. */
+export function usePlanStore(): PlanStore {
+  return needed(useContext(Plan), "PlanProvider");
+}
+
+/** A part of what is known of the open plan; renders again only when that part changes. */
+export function usePlan<T>(part: (state: PlanState) => T): T {
+  const store = usePlanStore();
+  return useSyncExternalStore(store.subscribe, () => part(store.get()));
+}
+
+/** All figures to show: worked out last, or those of an edit being tried out. Undefined while there are none. */
+export function useFigures(): Figures | undefined {
+  return usePlan(figuresShown);
+}
+
+const usual: Shows = { lengths: "millimetres", conductors: "metric", paper: "a4" };
+
+/** How lengths, conductor sizes and paper are shown to this person. */
+export function useShows(): Shows {
+  const [preferences] = usePreferences();
+  const shows = usePlan(({ reading, outcome }) => {
+    if (reading.ok) return reading.plan.shows;
+    return outcome?.is === "figures" ? outcome.figures.plan.source.shows : usual;
+  });
+  return showsFor(shows, preferences);
+}

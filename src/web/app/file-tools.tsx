@@ -1,0 +1,45 @@
+import { useEffect, useState } from "react";
+import { whenWords } from "../parts/when-words.js";
+import { fileOf, type SavedFile, saveElsewhere, saveInPlace } from "../state/files.js";
+import { usePlan, usePlanStore, useWords } from "./context.js";
+
+/** Saving to a real file, and whether there is any copy outside this browser. */
+export function FileTools() {
+  const { keeping } = useWords();
+  const store = usePlanStore();
+  const record = usePlan((state) => state.record);
+  const [file, setFile] = useState<string>();
+  const [said, setSaid] = useState<string>();
+  useEffect(() => {
+    void fileOf(record.id).then(setFile);
+  }, [record.id]);
+  const save = async (saving: (id: string, name: string, text: string) => Promise<SavedFile>) => {
+    try {
+      const saved = await saving(record.id, record.name, store.get().text);
+      if (saved.is === "saved") {
+        await store.noteSaved(saved.file);
+        setFile(await fileOf(record.id));
+        setSaid(keeping.saved(saved.file));
+      } else if (saved.is === "changed meanwhile") setSaid(keeping.fileChanged(saved.file));
+    } catch (error) {
+      setSaid(keeping.fileFailed(error instanceof Error ? error.message : String(error)));
+    }
+  };
+  const { saved } = record;
+  return (
+    <section className="file-tools">
+      {file !== undefined && (
+        <button type="button" onClick={() => void save((id, _name, text) => saveInPlace(id, text))}>
+          {keeping.saveTo(file)}
+        </button>
+      )}
+      <button type="button" onClick={() => void save(saveElsewhere)}>
+        {keeping.saveCopy}
+      </button>
+      <p className="hint">
+        {saved ? keeping.savedAs(whenWords(saved.at)) : `${keeping.onlyHere} ${keeping.onlyHereHint}`}
+      </p>
+      {said !== undefined && <p role="status">{said}</p>}
+    </section>
+  );
+}

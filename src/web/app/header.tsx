@@ -1,0 +1,98 @@
+import type { ReactNode } from "react";
+import { Button, Dialog, DialogTrigger, Popover } from "react-aria-components";
+import { Icon } from "../parts/icon.js";
+import { PlaceLink } from "../parts/place-link.js";
+import { aboutSentence } from "../parts/step-words.js";
+import { ViewLink } from "../parts/view-link.js";
+import type { StepAbout } from "../state/keep/records.js";
+import { usePlan, usePlanStore, useWords } from "./context.js";
+import { FileTools } from "./file-tools.js";
+import { KeepingMark } from "./keeping-mark.js";
+import { SettingsPanel } from "./settings-panel.js";
+import { useUndoKeys } from "./undo-keys.js";
+import { toolIds, type ViewId } from "./view-ids.js";
+
+/** Whose plan it is, whether it is kept, undo and redo, tools and settings. */
+export function Header({ view }: { view: ViewId }) {
+  const words = useWords();
+  const name = usePlan(({ record }) => record.name);
+  const readOnly = usePlan((state) => state.readOnly !== undefined);
+  return (
+    <header className="header">
+      <PlaceLink to={{ at: "start" }} className="home" title={words.shell.toStart}>
+        <img src="./mark.svg" alt={words.shell.toStart} width="28" height="28" />
+      </PlaceLink>
+      <div className="header-name">
+        <h1>
+          <bdi>{name}</bdi>
+        </h1>
+        {readOnly ? <span className="keeping">{words.shell.readOnly}</span> : <KeepingMark />}
+      </div>
+      <UndoButtons />
+      <Panel icon="more" label={words.shell.tools}>
+        {(close) => (
+          <>
+            <nav className="panel-links" aria-label={words.shell.tools}>
+              {toolIds.map((id) => (
+                <ViewLink key={id} view={id} current={id === view} onGo={close}>
+                  {words.views.names[id]}
+                </ViewLink>
+              ))}
+            </nav>
+            <FileTools />
+          </>
+        )}
+      </Panel>
+      <Panel icon="settings" label={words.shell.settings}>
+        {() => <SettingsPanel />}
+      </Panel>
+    </header>
+  );
+}
+
+function UndoButtons() {
+  const words = useWords();
+  const store = usePlanStore();
+  const undo = usePlan((state) => state.undo);
+  const redo = usePlan((state) => state.redo);
+  useUndoKeys(store);
+  const label = (what: StepAbout | undefined, plain: string, full: (what: string) => string) =>
+    what ? full(aboutSentence(what, words)) : plain;
+  return (
+    <div className="undo">
+      <Button
+        className="icon-button"
+        aria-label={label(undo, words.shell.undo, words.shell.undoWhat)}
+        isDisabled={!undo}
+        onPress={() => store.undo()}
+      >
+        <Icon name="undo" />
+      </Button>
+      <Button
+        className="icon-button"
+        aria-label={label(redo, words.shell.redo, words.shell.redoWhat)}
+        isDisabled={!redo}
+        onPress={() => store.redo()}
+      >
+        <Icon name="redo" />
+      </Button>
+    </div>
+  );
+}
+
+function Panel(props: {
+  icon: "more" | "settings";
+  label: string;
+  children: (close: () => void) => ReactNode;
+}) {
+  return (
+    <DialogTrigger>
+      <Button className="icon-button" aria-label={props.label}>
+        <Icon name={props.icon} />
+      </Button>
+      <Popover className="panel" placement="bottom end">
+        <Dialog aria-label={props.label}>{({ close }) => props.children(close)}</Dialog>
+      </Popover>
+    </DialogTrigger>
+  );
+}

@@ -1,0 +1,45 @@
+import { Suspense } from "react";
+import { usePlan, useWords } from "./context.js";
+import { FaultGuard } from "./fault-guard.js";
+import { Header } from "./header.js";
+import { LedgerLine } from "./ledger-line.js";
+import { Notices } from "./notices.js";
+import { usePlace } from "./place.js";
+import { ReadProblems } from "./read-problems.js";
+import { SlipArea } from "./slip-area.js";
+import { SlipProvider } from "./slip-state.js";
+import { Stages } from "./stages.js";
+import { forgetView, viewOf } from "./view-list.js";
+
+/** The frame of an open plan: header, ledger line, stages, the view one is in, and the slip of what is selected. */
+export function Shell() {
+  const words = useWords();
+  const place = usePlace();
+  const sound = usePlan(({ reading }) => reading.ok);
+  if (place.at === "start") return null;
+  const { view } = place;
+  const View = viewOf(view);
+  return (
+    <SlipProvider>
+      <button type="button" className="skip" onClick={() => document.getElementById("work")?.focus()}>
+        {words.shell.skip}
+      </button>
+      <Header view={view} />
+      <LedgerLine />
+      <Stages view={view} />
+      <div className="desk">
+        <main id="work" tabIndex={-1} aria-label={words.views.names[view]} data-view={view}>
+          <Notices />
+          {!sound && <ReadProblems />}
+          <FaultGuard key={view} again={() => forgetView(view)}>
+            <Suspense fallback={<p className="loading">{words.shell.loading}</p>}>
+              <View />
+            </Suspense>
+          </FaultGuard>
+        </main>
+        <SlipArea />
+      </div>
+      <footer className="foot">{words.shell.planningAid}</footer>
+    </SlipProvider>
+  );
+}

@@ -1,0 +1,35 @@
+import { type ReactNode, useEffect, useRef } from "react";
+import { useWords } from "../app/context.js";
+import { Icon } from "./icon.js";
+
+/** A slip of paper beside the drawing. Escape closes it; focus comes to its heading when it opens. */
+export function Slip(props: { title: string; kind?: string; close: () => void; children: ReactNode }) {
+  const words = useWords().shell;
+  const heading = useRef<HTMLHeadingElement>(null);
+  const { title, close } = props;
+  useEffect(() => {
+    if (title !== "") heading.current?.focus({ preventScroll: true });
+  }, [title]);
+  return (
+    <aside
+      className="slip"
+      aria-label={words.slipOf(title)}
+      onKeyDown={(event) => {
+        if (event.key === "Escape" && !event.defaultPrevented) close();
+      }}
+    >
+      <header className="slip-head">
+        <div>
+          {props.kind !== undefined && <p className="slip-kind">{props.kind}</p>}
+          <h2 ref={heading} tabIndex={-1}>
+            <bdi>{title}</bdi>
+          </h2>
+        </div>
+        <button type="button" className="icon-button" aria-label={words.close} onClick={close}>
+          <Icon name="close" />
+        </button>
+      </header>
+      {props.children}
+    </aside>
+  );
+}

@@ -1,0 +1,19 @@
+import type { Figures } from "../../../core/figures-types.js";
+import type { ReadProblem } from "../../../core/plan/source/problem.js";
+
+/** What the page asks of its worker: all figures of a plan. */
+export interface FiguresRequest {
+  readonly no: number;
+  readonly text: string;
+}
+
+/** `fault`: the program itself failed; it is shown, never hidden. */
+export type FiguresOutcome =
+  | { readonly is: "figures"; readonly figures: Figures }
+  | { readonly is: "unreadable"; readonly problems: readonly ReadProblem[] }
+  | { readonly is: "fault"; readonly detail: string };
+
+export interface FiguresAnswer {
+  readonly no: number;
+  readonly outcome: FiguresOutcome;
+}

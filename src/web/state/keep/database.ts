@@ -1,0 +1,54 @@
+import { type DBSchema, type IDBPDatabase, openDB } from "idb";
+import type { MomentRecord, PlanRecord, StepRecord } from "./records.js";
+
+interface Shelf extends DBSchema {
+  plans: { key: string; value: PlanRecord };
+  steps: { key: [string, number]; value: StepRecord };
+  moments: { key: [string, number]; value: MomentRecord };
+  /** Handles of files on disk, by plan, with the text as it was when last read or written. */
+  files: { key: string; value: { plan: string; handle: FileSystemFileHandle; text: string } };
+}
+
+export type ShelfDatabase = IDBPDatabase<Shelf>;
+export const databaseName = "skiffloom";
+const version = 1;
+
+/** Why nothing can be kept: the browser does not allow it, or a newer version of the page wrote what is there. */
+export class NoDatabase extends Error {
+  constructor(
+    readonly reason: "refused" | "newer",
+    detail: string,
+  ) {
+    super(detail);
+    this.name = "NoDatabase";
+  }
+}
+
+/**
+ * Opens the browser's database.
+ * @param lost Called when another tab needs a newer form of it, and this one had to let go.
+ * @throws NoDatabase
+ */
+export async function openShelf(lost: () => void): Promise<ShelfDatabase> {
+  try {
+    const database = await openDB<Shelf>(databaseName, version, {
+      upgrade(opened, from) {
+        if (from >= 1) return;
+        opened.createObjectStore("plans", { keyPath: "id" });
+        opened.createObjectStore("steps", { keyPath: ["plan", "no"] });
+        opened.createObjectStore("moments", { keyPath: ["plan", "step"] });
+        opened.createObjectStore("files", { keyPath: "plan" });
+      },
+      blocking() {
+        database.close();
+        lost();
+      },
+      terminated: lost,
+    });
+    return database;
+  } catch (error) {
+    const detail = error instanceof Error ? error.message : String(error);
+    const newer = error instanceof DOMException && error.name === "VersionError";
+    throw new NoDatabase(newer ? "newer" : "refused", detail);
+  }
+}

@@ -1,0 +1,224 @@
+import { readPlan } from "../../../core/plan/read.js";
+import type { Keeping, Notice } from "../plan-state.js";
+import { mergeTexts } from "../text/merge.js";
+import type { History } from "./history.js";
+import type { Keeper } from "./keeper.js";
+import type { Kept, StoredPlan } from "./plans.js";
+import type { MomentRecord, PlanRecord, StepAbout } from "./records.js";
+
+export interface QueueChange {
+  readonly record: PlanRecord;
+  readonly keeping: Keeping;
+  /** The text to show, once nothing is waiting any more. */
+  readonly text?: string;
+  readonly notice?: Notice;
+  readonly moments?: readonly MomentRecord[];
+  /** Something was written that other tabs should see. */
+  readonly wrote?: boolean;
+}
+
+export interface QueueParts {
+  readonly keeper: Keeper;
+  readonly history: History;
+  readonly now: () => number;
+  readonly record: PlanRecord;
+  readonly text: string;
+  readonly changed: (change: QueueChange) => void;
+}
+
+type Job =
+  | {
+      readonly do: "keep";
+      readonly before: string;
+      readonly after: string;
+      readonly about: StepAbout;
+      readonly name: string;
+    }
+  | { readonly do: "undo" | "redo" | "follow" };
+
+/**
+ * Keeps one thing after the other. Each state goes on top of the newest one that is kept; where another tab was first, both
+ * changes are merged, or, where they touch the same lines, this one is kept beside the other.
+ */
+export class Queue {
+  private record: PlanRecord;
+  /** Text of the newest kept state. */
+  private text: string;
+  private readonly jobs: Job[] = [];
+  private running: Promise<void> | undefined;
+  private failed: string | undefined;
+
+  constructor(private readonly parts: QueueParts) {
+    this.record = parts.record;
+    this.text = parts.text;
+  }
+
+  keep(given: Omit<Extract<Job, { do: "keep" }>, "do">): void {
+    this.add({ do: "keep", ...given });
+  }
+
+  undo(): void {
+    this.add({ do: "undo" });
+  }
+
+  redo(): void {
+    this.add({ do: "redo" });
+  }
+
+  async follow(): Promise<void> {
+    this.add({ do: "follow" });
+    await this.settled();
+  }
+
+  retry(): void {
+    this.failed = undefined;
+    this.start();
+  }
+
+  async settled(): Promise<void> {
+    while (this.running) await this.running;
+  }
+
+  recordChanged(record: PlanRecord): void {
+    this.record = record;
+    this.tell({});
+  }
+
+  private add(job: Job): void {
+    this.jobs.push(job);
+    this.failed = undefined;
+    this.tell({});
+    this.start();
+  }
+
+  private start(): void {
+    this.running ??= this.run().finally(() => {
+      this.running = undefined;
+    });
+  }
+
+  private async run(): Promise<void> {
+    for (let job = this.jobs[0]; job !== undefined; job = this.jobs[0]) {
+      try {
+        await this.doJob(job);
+      } catch (error) {
+        this.failed = error instanceof Error ? error.message : String(error);
+        this.tell({});
+        return;
+      }
+    }
+  }
+
+  private async doJob(job: Job): Promise<void> {
+    switch (job.do) {
+      case "keep":
+        return this.doKeep(job);
+      case "undo":
+      case "redo":
+        return this.doMove(job.do);
+      case "follow": {
+        const before = this.record.head;
+        const moments = await this.refresh();
+        const notice = this.record.head === before ? {} : { notice: { about: "other tab" } as const };
+        return this.done({ ...notice, ...(moments ? { moments } : {}) });
+      }
+      default:
+        return job satisfies never;
+    }
+  }
+
+  private async doKeep(job: Extract<Job, { do: "keep" }>): Promise<void> {
+    const { about, name } = job;
+    for (;;) {
+      const after = this.onTop(job);
+      const kept = await this.parts.keeper.keep({
+        head: this.record.head,
+        at: this.parts.now(),
+        about,
+        name,
+        before: this.text,
+        after: after ?? job.after,
+        beside: after === undefined,
+      });
+      if (kept.is === "moved") {
+        await this.refresh();
+        continue;
+      }
+      // removed in another tab: what is typed here stays on screen
+      if (kept.is === "gone") this.text = job.after;
+      if (!this.took(kept)) return;
+      const step = kept.is === "kept" ? kept.step?.no : undefined;
+      if (after === undefined)
+        return this.done({ notice: { about: "both kept", mine: step ?? 0 }, wrote: true });
+      const merged = this.text !== job.before;
+      this.text = after;
+      return this.done({ wrote: true, ...(merged ? { notice: { about: "merged" } } : {}) });
+    }
+  }
+
+  /** The text the job gives on top of the newest kept state, or undefined where the two do not go together. */
+  private onTop({ before, after }: { readonly before: string; readonly after: string }): string | undefined {
+    if (before === this.text) return after;
+    const merged = mergeTexts(before, after, this.text);
+    return merged !== undefined && readPlan(merged).ok ? merged : undefined;
+  }
+
+  private async doMove(direction: "undo" | "redo"): Promise<void> {
+    const { head, tip, name } = this.record;
+    const to =
+      direction === "undo" ? this.parts.history.step(head)?.parent : this.parts.history.next(head, tip);
+    const text = to === undefined || to === 0 ? undefined : this.parts.history.textOf(to);
+    if (to === undefined || text === undefined) return this.done({});
+    const read = readPlan(text);
+    const kept = await this.parts.keeper.move({
+      from: head,
+      to,
+      name: read.ok ? read.plan.name : name,
+      at: this.parts.now(),
+    });
+    if (kept.is === "moved") {
+      await this.refresh();
+      return this.done({ notice: { about: "undo moved" } });
+    }
+    if (!this.took(kept)) return;
+    this.text = text;
+    this.done({ wrote: true });
+  }
+
+  private took(kept: Kept): boolean {
+    if (kept.is !== "kept") {
+      this.done({ notice: { about: "gone" } });
+      return false;
+    }
+    this.record = kept.record;
+    if (kept.step) this.parts.history.add(kept.step);
+    return true;
+  }
+
+  private async refresh(): Promise<readonly MomentRecord[] | undefined> {
+    const newer: StoredPlan | undefined = await this.parts.keeper.newer(this.record.steps);
+    if (newer === undefined) return undefined;
+    for (const step of newer.steps) this.parts.history.add(step);
+    const text = this.parts.history.textOf(newer.record.head);
+    if (text === undefined)
+      throw new RangeError(`the text of step ${newer.record.head} can't be put together`);
+    this.record = newer.record;
+    this.text = text;
+    return newer.moments;
+  }
+
+  private done(change: Omit<QueueChange, "record" | "keeping" | "text">): void {
+    this.jobs.shift();
+    this.tell(change);
+  }
+
+  private tell(change: Omit<QueueChange, "record" | "keeping" | "text">): void {
+    const idle = this.jobs.length === 0;
+    const lasting = this.parts.keeper.lasting;
+    const keeping: Keeping =
+      this.failed !== undefined
+        ? { is: "failed", reason: this.failed }
+        : { is: idle ? (lasting ? "kept" : "unkept") : "keeping" };
+    this.parts.changed({ ...change, record: this.record, keeping, ...(idle ? { text: this.text } : {}) });
+  }
+}

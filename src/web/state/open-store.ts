@@ -1,0 +1,49 @@
+import { FigureMaker } from "./figures/figure-maker.js";
+import { databaseKeeper, type Keeper } from "./keep/keeper.js";
+import { PlanStore } from "./plan-store.js";
+import { shelf, tabs } from "./shelf.js";
+import { keeperOfUnkept } from "./unkept.js";
+
+interface Opened {
+  readonly store: PlanStore | undefined;
+  readonly close: () => void;
+}
+
+const nothing: Opened = { store: undefined, close: () => {} };
+
+/** Opens a plan by its id: from the shelf, or one of those held in memory only. */
+export async function openStore(id: string): Promise<Opened> {
+  const unkept = keeperOfUnkept(id);
+  const keeper: Keeper | undefined = unkept?.keeper ?? (await keptKeeper(id));
+  const stored = await keeper?.load();
+  if (!keeper || !stored) return nothing;
+  const figures = new FigureMaker();
+  const tellTabs = () => tabs.tell({ plan: id });
+  const store = new PlanStore(stored, { keeper, figures, tellTabs, now: Date.now }, unkept?.readOnly);
+  const stopListening = tabs.listen(({ plan }) => {
+    if (plan === id) void store.follow();
+  });
+  const onShow = () => {
+    if (document.visibilityState === "visible") void store.follow();
+  };
+  const onLeave = (event: BeforeUnloadEvent) => {
+    const { keeping } = store.get();
+    if (keeping.is === "keeping" || keeping.is === "failed") event.preventDefault();
+  };
+  document.addEventListener("visibilitychange", onShow);
+  addEventListener("beforeunload", onLeave);
+  return {
+    store,
+    close: () => {
+      stopListening();
+      document.removeEventListener("visibilitychange", onShow);
+      removeEventListener("beforeunload", onLeave);
+      figures.close();
+    },
+  };
+}
+
+async function keptKeeper(id: string): Promise<Keeper | undefined> {
+  const state = await shelf();
+  return state.is === "open" ? databaseKeeper(state.database, id) : undefined;
+}

@@ -1,0 +1,230 @@
+import { type Edited, editSound } from "../../core/plan/edits/apply.js";
+import type { Edit } from "../../core/plan/edits/edit.js";
+import { type ReadPlan, readPlan } from "../../core/plan/read.js";
+import type { FigureMaker } from "./figures/figure-maker.js";
+import type { FiguresOutcome } from "./figures/messages.js";
+import { History } from "./keep/history.js";
+import type { Keeper } from "./keep/keeper.js";
+import type { StoredPlan } from "./keep/plans.js";
+import { Queue, type QueueChange } from "./keep/queue.js";
+import type { StepAbout, StepRecord } from "./keep/records.js";
+import type { Notice, PlanState, ReadOnly } from "./plan-state.js";
+
+/** Why an edit was refused before it was tried. */
+export type Refused = { readonly ok: false; readonly readOnly: ReadOnly };
+
+export interface PlanStoreParts {
+  readonly keeper: Keeper;
+  readonly figures: FigureMaker;
+  readonly tellTabs: () => void;
+  readonly now: () => number;
+}
+
+/**
+ * The plan that is open. Its text is the truth; everything else follows from it. A change shows at once, is kept at once, and its
+ * figures follow from beside the page. Views read `state` through `usePlan` and change it through `edit` and nothing else.
+ */
+export class PlanStore {
+  private readonly listeners = new Set<() => void>();
+  private readonly queue: Queue;
+  private readonly history: History;
+  private current: PlanState;
+
+  constructor(
+    stored: StoredPlan,
+    private readonly parts: PlanStoreParts,
+    readOnly?: ReadOnly,
+    notice?: Notice,
+  ) {
+    this.history = new History(stored.steps);
+    const text = this.history.textOf(stored.record.head);
+    const broken = text === undefined ? this.lastSound(stored) : undefined;
+    const shown = text ?? broken?.text ?? "";
+    this.current = {
+      text: shown,
+      reading: readPlan(shown),
+      outcome: undefined,
+      fresh: false,
+      record: stored.record,
+      moments: stored.moments,
+      keeping: { is: parts.keeper.lasting ? "kept" : "unkept" },
+      readOnly: broken ? { because: "broken history", step: broken.step } : readOnly,
+      undo: undefined,
+      redo: undefined,
+      notice,
+      triedOut: undefined,
+    };
+    this.queue = new Queue({
+      keeper: parts.keeper,
+      history: this.history,
+      now: parts.now,
+      record: stored.record,
+      text: shown,
+      changed: (change) => this.queueChanged(change),
+    });
+    this.set(this.steps());
+    void this.workOut();
+  }
+
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  };
+
+  readonly get = (): PlanState => this.current;
+
+  /** Every state of the history, in the order they were kept. */
+  allSteps(): readonly StepRecord[] {
+    return this.history.steps;
+  }
+
+  /** Makes edits and keeps them; all or none. What is wrong with them is answered at once, and then nothing has changed. */
+  edit(edits: readonly Edit[]): Edited | Refused {
+    const { reading, readOnly } = this.current;
+    if (readOnly) return { ok: false, readOnly };
+    const [first] = edits;
+    if (!reading.ok)
+      return {
+        ok: false,
+        problem: {
+          code: "plan unsound",
+          edit: first ?? { edit: "remove", at: "" },
+          problems: reading.problems,
+        },
+      };
+    const edited = editSound(reading, edits);
+    if (edited.ok && edited.text !== this.current.text)
+      this.change(
+        edited.text,
+        { ok: true, plan: edited.plan, document: edited.document },
+        { did: "edit", edits },
+      );
+    return edited;
+  }
+
+  /** What edits would give, made nowhere: for a preview. */
+  wouldGive(edits: readonly Edit[]): Edited | undefined {
+    const { reading } = this.current;
+    return reading.ok ? editSound(reading, edits) : undefined;
+  }
+
+  /** Takes a whole text, sound or not, as typed by hand. */
+  setText(text: string): void {
+    if (this.current.readOnly || text === this.current.text) return;
+    this.change(text, readPlan(text), { did: "text" });
+  }
+
+  undo(): void {
+    if (!this.current.readOnly) this.queue.undo();
+  }
+
+  redo(): void {
+    if (!this.current.readOnly) this.queue.redo();
+  }
+
+  /** Makes an earlier state the newest. Nothing between is lost. */
+  restore(step: number): void {
+    const text = this.history.textOf(step);
+    if (this.current.readOnly || text === undefined || text === this.current.text) return;
+    this.change(text, readPlan(text), { did: "restore", step });
+  }
+
+  /** The text of any state of the history. */
+  textOf(step: number): string | undefined {
+    return this.history.textOf(step);
+  }
+
+  async nameMoment(step: number, name: string): Promise<void> {
+    const { record } = this.current;
+    await this.parts.keeper.nameMoment({ plan: record.id, step, name: name.trim(), at: this.parts.now() });
+    await this.follow();
+    this.parts.tellTabs();
+  }
+
+  async noteSaved(file: string): Promise<void> {
+    await this.settled();
+    const { head } = this.current.record;
+    const record = await this.parts.keeper.saved({ step: head, at: this.parts.now(), file });
+    if (record) this.queue.recordChanged(record);
+  }
+
+  /** Another tab has changed the plan. */
+  follow(): Promise<void> {
+    return this.queue.follow();
+  }
+
+  /** Tries again what could not be kept. */
+  retry(): void {
+    this.queue.retry();
+  }
+
+  /** When everything so far is kept (or could not be). */
+  settled(): Promise<void> {
+    return this.queue.settled();
+  }
+
+  dismissNotice(): void {
+    this.set({ notice: undefined });
+  }
+
+  /** Shows figures of an edit that is not made; `undefined` shows those of the plan again. */
+  tryOut(triedOut: PlanState["triedOut"]): void {
+    this.set({ triedOut });
+  }
+
+  private change(text: string, reading: ReadPlan, about: StepAbout): void {
+    const before = this.current.text;
+    this.show(text, reading, undefined);
+    const name = reading.ok ? reading.plan.name : this.current.record.name;
+    this.queue.keep({ before, after: text, about, name });
+  }
+
+  private show(text: string, reading: ReadPlan, notice: Notice | undefined): void {
+    const known = this.parts.figures.knownOf(text);
+    this.set({
+      text,
+      reading,
+      triedOut: undefined,
+      ...(known ? { outcome: known, fresh: true } : { fresh: false }),
+      ...(notice ? { notice } : {}),
+    });
+    if (!known) void this.workOut();
+  }
+
+  private async workOut(): Promise<void> {
+    const { text } = this.current;
+    const outcome: FiguresOutcome | undefined = await this.parts.figures.current(text);
+    if (outcome && this.current.text === text) this.set({ outcome, fresh: true });
+  }
+
+  private queueChanged({ record, text, keeping, notice, moments, wrote }: QueueChange): void {
+    if (text !== undefined && text !== this.current.text) this.show(text, readPlan(text), notice);
+    else if (notice) this.set({ notice });
+    this.set({ record, keeping, ...(moments ? { moments } : {}), ...this.steps(record) });
+    if (wrote) this.parts.tellTabs();
+  }
+
+  private steps(record = this.current.record): Pick<PlanState, "undo" | "redo"> {
+    const step = this.history.step(record.head);
+    const next = this.history.next(record.head, record.tip);
+    return {
+      undo: step && step.parent > 0 ? step.about : undefined,
+      redo: next === undefined ? undefined : this.history.step(next)?.about,
+    };
+  }
+
+  /** The newest state that still gives a text, where the one to show does not. */
+  private lastSound(stored: StoredPlan): { text: string; step: number } {
+    const numbers = stored.steps.map(({ no }) => no).sort((a, b) => b - a);
+    for (const no of numbers) {
+      const text = this.history.textOf(no);
+      if (text !== undefined) return { text, step: no };
+    }
+    return { text: "", step: 0 };
+  }
+
+  private set(change: Partial<PlanState>): void {
+    this.current = { ...this.current, ...change };
+    for (const listener of this.listeners) listener();
+  }
+}

@@ -1,0 +1,64 @@
+import { readPlan } from "../../core/plan/read.js";
+import { NoDatabase, openShelf, type ShelfDatabase } from "./keep/database.js";
+import { makePlan, removePlan } from "./keep/plans.js";
+import type { PlanRecord, StepAbout } from "./keep/records.js";
+import { Tabs } from "./keep/tabs.js";
+
+/** Where plans are kept, or why nothing can be. */
+export type ShelfState =
+  | { readonly is: "open"; readonly database: ShelfDatabase }
+  | { readonly is: "closed"; readonly reason: NoDatabase["reason"] | "taken over" };
+
+let opening: Promise<ShelfState> | undefined;
+let taken = false;
+export const tabs = new Tabs();
+
+/** Opens the browser's database once for this tab. Never throws. */
+export function shelf(): Promise<ShelfState> {
+  if (taken) return Promise.resolve({ is: "closed", reason: "taken over" });
+  opening ??= open();
+  return opening;
+}
+
+async function open(): Promise<ShelfState> {
+  try {
+    const database = await openShelf(() => {
+      taken = true;
+      dispatchEvent(new Event("skiffloom-taken-over"));
+    });
+    return { is: "open", database };
+  } catch (error) {
+    if (error instanceof NoDatabase) return { is: "closed", reason: error.reason };
+    throw error;
+  }
+}
+
+/** Puts a plan on the shelf and asks the browser not to clear it away. */
+export async function putOnShelf(
+  text: string,
+  about: StepAbout,
+  fallbackName: string,
+): Promise<PlanRecord | undefined> {
+  const state = await shelf();
+  if (state.is !== "open") return undefined;
+  void askToPersist();
+  const read = readPlan(text);
+  const name = read.ok ? read.plan.name : fallbackName;
+  const record = await makePlan(state.database, { name, text, about, at: Date.now() });
+  tabs.tell({ plan: record.id });
+  return record;
+}
+
+export async function takeOffShelf(id: string): Promise<void> {
+  const state = await shelf();
+  if (state.is !== "open") return;
+  await removePlan(state.database, id);
+  tabs.tell({ plan: id });
+  // a channel does not speak to its own tab
+  dispatchEvent(new Event("skiffloom-shelf"));
+}
+
+async function askToPersist(): Promise<void> {
+  if (!navigator.storage?.persist || (await navigator.storage.persisted())) return;
+  await navigator.storage.persist();
+}

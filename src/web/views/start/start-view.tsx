@@ -1,0 +1,57 @@
+import { useState } from "react";
+import { useWords } from "../../app/context.js";
+import { goTo } from "../../app/place.js";
+import { Icon } from "../../parts/icon.js";
+import type { StepAbout } from "../../state/keep/records.js";
+import { BoatPicture } from "./boat-picture.js";
+import { type ExampleId, exampleIds, exampleText } from "./examples.js";
+import { KeptPlans } from "./kept-plans.js";
+import { OpenFile } from "./open-file.js";
+import { StartSettings } from "./start-settings.js";
+
+/** Examples, a new plan, a file, and the plans kept here. */
+export function StartView() {
+  const words = useWords();
+  const [busy, setBusy] = useState(false);
+  const openExample = async (id: ExampleId) => {
+    setBusy(true);
+    const text = await exampleText(id);
+    const { openText } = await import("./open-text.js");
+    const about: StepAbout = { did: "made", from: "example", name: id };
+    goTo({ at: "plan", plan: await openText(text, about), view: "circuits" });
+  };
+  return (
+    <div className="start">
+      <header className="start-head">
+        <p className="start-name">
+          <img src="./mark.svg" alt="" width="40" height="40" /> {words.shell.name}
+        </p>
+        <StartSettings />
+      </header>
+      <main aria-busy={busy}>
+        <BoatPicture />
+        <h1>{words.start.title}</h1>
+        <p className="lead">{words.start.lead}</p>
+        <div className="start-ways">
+          <OpenFile />
+        </div>
+        <KeptPlans />
+        <section aria-labelledby="examples">
+          <h2 id="examples">{words.start.examples}</h2>
+          <p className="hint">{words.start.examplesHint}</p>
+          <ul className="cards">
+            {exampleIds.map((id) => (
+              <li key={id}>
+                <button type="button" className="card" data-example={id} onClick={() => void openExample(id)}>
+                  <span>{words.start.exampleKinds[id]}</span>
+                  <Icon name="arrow" />
+                </button>
+              </li>
+            ))}
+          </ul>
+        </section>
+      </main>
+      <footer className="foot">{words.shell.planningAid}</footer>
+    </div>
+  );
+}

@@ -1,0 +1,13 @@
+import { fields } from "./en/fields.js";
+import { findings } from "./en/findings.js";
+import { keeping } from "./en/keeping.js";
+import { log } from "./en/log.js";
+import { settings } from "./en/settings.js";
+import { shell } from "./en/shell.js";
+import { start } from "./en/start.js";
+import { views } from "./en/views.js";
+
+/** Every string of the page, by area. Its shape is what another language must fill; one that is missing does not compile. */
+export const en = { fields, findings, keeping, log, settings, shell, start, views };
+
+export type ScreenWords = typeof en;

@@ -1,0 +1,36 @@
+import type { ScreenWords } from "../en.js";
+
+export const views: ScreenWords["views"] = {
+  names: {
+    survey: "Medición",
+    gear: "Equipo",
+    layout: "Disposición",
+    circuits: "Circuitos",
+    boxes: "Cajas",
+    parts: "Material",
+    build: "Montaje",
+    proof: "Prueba",
+    log: "Diario",
+    findings: "Hallazgos",
+    outing: "Salida",
+    print: "Imprimir",
+    text: "Plan como texto",
+  },
+  purpose: {
+    survey: "El barco como es: medidas, forma, puntos de referencia, sitios a los que se llega.",
+    gear: "Qué hay a bordo y cuánto consume.",
+    layout: "Dónde va cada cosa y por dónde pasan los tendidos.",
+    circuits: "Salidas del cuadro, conductores, fusibles y lo que circula por ellos.",
+    boxes: "Caras de cajas y cuadros, con sus agujeros.",
+    parts: "Qué comprar, qué hay ya y qué sobra.",
+    build: "El trabajo en su orden.",
+    proof: "Lecturas que tomar y qué significan.",
+    log: "Qué se cambió y cuándo, y qué se hizo.",
+    findings: "Qué está mal, qué podría mejorar y qué no se pudo comprobar.",
+    outing: "Un día en el agua, hora a hora.",
+    print: "Páginas para el taller.",
+    text: "El plan tal como está en el archivo.",
+  },
+  notYet: "Esta vista aún no está hecha.",
+  notYetHint: "Las cifras, los hallazgos y el plan como texto ya están; falta esta imagen de ellos.",
+};
