@@ -10,7 +10,7 @@ const layers = [["core"], ["words"], ["drawing"], ["packet"], ["cli", "web"]];
 const layerOf = (name) => layers.findIndex((row) => row.includes(name));
 /** Rooms of the core, lowest first: each may import its own line and those before it. */
 const rooms = [
-  ["quantity", "reference"],
+  ["quantity", "reference", "way"],
   ["plan"],
   ["circuit", "hull", "box", "route", "terminations"],
   ["energy", "parts", "light"],

@@ -1,4 +1,4 @@
-import { type Money, type MoneyProblem, sumMoney } from "./money.js";
+import { type Money, type MoneyProblem, sumMoney } from "../quantity/money.js";
 import { cheapestPacks, type Pack } from "./packs.js";
 
 /** Kinds of a shopping list, in the order one walks the shop. */

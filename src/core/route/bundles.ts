@@ -1,9 +1,7 @@
+import type { LoadedRun } from "../way/beside.js";
+
 /** A run on its way, with what counts for heat and for room. */
-export interface RoutedRun {
-  readonly id: string;
-  readonly legs: readonly string[];
-  /** Conductors that carry current. */
-  readonly loadedConductors: number;
+export interface RoutedRun extends LoadedRun {
   /** Over its sheath, or over its conductors laid together. */
   readonly diameterMm: number;
 }
@@ -48,15 +46,4 @@ export function bundles(runs: readonly RoutedRun[]): LegBundle[] {
     loadedConductors: list.reduce((sum, run) => sum + run.loadedConductors, 0),
     diameterMm: bundleDiameterMm(list.map((run) => run.diameterMm)),
   }));
-}
-
-/** For each run the most loaded conductors of other runs beside it on any leg: what a derating table asks for. */
-export function bundledWith(runs: readonly RoutedRun[]): ReadonlyMap<string, number> {
-  const legs = new Map(bundles(runs).map((bundle) => [bundle.leg, bundle.loadedConductors]));
-  return new Map(
-    runs.map((run) => [
-      run.id,
-      Math.max(0, ...run.legs.map((leg) => (legs.get(leg) ?? 0) - run.loadedConductors)),
-    ]),
-  );
 }

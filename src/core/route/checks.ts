@@ -1,5 +1,5 @@
 import { clearances } from "../reference/supports.js";
-import { type Hazard, hazards, type Leg, type Waypoint } from "./types.js";
+import { type Hazard, hazards, type Leg, type Waypoint } from "../way/types.js";
 
 export type State = "holds" | "fails" | "unchecked";
 

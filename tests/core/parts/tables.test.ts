@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { readMoney, sumMoney, writeMoney } from "../../../src/core/parts/money.js";
+import { readMoney, sumMoney, writeMoney } from "../../../src/core/quantity/money.js";
 import { neutralCell, plainCell, readCsv, writeCsv } from "../../../src/core/parts/tables/csv.js";
 import { readLoadTable, writeLoadTable } from "../../../src/core/parts/tables/load-table.js";
 import { readPriceTable, writePriceTable } from "../../../src/core/parts/tables/price-table.js";

@@ -1,12 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { bundleDiameterMm, bundledWith, bundles } from "../../../src/core/route/bundles.js";
+import { bundleDiameterMm, bundles } from "../../../src/core/route/bundles.js";
 import { checkBend, checkChafe, checkClearances, checkOpening } from "../../../src/core/route/checks.js";
 import { compassFigures, pairFieldMicroT } from "../../../src/core/route/compass.js";
 import { cutLength } from "../../../src/core/route/cut-length.js";
-import { findRoute } from "../../../src/core/route/find-route.js";
 import { legSupports, supportRule } from "../../../src/core/route/supports.js";
-import type { Leg, RouteGraph } from "../../../src/core/route/types.js";
+import { loadedBeside } from "../../../src/core/way/beside.js";
+import { findRoute } from "../../../src/core/way/find-route.js";
+import type { Leg, RouteGraph } from "../../../src/core/way/types.js";
 
 const leg = (from: string, to: string, lengthM?: number): Leg => ({
   id: `${from}–${to}`,
@@ -141,14 +142,14 @@ describe("bundles", () => {
       runs: ["lamps", "pump", "horn"],
       loadedConductors: 6,
     });
-    expect(bundledWith(runs)).toEqual(
+    expect(loadedBeside(runs)).toEqual(
       new Map([
         ["lamps", 4],
         ["pump", 4],
         ["horn", 4],
       ]),
     );
-    expect(bundledWith(runs.slice(0, 1))).toEqual(new Map([["lamps", 0]]));
+    expect(loadedBeside(runs.slice(0, 1))).toEqual(new Map([["lamps", 0]]));
   });
   test("around one, two and many", () => {
     expect(bundleDiameterMm([6])).toBe(6);

@@ -1,6 +1,6 @@
 import type { QuantityFault } from "../../quantity/fault.js";
+import type { MoneyProblem } from "../../quantity/money.js";
 import { nearestOf } from "../../quantity/nearest.js";
-import type { MoneyProblem } from "../money.js";
 import { type CsvProblem, readCsv } from "./csv.js";
 
 /** What is wrong with a table someone brings; line and column of the file, from 1. */

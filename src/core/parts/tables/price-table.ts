@@ -1,4 +1,4 @@
-import { type Money, readMoney, sumMoney, writeMoney } from "../money.js";
+import { type Money, readMoney, sumMoney, writeMoney } from "../../quantity/money.js";
 import type { PackPrice } from "../parts-list.js";
 import { readColumns, readCount, type TableProblem } from "./columns.js";
 import { writeCsv } from "./csv.js";

@@ -1,5 +1,3 @@
-import type { Surroundings } from "../plan/model/common.js";
-
 /** What a cable passes at a waypoint. */
 export interface Waypoint {
   readonly id: string;
@@ -23,7 +21,6 @@ export interface Leg {
   readonly lengthM?: number;
   /** In conduit, trunking or tray all along: it needs no supports of its own. */
   readonly enclosed?: boolean;
-  readonly surroundings?: Surroundings;
   /** Nearest approach to what harms it, or what it harms [m]. */
   readonly nearestM?: Readonly<Partial<Record<Hazard, number>>>;
 }

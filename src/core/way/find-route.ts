@@ -7,34 +7,45 @@ interface Step {
   readonly lengthM: number;
 }
 
+/** Finds ways through one graph, which is laid out once for all of them. */
+export type RouteFinder = (from: string, to: string, via?: readonly string[]) => RouteAnswer;
+
 /**
  * The shortest way from one place to another, past the points given, in their order (Dijkstra between each two). Of equal
  * ways the one with fewer legs, then the one written first.
  * @throws RangeError if a leg's length is not ≥ 0.
  */
-export function findRoute(
-  graph: RouteGraph,
-  from: string,
-  to: string,
-  via: readonly string[] = [],
-): RouteAnswer {
+export function findRoute(graph: RouteGraph, from: string, to: string, via?: readonly string[]): RouteAnswer {
+  return routeFinder(graph)(from, to, via);
+}
+
+/** As `findRoute`, for many ways through one graph. */
+export function routeFinder(graph: RouteGraph): RouteFinder {
   const steps = new Map<string, Step[]>();
+  const add = (from: string, step: Step): void => {
+    const list = steps.get(from);
+    if (list) list.push(step);
+    else steps.set(from, [step]);
+  };
   for (const leg of graph.legs) {
     const length = legLengthM(graph, leg);
-    if (typeof length !== "number") return { ok: false, problem: length };
-    steps.set(leg.from, [...(steps.get(leg.from) ?? []), { leg: leg.id, to: leg.to, lengthM: length }]);
-    steps.set(leg.to, [...(steps.get(leg.to) ?? []), { leg: leg.id, to: leg.from, lengthM: length }]);
+    if (typeof length !== "number") return () => ({ ok: false, problem: length });
+    add(leg.from, { leg: leg.id, to: leg.to, lengthM: length });
+    add(leg.to, { leg: leg.id, to: leg.from, lengthM: length });
   }
-  const stops = [from, ...via, to];
+  return (from, to, via = []) => routeThrough(steps, [from, ...via, to]);
+}
+
+function routeThrough(steps: ReadonlyMap<string, readonly Step[]>, stops: readonly string[]): RouteAnswer {
   for (const stop of stops) {
-    if (steps.has(stop) || stops.length === 1) continue;
+    if (steps.has(stop)) continue;
     const nearest = nearestOf(stop, steps.keys());
     return {
       ok: false,
       problem: { problem: "unknown-waypoint", waypoint: stop, ...(nearest === undefined ? {} : { nearest }) },
     };
   }
-  const points = [from];
+  const points = stops.slice(0, 1);
   const legs: string[] = [];
   let lengthM = 0;
   for (let k = 1; k < stops.length; k += 1) {
