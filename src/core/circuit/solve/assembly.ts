@@ -6,7 +6,7 @@ import { joinedStamps, StampList } from "./stamps.js";
 import { type TiedNodes, tieNodes } from "./tied-nodes.js";
 import type { NetworkNumbers } from "./types.js";
 
-/** The matrix of a network, its unknowns numbered in order of elimination, with everything that does not change put in. */
+/** The matrix of a network, its unknowns numbered in order of elimination. How the network is joined decides all but its numbers. */
 export interface Assembly {
   readonly size: number;
   readonly tied: TiedNodes;
@@ -18,23 +18,19 @@ export interface Assembly {
   readonly liveInputs: Int32Array;
   readonly liveOutputs: Int32Array;
   readonly matrix: Factor;
+  /** Puts in everything of a network that keeps its number from step to step. */
+  begin(branchS: Float64Array, sourceS: Float64Array): void;
   /** Puts the matrix together anew with these slopes of loads and converter inputs. */
   fill(loadS: Float64Array, inS: Float64Array, inShare: Float64Array): void;
 }
 
-/** @param loaded 1 for the loads to be connected. */
-export function assemble(
-  network: NetworkNumbers,
-  islands: Islands,
-  states: ConverterStates,
-  loaded: Uint8Array,
-): Assembly {
-  const { branches, sources, loads, converters } = network;
-  const tied = tieNodes(network, states, islands);
-  const { unknownOf, outputOf, size, waiting } = numberUnknowns(network, islands, tied);
-  const liveLoads = rowsWhere(
-    loaded.length,
-    (i) => loaded[i] === 1 && isFed(islands, loads.plus[i] as number, loads.minus[i] as number),
+/** Every load that could be connected gets its place, so that the matrix stays the same whichever of them are on. */
+export function assemble(joins: NetworkNumbers, islands: Islands, states: ConverterStates): Assembly {
+  const { branches, sources, loads, converters } = joins;
+  const tied = tieNodes(joins, states, islands);
+  const { unknownOf, outputOf, size, waiting } = numberUnknowns(joins, islands, tied);
+  const liveLoads = rowsWhere(loads.plus.length, (i) =>
+    isFed(islands, loads.plus[i] as number, loads.minus[i] as number),
   );
   const liveInputs = rowsWhere(
     states.length,
@@ -76,9 +72,9 @@ export function assemble(
   const inputStamps = new StampList();
   const shareStamps = new StampList();
   const outputStamps = new StampList();
-  for (let i = 0; i < branches.ohm.length; i++)
+  for (let i = 0; i < branches.from.length; i++)
     stampAcross(branchStamps, i, branches.from[i] as number, branches.to[i] as number);
-  for (let i = 0; i < sources.ohm.length; i++)
+  for (let i = 0; i < sources.plus.length; i++)
     stampAcross(sourceStamps, i, sources.plus[i] as number, sources.minus[i] as number);
   for (const i of liveLoads) stampAcross(loadStamps, i, loads.plus[i] as number, loads.minus[i] as number);
   for (const i of liveInputs)
@@ -101,9 +97,13 @@ export function assemble(
   const matrix = sparseFactor(pattern);
   for (const list of lists) list.aim(pattern.place, matrix.entry);
   const fixed = new Float64Array(matrix.values.length);
-  branchStamps.addTo(fixed, conductanceS(branches.ohm));
-  sourceStamps.addTo(fixed, conductanceS(sources.ohm));
-  outputStamps.addTo(fixed, new Float64Array(states.length).fill(1));
+  const ones = new Float64Array(states.length).fill(1);
+  const begin = (branchS: Float64Array, sourceS: Float64Array): void => {
+    fixed.fill(0);
+    branchStamps.addTo(fixed, branchS);
+    sourceStamps.addTo(fixed, sourceS);
+    outputStamps.addTo(fixed, ones);
+  };
   const fill = (loadS: Float64Array, inS: Float64Array, inShare: Float64Array): void => {
     matrix.values.set(fixed);
     loadStamps.addTo(matrix.values, loadS);
@@ -117,7 +117,7 @@ export function assemble(
     if (unknown !== -1) unknownOf[node] = place[unknown] as number;
   }
   for (const i of liveOutputs) outputOf[i] = place[outputOf[i] as number] as number;
-  return { size, tied, unknownOf, outputOf, liveLoads, liveInputs, liveOutputs, matrix, fill };
+  return { size, tied, unknownOf, outputOf, liveLoads, liveInputs, liveOutputs, matrix, begin, fill };
 }
 
 /**
@@ -159,8 +159,4 @@ function rowsWhere(count: number, holds: (row: number) => boolean): Int32Array {
   const rows: number[] = [];
   for (let row = 0; row < count; row++) if (holds(row)) rows.push(row);
   return Int32Array.from(rows);
-}
-
-export function conductanceS(ohm: Float64Array): Float64Array {
-  return ohm.map((value) => 1 / value);
 }

@@ -19,10 +19,7 @@ export interface Islands {
  */
 export function findIslands(network: NetworkNumbers, states: ConverterStates, cut: Uint8Array): Islands {
   const { nodeCount, branches, sources, loads, converters } = network;
-  const parent = new Int32Array(nodeCount);
-  for (let node = 0; node < nodeCount; node++) parent[node] = node;
-  joinAll(parent, branches.from, branches.to);
-  joinAll(parent, sources.plus, sources.minus);
+  const parent = joinedByMetal(nodeCount, branches, sources);
   for (let load = 0; load < loads.value.length; load++) {
     const conducts =
       loads.law[load] === loadLaw.resistance && (loads.value[load] as number) < Infinity && cut[load] === 0;
@@ -70,6 +67,24 @@ export function findIslands(network: NetworkNumbers, states: ConverterStates, cu
 export function isFed(islands: Islands, a: number, b: number): boolean {
   const root = islands.islandOf[a] as number;
   return root === islands.islandOf[b] && islands.fed[root] === 1;
+}
+
+/** Representative node of each node's island, joined by branches and sources alone. */
+export function metalIslands({ nodeCount, branches, sources }: NetworkNumbers): Int32Array {
+  const parent = joinedByMetal(nodeCount, branches, sources);
+  return parent.map((_, node) => find(parent, node));
+}
+
+function joinedByMetal(
+  nodeCount: number,
+  branches: NetworkNumbers["branches"],
+  sources: NetworkNumbers["sources"],
+): Int32Array {
+  const parent = new Int32Array(nodeCount);
+  for (let node = 0; node < nodeCount; node++) parent[node] = node;
+  joinAll(parent, branches.from, branches.to);
+  joinAll(parent, sources.plus, sources.minus);
+  return parent;
 }
 
 function joinAll(parent: Int32Array, from: Int32Array, to: Int32Array): void {

@@ -1,9 +1,13 @@
+import type { NetworkNumbers } from "./types.js";
+
 /**
  * What the Newton iteration asks of a method (radial or sparse): solve the network once with every load replaced by a
  * straight line. Arrays are the caller's to fill and to read, one row a load or a converter, and are reused between solves.
  */
 export interface LinearNetwork {
   readonly method: "radial" | "sparse";
+  /** Takes in the resistances and EMFs of a network joined alike, lays every line flat and forgets what was solved before. */
+  begin(network: NetworkNumbers): void;
   /** In: load i takes `loadS · V + loadA` [S], [A]. */
   readonly loadS: Float64Array;
   readonly loadA: Float64Array;

@@ -1,11 +1,10 @@
 import { greatestShare } from "./collapse.js";
-import { type ConverterStates, converterState } from "./converter-state.js";
+import type { ConverterStates } from "./converter-state.js";
 import { type Demand, listDemand, loadsOn, setResistiveLines } from "./demand.js";
-import { findIslands, type Islands } from "./islands.js";
+import type { Islands } from "./islands.js";
 import type { LinearNetwork } from "./linear-network.js";
 import { newton, type OperatingPoint, type Shares } from "./newton.js";
-import { radialNetwork } from "./radial.js";
-import { sparseNetwork } from "./sparse.js";
+import type { Structures } from "./structures.js";
 import type { NetworkNumbers, SolveOptions } from "./types.js";
 
 /** A network made ready for solving, with converters in given states: topology done, open-circuit voltages known. */
@@ -21,39 +20,28 @@ export interface Prepared {
 /** Voltage that counts as none, as a share of the supply. */
 const noVoltage = 1e-9;
 
-/** @throws RangeError where `method` is `radial` and the network is meshed or has a converter at work. */
+/**
+ * The answer's `linear` is one of the structure's own: it is good until the next `prepare` with the same `structures`.
+ * @throws RangeError where `method` is `radial` and the network is meshed or has a converter at work.
+ */
 export function prepare(
+  structures: Structures,
   network: NetworkNumbers,
   states: ConverterStates,
   cut: Uint8Array,
   method: SolveOptions["method"],
 ): Prepared {
-  const islands = findIslands(network, states, cut);
+  const structure = structures.of(network, states, cut);
+  const { islands } = structure;
   const loaded = loadsOn(network, islands, cut);
-  const linear = chooseMethod(network, islands, states, loaded, method);
+  const linear = structure.linear(loaded, method);
+  linear.begin(network);
   setResistiveLines(network, loaded, linear);
   linear.solve();
   const supplyV = Math.max(greatest(network.sources.emfV), greatest(network.converters.outputV));
   const demand = listDemand(network, states, loaded, linear, noVoltage * supplyV);
   const open = { loadV: linear.loadV.slice(), inV: linear.inV.slice(), outA: linear.outA.slice() };
   return { islands, linear, demand, open, supplyV };
-}
-
-function chooseMethod(
-  network: NetworkNumbers,
-  islands: Islands,
-  states: ConverterStates,
-  loaded: Uint8Array,
-  method: SolveOptions["method"],
-): LinearNetwork {
-  const atWork = states.some((state) => state !== converterState.off);
-  const radial = method === "sparse" || atWork ? undefined : radialNetwork(network, islands, loaded);
-  if (radial !== undefined) return radial;
-  if (method === "radial")
-    throw new RangeError(
-      `method radial needs a network without meshes and converters at work, got ${atWork ? "a converter" : "a mesh"}`,
-    );
-  return sparseNetwork(network, islands, states, loaded);
 }
 
 /** The state the network comes to: whole demand carried, or the last that exists on the way there. */

@@ -8,15 +8,16 @@ import type { NetworkNumbers } from "./types.js";
  * them at rest, G = G₁G₂ / (G₁ + G₂) and J = (J₁G₂ + J₂G₁) / (G₁ + G₂); side by side they add. A last element carries no
  * current, hence V = −J / G; from there the voltages are shared out in the opposite order. Exact, O(n), no matrix.
  * G₁ + G₂ is the pivot that plain elimination would meet: not above zero means past the point of greatest power.
- * @param loaded 1 for the loads to be connected; the others carry nothing.
+ * Only how `joins` is joined is read here; `begin` brings the numbers.
+ * @param loaded 1 for the loads to be connected; the others must carry nothing.
  * @returns undefined where the network is meshed.
  */
 export function radialNetwork(
-  network: NetworkNumbers,
+  joins: NetworkNumbers,
   islands: Islands,
   loaded: Uint8Array,
 ): LinearNetwork | undefined {
-  const { branches, sources, loads, nodeCount } = network;
+  const { branches, sources, loads, nodeCount } = joins;
   const branchCount = branches.ohm.length;
   const sourceCount = sources.emfV.length;
   const loadCount = loads.value.length;
@@ -44,14 +45,22 @@ export function radialNetwork(
   const slopeS = new Float64Array(elements + steps);
   const restA = new Float64Array(elements + steps);
   const acrossV = new Float64Array(elements + steps);
-  for (let branch = 0; branch < branchCount; branch++) slopeS[branch] = 1 / (branches.ohm[branch] as number);
-  for (let source = 0; source < sourceCount; source++) {
-    const ohm = sources.ohm[source] as number;
-    slopeS[branchCount + source] = 1 / ohm;
-    restA[branchCount + source] = -(sources.emfV[source] as number) / ohm;
-  }
   const none = new Float64Array(0);
-  const converterCount = network.converters.outputV.length;
+  const converterCount = joins.converters.outputV.length;
+
+  const begin = (network: NetworkNumbers): void => {
+    const { emfV, ohm: sourceOhm } = network.sources;
+    const { ohm: branchOhm } = network.branches;
+    for (let branch = 0; branch < branchCount; branch++) slopeS[branch] = 1 / (branchOhm[branch] as number);
+    for (let source = 0; source < sourceCount; source++) {
+      const ohm = sourceOhm[source] as number;
+      slopeS[branchCount + source] = 1 / ohm;
+      restA[branchCount + source] = -(emfV[source] as number) / ohm;
+    }
+    loadS.fill(0);
+    loadA.fill(0);
+    acrossV.fill(0);
+  };
 
   const solve = (): boolean => {
     for (let s = 0; s < steps; s++) {
@@ -118,6 +127,7 @@ export function radialNetwork(
 
   return {
     method: "radial",
+    begin,
     loadS,
     loadA,
     inS: none,

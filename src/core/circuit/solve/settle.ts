@@ -2,6 +2,7 @@ import { acrossV } from "./across.js";
 import { type ConverterStates, converterState } from "./converter-state.js";
 import { withoutLoad } from "./demand.js";
 import { type Operation, operate, type Prepared, prepare } from "./operate.js";
+import type { Structures } from "./structures.js";
 import { breakOutputRings } from "./tied-nodes.js";
 import { loadLaw, type NetworkNumbers, type SolveOptions } from "./types.js";
 
@@ -28,14 +29,19 @@ const atRestA = 1e-9;
  * where `cutOut`; converters always do, and stay off. A converter that would take current at its output idles, and comes back if
  * the voltage there falls; each may change its mind only so often, so the loop ends.
  */
-export function settle(network: NetworkNumbers, cutOut: boolean, method: SolveOptions["method"]): Settled {
+export function settle(
+  structures: Structures,
+  network: NetworkNumbers,
+  cutOut: boolean,
+  method: SolveOptions["method"],
+): Settled {
   const states = new Uint8Array(network.converters.outputV.length).fill(converterState.on);
   const turns = new Uint8Array(states.length);
   const cut = new Uint8Array(network.loads.value.length);
   const cutOrder: number[] = [];
   let iterations = 0;
   breakOutputRings(network, states);
-  let prepared = prepare(network, states, cut, method);
+  let prepared = prepare(structures, network, states, cut, method);
   for (;;) {
     const operation = operate(network, prepared);
     iterations += operation.iterations;
@@ -44,7 +50,7 @@ export function settle(network: NetworkNumbers, cutOut: boolean, method: SolveOp
       cut[trip.index] = 1;
       cutOrder.push(trip.index);
       const reshapes = network.loads.law[trip.index] === loadLaw.resistance;
-      if (reshapes) prepared = prepare(network, states, cut, method);
+      if (reshapes) prepared = prepare(structures, network, states, cut, method);
       else prepared = { ...prepared, demand: withoutLoad(prepared.demand, prepared.linear, trip.index) };
       continue;
     }
@@ -56,7 +62,7 @@ export function settle(network: NetworkNumbers, cutOut: boolean, method: SolveOp
       return { operation, prepared, states, cut, cutOrder, iterations };
     }
     breakOutputRings(network, states);
-    prepared = prepare(network, states, cut, method);
+    prepared = prepare(structures, network, states, cut, method);
   }
 }
 

@@ -3,6 +3,7 @@ import { checkNetwork } from "./check.js";
 import { converterState } from "./converter-state.js";
 import type { Operation, Prepared } from "./operate.js";
 import { asks, type Settled, settle } from "./settle.js";
+import { Structures } from "./structures.js";
 import {
   loadLaw,
   type NetworkNumbers,
@@ -15,17 +16,33 @@ import {
 const overShare = 1e-9;
 
 /**
+ * A solver for one network that is asked again and again with other resistances, voltages, loads and powers: how it is joined is worked
+ * out once and kept, a few states of its converters beside each other. Asked of a network joined otherwise it starts anew. Its
+ * answers are those of `solveNetwork`, number for number.
+ */
+export function rememberingSolver(): SolveNetwork {
+  const structures = new Structures();
+  return (network, options = {}) => {
+    checkNetwork(network);
+    return answer(structures, network, options);
+  };
+}
+
+/**
  * Voltages and currents of a network at rest. Method and limits: docs/methods/solver.md.
  * @param network Tables of plain numbers; untouched.
  * @throws RangeError on a malformed question (NaN, index out of range, ohm ≤ 0), or where `method` is `radial` and the network
  * is meshed or has a converter at work. A boat that cannot work is no error: see `status`.
  */
-export const solveNetwork: SolveNetwork = (network: NetworkNumbers, options: SolveOptions = {}): Solution => {
-  checkNetwork(network);
-  const whole = settle(network, false, options.method);
+export const solveNetwork: SolveNetwork = (network, options) => rememberingSolver()(network, options);
+
+function answer(structures: Structures, network: NetworkNumbers, options: SolveOptions): Solution {
+  const whole = settle(structures, network, false, options.method);
   const underVoltage = loadsUnder(network, whole.operation.nodeV);
   const settled =
-    options.cutOut === true && underVoltage.length > 0 ? settle(network, true, options.method) : whole;
+    options.cutOut === true && underVoltage.length > 0
+      ? settle(structures, network, true, options.method)
+      : whole;
   const iterations = settled === whole ? whole.iterations : whole.iterations + settled.iterations;
   return {
     ...currents(network, settled),
@@ -34,7 +51,7 @@ export const solveNetwork: SolveNetwork = (network: NetworkNumbers, options: Sol
     cutOut: settled.cutOrder,
     iterations,
   };
-};
+}
 
 function loadsUnder(network: NetworkNumbers, nodeV: Float64Array): number[] {
   const { plus, minus, minV } = network.loads;

@@ -1,5 +1,5 @@
 import { acrossV } from "./across.js";
-import { assemble, conductanceS } from "./assembly.js";
+import { assemble } from "./assembly.js";
 import type { ConverterStates } from "./converter-state.js";
 import type { Islands } from "./islands.js";
 import type { LinearNetwork } from "./linear-network.js";
@@ -7,30 +7,25 @@ import type { NetworkNumbers } from "./types.js";
 
 /**
  * Any network: Kirchhoff's current law at every unknown node, plus one output current a working converter, as a sparse matrix.
- * The order of elimination and the fill are worked out once; each `solve` corrects the voltages by J · Δ = −(current left over
+ * The order of elimination and the fill are worked out here, once, from how `joins` is joined; `begin` brings the numbers. Each `solve` corrects the voltages by J · Δ = −(current left over
  * at each node), so rounding in the factors is mended by the next solve.
- * The first `solve` must be of the network without constant-power loads: its count of negative pivots is what later ones are
+ * The first `solve` after `begin` must be of the network without constant-power loads: its count of negative pivots is what later ones are
  * held against; a change means that an eigenvalue went through zero.
- * @param loaded 1 for the loads to be connected.
  */
 export function sparseNetwork(
-  network: NetworkNumbers,
+  joins: NetworkNumbers,
   islands: Islands,
   states: ConverterStates,
-  loaded: Uint8Array,
 ): LinearNetwork {
-  const { branches, sources, loads, converters, nodeCount } = network;
-  const { size, tied, unknownOf, outputOf, liveLoads, liveInputs, liveOutputs, matrix, fill } = assemble(
-    network,
-    islands,
-    states,
-    loaded,
-  );
-  const branchS = conductanceS(branches.ohm);
-  const sourceS = conductanceS(sources.ohm);
-  const loadS = new Float64Array(loaded.length);
-  const loadA = new Float64Array(loaded.length);
-  const loadV = new Float64Array(loaded.length);
+  const { branches, sources, loads, converters, nodeCount } = joins;
+  const assembly = assemble(joins, islands, states);
+  const { size, tied, unknownOf, outputOf, liveLoads, liveInputs, liveOutputs, matrix, fill } = assembly;
+  const branchS = new Float64Array(branches.from.length);
+  const sourceS = new Float64Array(sources.plus.length);
+  const emfV = new Float64Array(sources.plus.length);
+  const loadS = new Float64Array(loads.plus.length);
+  const loadA = new Float64Array(loads.plus.length);
+  const loadV = new Float64Array(loads.plus.length);
   const inS = new Float64Array(states.length);
   const inShare = new Float64Array(states.length);
   const inA = new Float64Array(states.length);
@@ -60,7 +55,7 @@ export function sparseNetwork(
     for (let i = 0; i < branchS.length; i++)
       addCurrent(nodeA, from, to, i, acrossV(nodeV, from, to, i) * (branchS[i] as number));
     for (let i = 0; i < sourceS.length; i++) {
-      const overV = acrossV(nodeV, sources.plus, sources.minus, i) - (sources.emfV[i] as number);
+      const overV = acrossV(nodeV, sources.plus, sources.minus, i) - (emfV[i] as number);
       addCurrent(nodeA, sources.plus, sources.minus, i, overV * (sourceS[i] as number));
     }
     for (const i of liveLoads) {
@@ -112,9 +107,19 @@ export function sparseNetwork(
     for (let i = 0; i < sourceV.length; i++) sourceV[i] = acrossV(nodeV, sources.plus, sources.minus, i);
   };
 
-  restart();
+  const begin = (network: NetworkNumbers): void => {
+    for (let i = 0; i < branchS.length; i++) branchS[i] = 1 / (network.branches.ohm[i] as number);
+    for (let i = 0; i < sourceS.length; i++) sourceS[i] = 1 / (network.sources.ohm[i] as number);
+    emfV.set(network.sources.emfV);
+    assembly.begin(branchS, sourceS);
+    for (const lines of [loadS, loadA, inS, inShare, inA]) lines.fill(0);
+    inertia = -1;
+    restart();
+  };
+
   return {
     method: "sparse",
+    begin,
     loadS,
     loadA,
     inS,
