@@ -1,6 +1,7 @@
 import type { ProtectionFigures } from "./circuit/protection/types.js";
 import type { CornerFigures } from "./circuit/results.js";
 import type { SizeResult } from "./circuit/sizes/types.js";
+import type { GearPath } from "./circuit/topology/gear-paths.js";
 import type { ChargingFigures, OutingFigures } from "./energy/types.js";
 import type { Finding } from "./findings/finding.js";
 import type { Assumption, CompletePlan } from "./plan/completed.js";
@@ -12,6 +13,8 @@ export interface Figures {
   readonly sizes: SizeResult;
   readonly protection: readonly ProtectionFigures[];
   readonly corners: readonly CornerFigures[];
+  /** By which branches each piece of gear hangs on its supply. */
+  readonly paths: readonly GearPath[];
   readonly outings: readonly OutingFigures[];
   readonly charging: readonly ChargingFigures[];
   readonly findings: readonly Finding[];

@@ -1,4 +1,5 @@
 import { type SettledCircuit, settleCircuit } from "./circuit/settle.js";
+import { gearPaths } from "./circuit/topology/gear-paths.js";
 import { chargingTimes, followOutings } from "./energy/plan-outings.js";
 import type { Figures } from "./figures-types.js";
 import { checkPlan } from "./findings/check.js";
@@ -36,6 +37,7 @@ export function workOut(plan: Plan): WorkedOut {
       sizes,
       protection,
       corners,
+      paths: gearPaths(circuit.topology, (id) => complete.circuits.get(id)?.supply),
       outings,
       charging,
       findings,

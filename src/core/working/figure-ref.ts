@@ -21,4 +21,5 @@ export type FigureRef =
       readonly battery: string;
     }
   | { readonly of: "charging time"; readonly charger: string }
+  /** What all conductors together cost or weigh. */
   | { readonly of: "sizes total" };
