@@ -1,13 +1,15 @@
+import { box, catalogueBox, content, fitting, hole } from "../core/plan/schema/boxes.js";
 import { longProtection, switchSection } from "../core/plan/schema/common.js";
 import { ambient, conductors, craft, showsKeys } from "../core/plan/schema/craft.js";
 import type { Keys } from "../core/plan/schema/fields.js";
 import { gearItem, leads } from "../core/plan/schema/gear.js";
 import { corner, outing, period } from "../core/plan/schema/outings.js";
-import { box, panel, way } from "../core/plan/schema/panels.js";
+import { panel, way } from "../core/plan/schema/panels.js";
 import { planKeys } from "../core/plan/schema/plan.js";
-import { run } from "../core/plan/schema/runs.js";
-import { priceKeys, stockWire } from "../core/plan/schema/stock.js";
+import { run, slack } from "../core/plan/schema/runs.js";
+import { partPrice, priceKeys, priceSections, stock, stockWire } from "../core/plan/schema/stock.js";
 import { battery, charger, converter } from "../core/plan/schema/supply.js";
+import { leg, near, openingKeys, waypoint } from "../core/plan/schema/ways.js";
 
 const sections: readonly (readonly [string, { readonly keys: Keys }])[] = [
   ["The plan", planKeys],
@@ -21,16 +23,28 @@ const sections: readonly (readonly [string, { readonly keys: Keys }])[] = [
   ["A panel", panel],
   ["A way of a panel", way],
   ["A box", box],
+  ["A hole of a box (`holes`)", hole],
+  ["A thing in a box (`contents`)", content],
+  ["A fitting of a box (`fittings`)", fitting],
+  ["A box to buy (`box catalogue`)", catalogueBox],
   ["A piece of gear", gearItem],
   ["`leads` of gear", leads],
   ["A run", run],
+  ["`slack` of a run", slack],
+  ["A waypoint", waypoint],
+  ["`opening` of a waypoint", openingKeys],
+  ["A leg (`legs` of the plan)", leg],
+  ["`near` of a leg", near],
   ["A fuse or breaker (`main`, `fuse`)", longProtection],
   ["A switch (`switch`, `master`)", switchSection],
   ["A corner", corner],
   ["An outing", outing],
   ["A stretch of time (`on` of an outing)", period],
+  ["`stock`", stock],
   ["`wire` in `stock`", stockWire],
+  ["`prices`", priceSections],
   ["`wire` in `prices`", priceKeys],
+  ["`parts` in `prices`", partPrice],
 ];
 
 /** All keys of the plan format as Markdown tables, one a section, from the same description the reader uses. */

@@ -34,6 +34,8 @@ const forms: Readonly<Record<Form, string>> = {
   number: "a number",
   "whole number": "a whole number",
   name: "a name, or `place / outlet`",
+  price: "a price, `12.50 EUR` or a number",
+  currency: "a currency in three capital letters, like EUR",
   value: "a value",
 };
 

@@ -91,8 +91,20 @@ function statement(problem: ReadProblem): string {
       return `${found} is the name of several ways; write one of ${expected}.`;
     case "unknown battery":
       return `There is no battery called ${found}.`;
+    case "unknown waypoint":
+      return `There is no waypoint called ${found}.`;
     case "unknown gear":
       return `There is no gear called ${found}.`;
+    case "unknown face":
+      return `There is no face called ${found}.`;
+    case "unknown reference":
+      return `There is no reference point called ${found}.`;
+    case "unknown line":
+      return `There is no line called ${found} here.${problem.nearest === undefined ? ` Known are ${expected}.` : ""}`;
+    case "one side only":
+      return `${found} is on one side of the boat only: it has no pair.`;
+    case "odd pair":
+      return `A pair needs as many on each side; ${problem.found} is odd.`;
     case "itself":
       return `${found} is connected with itself.`;
     case "wrong count":

@@ -1,4 +1,7 @@
+import type { FaceName } from "../plan/model/layout.js";
 import type { WallMaterial } from "../reference/boxes.js";
+
+export type { FaceName } from "../plan/model/layout.js";
 
 /** A box as it hangs or stands. Inside measures [mm]: across, up (or back, on a floor), and from base to lid. */
 export interface BoxBody {
@@ -17,8 +20,6 @@ export interface BoxBody {
   readonly closedFaces?: readonly FaceName[];
 }
 
-export const faceNames = ["down", "left", "right", "up", "near", "far"] as const;
-export type FaceName = (typeof faceNames)[number];
 export type Attitude = "down" | "side" | "up";
 
 /** A rectangle that no hole or nut may touch. */

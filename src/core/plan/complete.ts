@@ -2,6 +2,7 @@ import { usualAmbient } from "../reference/assumed.js";
 import { ruleSet } from "../reference/rule-sets.js";
 import { singleRuns } from "./complete/expand.js";
 import { completeGear, piecesOf } from "./complete/gear.js";
+import { completeMarks } from "./complete/marks.js";
 import { celsius, Notes } from "./complete/notes.js";
 import { completeRun, type PlacesAround } from "./complete/runs.js";
 import {
@@ -12,9 +13,11 @@ import {
   completePanel,
 } from "./complete/supply.js";
 import { traceCircuits } from "./complete/trace.js";
+import { besideOnWays, waysOf } from "./complete/ways.js";
 import type { CompleteBox, CompletePlan } from "./completed.js";
 import type { Endpoint, JointKind, Surroundings } from "./model/common.js";
 import type { Plan } from "./model/plan.js";
+import type { Run } from "./model/runs.js";
 import type { Way } from "./model/supply.js";
 
 /**
@@ -64,7 +67,20 @@ export function completePlan(plan: Plan): CompletePlan {
     };
     return completeGear(entry, supply, notes);
   });
-  const places = placesAround(plan, boxes, gear);
+  const routes = waysOf(plan, singles);
+  const runOf = new Map(singles.map(({ name, run }) => [name, run]));
+  const beside = besideOnWays(routes, (name) =>
+    loadedIn(carries.get(name)?.length ?? 0, runOf.get(name)?.legs, runOf.get(name)?.return),
+  );
+  const places: PlacesAround = {
+    ...placesAround(plan, boxes, gear),
+    wayM: (name) => {
+      const way = routes.get(name);
+      return way?.ok === true ? way.route.lengthM : undefined;
+    },
+    beside: (name) => beside.get(name) ?? 0,
+  };
+  const marks = completeMarks(plan, notes);
   return {
     source: plan,
     ambient,
@@ -84,9 +100,11 @@ export function completePlan(plan: Plan): CompletePlan {
     corners: plan.corners,
     outings: plan.outings,
     oneAtATime: plan.oneAtATime.map((group) => group.map((name) => piecesNamed(plan, name))),
+    ways: routes,
     circuits,
     circuitOf,
     looseEnds,
+    marks,
     assumptions: notes.list,
   };
 }
@@ -103,7 +121,18 @@ function piecesNamed(plan: Plan, name: string): string[] {
   return entry ? piecesOf(entry) : [name];
 }
 
-function placesAround(plan: Plan, boxes: readonly CompleteBox[], gear: CompletePlan["gear"]): PlacesAround {
+/** Conductors that carry current in a run: one for each way, and what comes back. */
+function loadedIn(ways: number, legs: Run["legs"] = "both", back: Run["return"] = "own"): number {
+  const each = Math.max(1, ways);
+  const returns = back === "hull" ? 0 : back === "shared" ? 1 : each;
+  return (legs === "return" ? 0 : each) + (legs === "out" ? 0 : returns);
+}
+
+function placesAround(
+  plan: Plan,
+  boxes: readonly CompleteBox[],
+  gear: CompletePlan["gear"],
+): Pick<PlacesAround, "jointAt" | "surroundingsAt"> {
   const joints = new Map<string, JointKind>();
   const surroundings = new Map<string, Surroundings>();
   for (const { name, surroundings: around = "splash" } of plan.panels) surroundings.set(name, around);

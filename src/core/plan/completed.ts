@@ -1,7 +1,10 @@
+import type { RouteAnswer } from "../way/types.js";
 import type { AssumptionReason } from "./complete/reasons.js";
 import type { Protection, Switch } from "./model/common.js";
 import type { Gear } from "./model/gear.js";
+import type { MarksWanted } from "./model/hull.js";
 import type { Corner, Outing } from "./model/outing.js";
+import type { Place, RowPlace, Side } from "./model/placing.js";
 import type { Ambient, Plan } from "./model/plan.js";
 import type { Run } from "./model/runs.js";
 import type { Battery, Charger, Converter, JunctionBox, Panel, Way } from "./model/supply.js";
@@ -54,6 +57,8 @@ export type CompleteGear = Omit<
   "count"
 > & {
   readonly group: string;
+  /** Where this piece stands, when it is on a face. */
+  readonly placed?: PiecePlace;
 };
 /** One cable. `group` is the name it was written under; `name` is unique (`lamp leads 2`). */
 export type CompleteRun = Omit<
@@ -69,6 +74,24 @@ export type CompleteRun = Omit<
   /** Circuits carried: `panel / way`, or `house / feed` where only the supply stands before it. */
   readonly carries: readonly string[];
 };
+
+/** How marks are set out, decided. Lengths in m. */
+export type CompleteMarks = Required<MarksWanted> & {
+  /** Spread of one reading of the form. */
+  readonly formSpreadM: number;
+};
+
+/** Where one piece stands: on which face and side, at a place of its own or as one of a row. */
+export interface PiecePlace {
+  readonly name: string;
+  readonly on: string;
+  readonly side: Side;
+  /** The same thing on the other side. */
+  readonly twin?: string;
+  readonly where:
+    | { readonly kind: "one"; readonly place: Place }
+    | { readonly kind: "row"; readonly row: RowPlace; readonly index: number; readonly count: number };
+}
 
 /** Something that hangs in the air: the plan reads well but no current can follow it. */
 export interface LooseEnd {
@@ -111,10 +134,13 @@ export interface CompletePlan {
   readonly outings: readonly Outing[];
   /** One-at-a-time groups: each a list of entries, each entry its single pieces, which are on together. */
   readonly oneAtATime: readonly (readonly (readonly string[])[])[];
+  /** Ways along the legs, by single run, of those that are led so. */
+  readonly ways: ReadonlyMap<string, RouteAnswer>;
   /** By id. */
   readonly circuits: ReadonlyMap<string, Circuit>;
   /** Circuit that feeds each piece of gear, panel (its feed) and converter (its input), by name. */
   readonly circuitOf: ReadonlyMap<string, string>;
   readonly looseEnds: readonly LooseEnd[];
+  readonly marks: CompleteMarks;
   readonly assumptions: readonly Assumption[];
 }

@@ -16,6 +16,14 @@ const decimalsOf: Readonly<Record<string, number>> = {
   TND: 3,
 };
 
+/** Stands where no currency is named: ISO 4217 keeps XXX for that. */
+export const noCurrency = "XXX";
+
+/** Decimals a currency is written with. */
+export function currencyDecimals(currency: string): number {
+  return decimalsOf[currency] ?? 2;
+}
+
 export type MoneyProblem =
   | { readonly problem: "not-a-price"; readonly text: string }
   | { readonly problem: "too-many-decimals"; readonly text: string; readonly allowed: number }
@@ -35,7 +43,7 @@ export function readMoney(text: string, usual?: string): Money | MoneyProblem {
   if (match === null || currency === undefined || (match[1] !== undefined && match[4] !== undefined)) {
     return { problem: "not-a-price", text };
   }
-  const decimals = decimalsOf[currency] ?? 2;
+  const decimals = currencyDecimals(currency);
   const fraction = match[3] ?? "";
   if (fraction.length > decimals) return { problem: "too-many-decimals", text, allowed: decimals };
   return { currency, minor: Number(`${match[2]}${fraction.padEnd(decimals, "0")}`) };
@@ -46,7 +54,7 @@ export function writeMoney(money: Money): string {
   if (!(Number.isSafeInteger(money.minor) && money.minor >= 0)) {
     throw new RangeError(`money must be a whole number ≥ 0 of minor units, got ${money.minor}`);
   }
-  const decimals = decimalsOf[money.currency] ?? 2;
+  const decimals = currencyDecimals(money.currency);
   const digits = String(money.minor).padStart(decimals + 1, "0");
   if (decimals === 0) return `${digits} ${money.currency}`;
   return `${digits.slice(0, -decimals)}.${digits.slice(-decimals)} ${money.currency}`;

@@ -31,6 +31,9 @@ export const usualBattery = {
 
 export const usualPanel = { source: practice, studsPerBus: 10 } as const;
 
+/** A box whose wall or material is not given. */
+export const usualBox = { source: practice, wallM: 0.003, material: "abs" } as const;
+
 /** Temperature rating of insulation where the plan names none [°C]. */
 export const usualInsulation = { source: practice, us: 105, iso: 70 } as const;
 

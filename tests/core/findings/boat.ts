@@ -45,6 +45,7 @@ export function boat(change: Partial<Parts> = {}): CheckInput {
       ["lamp", "helm / lamps"],
     ]),
     looseEnds: [],
+    ways: new Map(),
     assumptions: [],
     ...plan,
   };
@@ -314,7 +315,13 @@ function sourceOf({ rules, runs }: Parts): Plan {
     oneAtATime: [],
     corners: [],
     outings: [],
+    catalogue: [],
+    waypoints: [],
+    legs: [],
     stockWire: [],
+    stockParts: [],
+    wireOffers: [],
+    partOffers: [],
     wirePrices: [],
   };
 }

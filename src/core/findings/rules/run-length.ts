@@ -1,3 +1,4 @@
+import type { CompletePlan } from "../../plan/completed.js";
 import type { Finding } from "../finding.js";
 import { rule } from "../rule.js";
 import { both, physics } from "../sources.js";
@@ -10,7 +11,7 @@ export const runLength = rule({
   sources: both(physics("drop goes with length")),
   check: ({ plan }) =>
     plan.source.runs
-      .filter(({ lengthsM }) => lengthsM.length === 0)
+      .filter(({ name, lengthsM }) => lengthsM.length === 0 && !alongLegs(plan, name))
       .map(({ name }): Finding => {
         const assumed = plan.runs.find(({ group }) => group === name)?.lengthM;
         return {
@@ -22,3 +23,8 @@ export const runLength = rule({
         };
       }),
 });
+
+/** Is every cable of the run led along legs that give its length? */
+function alongLegs({ runs, ways }: CompletePlan, group: string): boolean {
+  return runs.filter((run) => run.group === group).every(({ name }) => ways.get(name)?.ok === true);
+}

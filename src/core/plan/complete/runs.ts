@@ -10,6 +10,9 @@ export interface PlacesAround {
   /** Usual joint at a place; undefined where the place is unknown. */
   readonly jointAt: (end: Endpoint) => JointKind | undefined;
   readonly surroundingsAt: (place: string) => Surroundings;
+  /** Length along the legs, of a run that is led so [m]; loaded conductors of others beside it. */
+  readonly wayM: (run: string) => number | undefined;
+  readonly beside: (run: string) => number;
 }
 
 /** One cable with its defaults. `carries` are the circuits traced to it. */
@@ -29,7 +32,11 @@ export function completeRun(
     boat === undefined
       ? usualRunLength.withoutBoatM
       : boat * usualRunLength.perBoatLength + usualRunLength.plusM;
-  const lengthM = note.take(single.lengthM, usual, at, "length", "length-by-boat", metres);
+  const wayM = places.wayM(single.name);
+  const lengthM =
+    wayM === undefined
+      ? note.take(single.lengthM, usual, at, "length", "length-by-boat", metres)
+      : notes.take(single.lengthM, wayM, single.name, "length", "length-along-legs", metres);
   const feedOnly = carries.length > 0 && carries.every((circuit) => circuit.endsWith(" / feed"));
   const { reaches: _reaches, lengthsM: _lengthsM, carries: _carries, ...rest } = run;
   return {
@@ -40,6 +47,7 @@ export function completeRun(
     to: single.to,
     lengthM,
     returnLengthM: run.returnLengthM ?? lengthM,
+    bundledWith: Math.max(run.bundledWith, places.beside(single.name)),
     carries: run.legs === "return" && carries.length === 0 ? run.carries : carries,
     return: run.return ?? "own",
     sheathed: note.take(

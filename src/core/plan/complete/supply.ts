@@ -1,4 +1,4 @@
-import { usualBattery, usualConverter, usualPanel } from "../../reference/assumed.js";
+import { usualBattery, usualBox, usualConverter, usualPanel } from "../../reference/assumed.js";
 import {
   chargeLimits,
   dischargeLimits,
@@ -15,6 +15,7 @@ import type {
   CompleteWay,
 } from "../completed.js";
 import type { Protection, Switch } from "../model/common.js";
+import type { Enclosure } from "../model/layout.js";
 import type { Battery, Charger, Converter, JunctionBox, Panel, Way } from "../model/supply.js";
 import { amps, milliohms, type Notes, percent, volts } from "./notes.js";
 
@@ -169,6 +170,7 @@ export function completePanel(panel: Panel, notes: Notes): CompletePanel {
       "usual-panel",
     ),
     surroundings: notes.take(panel.surroundings, "splash", panel.name, "surroundings", "open-boat"),
+    ...casing(panel, panel.name, notes),
     ways: panel.ways.map((way) => completeWay(way, panel.name, notes)),
   };
 }
@@ -212,5 +214,20 @@ export function completeBox(box: JunctionBox, sharedReturnEnds: boolean, notes: 
       sharedReturnEnds ? "shared-return-ends" : "returns-apart",
     ),
     surroundings: notes.take(box.surroundings, "splash", at, "surroundings", "open-boat"),
+    ...casing(box, at, notes),
+  };
+}
+
+/** What a box is made of, where its inside is given. */
+function casing(
+  { insideM, wallM, material }: Enclosure,
+  at: string,
+  notes: Notes,
+): Pick<Enclosure, "wallM" | "material"> {
+  if (insideM === undefined) return {};
+  const mm = (lengthM: number) => `${Math.round(lengthM * 1e4) / 10} mm`;
+  return {
+    wallM: notes.take(wallM, usualBox.wallM, at, "wall", "usual-box", mm),
+    material: notes.take(material, usualBox.material, at, "of", "usual-box"),
   };
 }

@@ -13,15 +13,31 @@ const sections: ReadonlyMap<string, string> = new Map([
   ["box", "boxes"],
   ["gear", "gear"],
   ["run", "runs"],
+  ["waypoint", "waypoints"],
+  ["leg", "legs"],
+  ["catalogue box", "box catalogue"],
+  ["reference", "references"],
+  ["face", "faces"],
   ["outing", "outings"],
   ["corner", "corners"],
+]);
+
+/** Kinds that stand in lists and have no name of their own. */
+const lists: ReadonlyMap<string, readonly [section: string, key: string]> = new Map([
+  ["stock wire", ["stock", "wire"]],
+  ["wire price", ["prices", "wire"]],
+  ["part price", ["prices", "parts"]],
 ]);
 
 /** A new thing of a kind, written in full: `add battery`, `{chemistry: agm, capacity: 30 Ah}`. A way is named `panel / way`. */
 export function addSteps(locator: Locator, kind: string, name: string, as: string): Steps {
   const value = valueText(as.trim() === "" ? "{}" : as);
   if (value === undefined) return { code: "bad value" };
-  if (locator.find(name)?.path.at(-1) === name.split(" / ").at(-1)) return { code: "name taken" };
+  const list = lists.get(kind);
+  if (list !== undefined) return listSteps(locator, list, value);
+  // a face or reference point may be called as a panel is
+  const own = kind === "face" || kind === "reference" ? `${sections.get(kind)} / ${name}` : name;
+  if (locator.find(own)?.path.at(-1) === name.split(" / ").at(-1)) return { code: "name taken" };
   if (kind === "way") {
     const [panel = "", way = ""] = name.split(" / ", 2);
     if (locator.registry.places.get(panel)?.kind !== "panel") return { code: "nothing so called" };
@@ -29,8 +45,16 @@ export function addSteps(locator: Locator, kind: string, name: string, as: strin
   }
   const section = sections.get(kind);
   if (section === undefined) {
-    const nearest = nearestOf(kind, [...sections.keys(), "way"]);
+    const nearest = nearestOf(kind, [...sections.keys(), ...lists.keys(), "way"]);
     return { code: "unknown kind", ...(nearest === undefined ? {} : { nearest }) };
   }
   return isName(name) ? setStep(locator, [section, name], value) : { code: "bad value" };
+}
+
+/** A new line at the end of a list, which is made where there is none. */
+function listSteps(locator: Locator, path: readonly [string, string], value: string): Steps {
+  const node = locator.node(path);
+  return node?.kind === "list"
+    ? [{ do: "set", path: [...path, node.items.length], to: value }]
+    : setStep(locator, path, `[${value}]`);
 }

@@ -29,7 +29,7 @@ export function fieldSteps(
   if ("code" in location) return location;
   const value = valueText(to);
   if (value === undefined) return { code: "bad value" };
-  return setStep(locator, [...location.path, ...field.split(" / ")], value);
+  return setStep(locator, fieldPath(locator, location.path, field), value);
 }
 
 /** Sets a value; sections on the way that are not there yet are made. */
@@ -42,9 +42,19 @@ export function setStep(locator: Locator, path: Path, value: string): Steps {
   return [{ do: "set", path: path.slice(0, known + 1), to: inside }];
 }
 
+/** `wire / 2 / count` reaches into the second item of a list: items count from 1, as people count. */
+function fieldPath(locator: Locator, from: Path, field: string): Path {
+  let path = from;
+  for (const step of field.split(" / ")) {
+    const item = locator.node(path)?.kind === "list" && /^[1-9]\d*$/.test(step);
+    path = [...path, item ? Number(step) - 1 : step];
+  }
+  return path;
+}
+
 export function removeFieldSteps(locator: Locator, at: string, field: string): Steps {
   const location = located(locator, at);
   if ("code" in location) return location;
-  const path = [...location.path, ...field.split(" / ")];
+  const path = fieldPath(locator, location.path, field);
   return locator.node(path) === undefined ? { code: "no such field" } : [{ do: "remove", path }];
 }

@@ -10,7 +10,12 @@ export interface Location {
   readonly kind: string;
 }
 
-const lone = ["shows", "craft", "ambient", "conductors", "stock", "prices"];
+const lone = ["shows", "craft", "ambient", "conductors", "marks", "checked", "float", "stock", "prices"];
+/** Sections whose names may also be names of places: there `faces / helm` is the face. */
+const hullSections = [
+  ["faces", "face"],
+  ["references", "reference"],
+] as const;
 
 /** Finds things by the names that findings and people use for them. */
 export class Locator {
@@ -20,11 +25,14 @@ export class Locator {
     this.registry = new Registry(document.root);
   }
 
-  /** `house`, `helm / lamps`, `lamp leads 2` (one of `lamp leads`), an outing or corner, a section (`conductors`), or `plan`. */
+  /** `house`, `helm / lamps`, `lamp leads 2` (one of `lamp leads`), an outing, corner, face or reference point, a section (`conductors`), or `plan`. */
   find(at: string): Location | undefined {
     if (at === "plan") return { path: [], kind: "plan" };
     const [panel = "", way] = at.split(" / ", 2);
     if (way !== undefined) {
+      const named = hullSections.find(([section]) => section === panel);
+      if (named !== undefined && this.node([panel, way]) !== undefined)
+        return { path: [panel, way], kind: named[1] };
       const place = this.registry.places.get(panel);
       return place?.kind === "panel" && place.ways.has(way)
         ? { path: ["panels", panel, "ways", way], kind: "way" }
@@ -35,6 +43,9 @@ export class Locator {
     for (const [section, kind] of [
       ["outings", "outing"],
       ["corners", "corner"],
+      ...hullSections,
+      ["legs", "leg"],
+      ["box catalogue", "catalogue box"],
     ] as const) {
       const node = entryOf(this.document.root, section)?.value;
       if (node?.kind === "section" && entryOf(node, at) !== undefined) return { path: [section, at], kind };

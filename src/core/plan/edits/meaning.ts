@@ -34,6 +34,8 @@ function changed(
   const [first, ...rest] = path;
   if (first === undefined) return undefined;
   if (Array.isArray(node)) {
+    // One past the last puts a new item at the end.
+    if (first === node.length && rest.length === 0 && step.do === "set") return [...node, value(step.to)];
     const item = typeof first === "number" ? node[first] : undefined;
     if (item === undefined) return undefined;
     const put =

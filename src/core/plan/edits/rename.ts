@@ -3,6 +3,7 @@ import type { Path } from "../source/problem.js";
 import type { Written } from "../source/written.js";
 import { located } from "./field.js";
 import type { Locator } from "./locate.js";
+import { hullRenameSteps } from "./rename-hull.js";
 import type { Step } from "./step.js";
 import type { Steps } from "./steps-of.js";
 import { keyText } from "./value.js";
@@ -14,12 +15,14 @@ export function renameSteps(locator: Locator, at: string, to: string): Steps {
   const old = location.path.at(-1);
   if (location.path.length < 2 || typeof old !== "string") return { code: "wrong kind of thing" };
   if (!isName(to)) return { code: "bad value" };
-  const taken = location.kind === "way" ? `${location.path[1]} / ${to}` : to;
+  const ofHull = location.kind === "face" || location.kind === "reference";
+  const taken =
+    location.kind === "way" || ofHull ? `${location.path[location.kind === "way" ? 1 : 0]} / ${to}` : to;
   if (locator.find(taken)?.path.at(-1) === to) return { code: "name taken" };
   const renamed =
     location.kind === "way" ? wayRenamer(locator, String(location.path[1]), old, to) : placeRenamer(old, to);
-  const steps: Step[] = [];
-  if (!["outing", "corner", "run"].includes(location.kind))
+  const steps: Step[] = hullRenameSteps(locator, location.kind, (text) => renamed(text, undefined));
+  if (!ofHull && !["outing", "corner", "run", "leg", "catalogue box"].includes(location.kind))
     for (const { path, text, run } of mentions(locator)) {
       const now = renamed(text, run);
       if (now !== text) steps.push({ do: "set", path, to: keyText(now) });
@@ -65,9 +68,12 @@ interface Mention {
 
 /** Every place of the plan where a name of something else stands. */
 function* mentions(locator: Locator): Generator<Mention> {
-  yield* inEach(locator, "batteries", ["parallel with"]);
+  yield* inEach(locator, "batteries", ["parallel with", "through"]);
+  yield* inEach(locator, "panels", ["through"]);
+  yield* inEach(locator, "boxes", ["through"]);
+  yield* inEach(locator, "legs", ["from", "to"]);
   yield* inEach(locator, "chargers", ["charges"]);
-  yield* inEach(locator, "runs", ["from", "to", "carries"]);
+  yield* inEach(locator, "runs", ["from", "to", "carries", "along"]);
   yield* inEach(locator, "corners", ["on"]);
   yield* texts(locator.node(["one at a time"]), ["one at a time"]);
   const outings = locator.node(["outings"]);

@@ -1,6 +1,6 @@
 import type { PlanDocument } from "../source/open.js";
 import type { Path } from "../source/problem.js";
-import type { Written, WrittenEntry, WrittenSection } from "../source/written.js";
+import type { Written, WrittenEntry, WrittenList, WrittenSection } from "../source/written.js";
 import type { Step } from "./step.js";
 import { keyText } from "./value.js";
 
@@ -44,6 +44,8 @@ class Splicer {
     const parent = this.nodeAt(step.path.slice(0, -1));
     if (last === undefined || parent === undefined) return undefined;
     if (typeof last === "number") {
+      if (parent.kind === "list" && last === parent.items.length && step.do === "set")
+        return this.append(parent, step.to);
       const item = parent.kind === "list" ? parent.items[last] : undefined;
       if (step.do !== "set" || item === undefined || this.isBlock(item)) return undefined;
       return [{ start: item.start, end: item.end, text: step.to }];
@@ -109,6 +111,21 @@ class Splicer {
     const lineStart = this.text.lastIndexOf("\n", last.keyStart - 1) + 1;
     const indent = " ".repeat(last.keyStart - lineStart);
     return [{ start: at, end: at, text: this.lineEnd + indent + entry }];
+  }
+
+  /** A new item at the end of a list, in the way the others are written. */
+  private append(list: WrittenList, to: string): Replacement[] | undefined {
+    const last = list.items.at(-1);
+    if (!this.isBlock(list)) {
+      const at = last === undefined ? list.start + 1 : this.lastEnd(last);
+      return [{ start: at, end: at, text: last === undefined ? to : `, ${to}` }];
+    }
+    if (last === undefined) return undefined;
+    const lineStart = this.text.lastIndexOf("\n", last.start - 1) + 1;
+    const dash = /^ *- +/.exec(this.text.slice(lineStart, last.start))?.[0];
+    if (dash === undefined) return undefined;
+    const at = this.contentEnd(this.lastEnd(last));
+    return [{ start: at, end: at, text: this.lineEnd + dash + to }];
   }
 
   private remove(section: WrittenSection, index: number): Replacement[] | undefined {

@@ -1,5 +1,7 @@
 import type { Draw } from "../../quantity/forms.js";
 import type { ConductorSize, JointKind, Surroundings } from "./common.js";
+import type { PlanPoint } from "./form.js";
+import type { HolePlan, Placing } from "./placing.js";
 
 export type { Draw } from "../../quantity/forms.js";
 
@@ -53,4 +55,14 @@ export interface Gear {
   /** Joint between its leads and the run. */
   readonly joint?: JointKind;
   readonly weightKg?: number;
+  /** Stud or tab its terminals have. */
+  readonly studM?: number;
+  readonly tabM?: number;
+  /** Least and greatest cable its strain relief holds. */
+  readonly strainReliefM?: readonly [leastM: number, greatestM: number];
+  /** On a face, with the hole it needs there. */
+  readonly placing?: Placing;
+  readonly hole?: HolePlan;
+  /** Where it stands when it is on no face; for its weight. */
+  readonly standsAtM?: PlanPoint;
 }

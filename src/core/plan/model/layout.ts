@@ -1,24 +1,31 @@
-import type { ConductorSize, Surroundings } from "./common.js";
+import type { Money } from "../../quantity/money.js";
+import type { WallMaterial } from "../../reference/boxes.js";
+import type { Hazard } from "../../way/types.js";
+import type { ConductorSize } from "./common.js";
 
 /**
- * Layout, stock and prices as the owner writes them: proposed sections of the plan, not yet part of `Plan`. Lengths in m,
- * money in minor units with its currency, as everywhere in the model. Nothing worked out is stored.
+ * Layout, stock and prices as the owner writes them. Lengths in m, money in minor units with its currency. Nothing worked
+ * out is stored.
  */
 
-/** `inside: [170 mm, 120 mm, 75 mm]` across, up, from base to lid; `wall: 3 mm`, `of: abs`, `on: wall`. */
+export const faceNames = ["down", "left", "right", "up", "near", "far"] as const;
+export type FaceName = (typeof faceNames)[number];
+
+/** Three measures of a thing [m]. */
+export type SizeM = readonly [number, number, number];
+
+/** A box as it is made: `inside: [170 mm, 120 mm, 75 mm]` across, up, from base to lid. */
 export interface BoxForm {
-  readonly insideM?: readonly [acrossM: number, upM: number, deepM: number];
+  readonly insideM?: SizeM;
   readonly wallM?: number;
-  readonly material?: string;
+  readonly material?: WallMaterial;
   readonly mounted?: "wall" | "floor";
+  /** Corner posts inside, along each side from the corner. */
   readonly bossM?: number;
+  /** From the lid's seat down, where no hole may come. */
   readonly lidLipM?: number;
-  /** Faces not to be drilled, by name. */
-  readonly closedFaces: readonly string[];
-  /** From its seat to where it is out of the boat and can be worked on. */
-  readonly drawnOutM?: number;
-  /** Opening it must pass, by the name of a waypoint. */
-  readonly through?: string;
+  /** Faces not to be drilled. */
+  readonly closedFaces?: readonly FaceName[];
   /** Water numeral of its IP code. */
   readonly waterNumeral?: number;
 }
@@ -26,121 +33,141 @@ export interface BoxForm {
 /** A hole that is there already: `{on: down, at: [40 mm, 35 mm], hole: 12.5 mm}`. */
 export interface BoxHole {
   readonly name: string;
-  readonly on: string;
+  readonly on: FaceName;
   readonly atM: readonly [alongM: number, fromBaseM: number];
   readonly holeM: number;
 }
 
-/** Something screwed to the base: `{name: fuse block, size: [85 mm, 40 mm, 35 mm], room: 10 mm}`. */
+/** Something screwed to the base: `{size: [85 mm, 40 mm, 35 mm], room: 10 mm}`. */
 export interface BoxContent {
   readonly name: string;
-  readonly sizeM: readonly [acrossM: number, upM: number, tallM: number];
+  readonly sizeM: SizeM;
   readonly roomM?: number;
   readonly upright: boolean;
+  readonly count: number;
 }
 
-/** Further keys of a box (and of a panel) in the plan. `form` left out: chosen from the catalogue. */
-export interface BoxLayoutWish {
-  readonly form?: BoxForm;
-  readonly holes: readonly BoxHole[];
-  readonly contents: readonly BoxContent[];
-  readonly glands?: "metric" | "pg";
-}
-
-/** `box catalogue:` what the owner is willing to buy; names are the owner's own. */
-export interface CatalogueEntry {
+/** An entry that is no gland: a vent, a drain, a switch, a plug. */
+export interface BoxFitting {
   readonly name: string;
-  readonly form: BoxForm;
-  readonly price?: Price;
+  readonly holeM: number;
+  readonly acrossM?: number;
+  readonly on?: FaceName;
+  readonly spanner: boolean;
 }
 
-/** Where cables pass: `waypoints: {knee: {bend: 20 mm}, bulkhead 2: {opening: 20 mm, edge: grommet}}`. */
+/** What a box or panel says of its casing. Left out its inside: a box is chosen from the catalogue. */
+export interface Enclosure extends BoxForm {
+  /** Given: the box is drilled already, and its cables take these holes. */
+  readonly holes?: readonly BoxHole[];
+  readonly contents?: readonly BoxContent[];
+  readonly fittings?: readonly BoxFitting[];
+  readonly glands?: "metric" | "pg";
+  readonly spareEntries?: number;
+  /** From its seat to where it can be worked on. */
+  readonly drawnOutM?: number;
+  /** Opening it must pass, by the name of a waypoint. */
+  readonly through?: string;
+  /** Studs of its buses. */
+  readonly studM?: number;
+}
+
+/** `box catalogue:` what the owner is willing to buy. */
+export interface CatalogueBox extends BoxForm {
+  readonly name: string;
+  readonly insideM: SizeM;
+  readonly price?: Money;
+}
+
+/** Where cables pass: `knee: {bend: 20 mm}`, `bulkhead 2: {opening: 20 mm, edge: grommet}`. */
 export interface PlanWaypoint {
   readonly name: string;
-  readonly atM?: readonly [number, number, number];
+  readonly atM?: SizeM;
   readonly opening?: PlanOpening;
   readonly edge?: "grommet" | "gland" | "rounded" | "bare";
-  readonly bendM?: number;
+  /** Radius the corner allows; `none`: cables run straight through. */
+  readonly bendM?: number | "none";
 }
 
-/** `opening: 20 mm`, or `{across: 130 mm, up: 85 mm}`, or `{length: 200 mm, width: 90 mm, ends: round}`. */
+/** `opening: 20 mm`, `{across: 130 mm, up: 85 mm}`, or with `ends: round` a slot. */
 export type PlanOpening =
   | { readonly shape: "circle"; readonly diameterM: number }
   | { readonly shape: "rectangle"; readonly widthM: number; readonly heightM: number }
   | { readonly shape: "obround"; readonly lengthM: number; readonly widthM: number };
 
-/** `legs: [{from: helm, to: knee, length: 4 ft 2 in, near: {dry exhaust: 12 in}}]`. */
+/** A stretch that cables lie along: `{from: helm, to: knee, length: 4 ft 2 in, near: {dry exhaust: 12 in}}`. */
 export interface PlanLeg {
+  readonly name: string;
   readonly from: string;
   readonly to: string;
+  /** Left out: straight between two ends whose places are known. */
   readonly lengthM?: number;
+  /** In conduit, trunking or tray all along. */
   readonly enclosed: boolean;
-  readonly surroundings?: Surroundings;
-  readonly nearM: Readonly<Record<string, number>>;
+  /** Supports as they are, or as the owner means to set them. */
+  readonly supportsM?: number;
+  readonly nearM: Readonly<Partial<Record<Hazard | "compass", number>>>;
 }
 
-/** Further keys of a run: `along: [gunwale, knee]`, `slack: {start: 6 in, end: 12 in}`. The way's length replaces `length`. */
+/** Further keys of a run. */
 export interface RunWay {
-  readonly along: readonly string[];
-  readonly slackM: { readonly start?: number; readonly end?: number };
+  /** Points it passes, in order; empty: the shortest way. Left out: it has no way, only a length. */
+  readonly along?: readonly string[];
+  readonly slackM?: { readonly start?: number; readonly end?: number };
+  /** Over the cable, measured; and its thinner measure where it is flat. */
+  readonly outsideM?: number;
+  readonly flatM?: number;
+  readonly twisted?: boolean;
 }
 
-/** `12.50 EUR`, kept in minor units. */
-export interface Price {
-  readonly currency: string;
-  readonly minor: number;
-}
-
-/** Spools and offcuts on hand: `stock: {wire: [{size: 16 AWG, cores: 2, length: 11 ft, kind: offcut, count: 2}]}`. */
-export interface StockWireLength {
+/** A length of wire on hand: `{size: 16 AWG, cores: 2, length: 11 ft, kind: offcut, count: 2}`. */
+export interface StockWire {
   readonly size: ConductorSize;
   readonly cores: number;
+  readonly colour?: string;
   readonly lengthM: number;
   readonly kind: "offcut" | "spool";
+  /** May be below zero as written: a finding says so. */
   readonly count: number;
 }
 
-/** `stock: {parts: [{M12 gland: 4}]}`. */
+/** `parts: {M12 gland: 4}`. */
 export interface StockPart {
   readonly item: string;
   readonly count: number;
 }
 
-/** `prices: {wire: [{size: 16 AWG, cores: 2, spool: 30 m, price: 42 EUR}, {size: 14 AWG, cores: 2, per: 1 m, price: 1.90 EUR}]}`. */
-export type WireOffer =
-  | {
-      readonly sold: "spool";
-      readonly size: ConductorSize;
-      readonly cores: number;
-      readonly lengthM: number;
-      readonly price?: Price;
-    }
+/** Wire as it is sold: by the spool, or cut off by the step. */
+export type WireOffer = {
+  readonly size: ConductorSize;
+  readonly cores: number;
+  readonly colour?: string;
+} & (
+  | { readonly sold: "spool"; readonly lengthM: number; readonly price?: Money }
   | {
       readonly sold: "by length";
-      readonly size: ConductorSize;
-      readonly cores: number;
       readonly stepM: number;
-      readonly price: Price;
+      readonly price: Money;
+      /** Longest unbroken length. */
       readonly maxM?: number;
-    };
+    }
+);
 
-/** `prices: {parts: [{item: M12 gland, pack: bag of 5, count: 5, price: 6.40 EUR}]}`. */
+/** `{item: M12 gland, pack: bag of 5, count: 5, price: 6.40 EUR}`. */
 export interface PartOffer {
   readonly item: string;
   readonly pack: string;
   readonly count: number;
-  readonly price?: Price;
+  readonly price?: Money;
 }
 
-/** The proposed sections together. */
-export interface LayoutPlan {
-  readonly boxes: ReadonlyMap<string, BoxLayoutWish>;
-  readonly catalogue: readonly CatalogueEntry[];
+/** The sections about layout, stock and prices. */
+export interface LayoutSections {
+  readonly catalogue: readonly CatalogueBox[];
   readonly waypoints: readonly PlanWaypoint[];
   readonly legs: readonly PlanLeg[];
-  readonly ways: ReadonlyMap<string, RunWay>;
   readonly currency?: string;
-  readonly stockWire: readonly StockWireLength[];
+  readonly stockWire: readonly StockWire[];
   readonly stockParts: readonly StockPart[];
   readonly wireOffers: readonly WireOffer[];
   readonly partOffers: readonly PartOffer[];

@@ -1,5 +1,9 @@
+import type { Material } from "../../reference/drilling.js";
 import type { ConductorSize } from "./common.js";
+import type { CraftForm } from "./form.js";
 import type { Gear } from "./gear.js";
+import type { HullPlan } from "./hull.js";
+import type { LayoutSections } from "./layout.js";
 import type { Corner, Outing } from "./outing.js";
 import type { Run } from "./runs.js";
 import type { Battery, Charger, Converter, JunctionBox, Panel } from "./supply.js";
@@ -14,8 +18,9 @@ export interface Craft {
   readonly kind?: string;
   readonly lengthM?: number;
   readonly beamM?: number;
-  readonly hullMaterial?: "aluminium" | "steel" | "glass" | "wood" | "polyethylene" | "fabric";
+  readonly hullMaterial?: Material | "fabric";
   readonly petrolOnBoard?: boolean;
+  readonly form?: CraftForm;
 }
 
 export interface Ambient {
@@ -35,12 +40,7 @@ export interface Conductors {
   readonly tinned?: boolean;
 }
 
-export interface StockWire {
-  readonly size: ConductorSize;
-  readonly cores: number;
-  readonly lengthM: number;
-}
-
+/** What a metre of a cable costs [currency of the prices]; it ranks sizes. */
 export interface WirePrice {
   readonly size: ConductorSize;
   readonly cores: number;
@@ -48,7 +48,7 @@ export interface WirePrice {
 }
 
 /** The whole plan, as written. Names are the owner's own and unique among places (batteries, panels, boxes, gear …). */
-export interface Plan {
+export interface Plan extends LayoutSections {
   readonly name: string;
   readonly rules: "us" | "iso";
   readonly shows: Shows;
@@ -62,10 +62,10 @@ export interface Plan {
   readonly boxes: readonly JunctionBox[];
   readonly gear: readonly Gear[];
   readonly runs: readonly Run[];
+  readonly hull: HullPlan;
   /** Groups of gear of which only one is on at a time. */
   readonly oneAtATime: readonly (readonly string[])[];
   readonly corners: readonly Corner[];
   readonly outings: readonly Outing[];
-  readonly stockWire: readonly StockWire[];
   readonly wirePrices: readonly WirePrice[];
 }

@@ -1,10 +1,11 @@
 import type { ConductorSize, Endpoint, JointKind, Protection, Surroundings, Switch } from "./common.js";
+import type { RunWay } from "./layout.js";
 
 /**
  * One cable (or a bunch of single conductors laid together) between two places.
  * It has an outgoing conductor for each way it carries, and either a return for each (`own`) or one for all (`shared`).
  */
-export interface Run {
+export interface Run extends RunWay {
   readonly name: string;
   readonly from: Endpoint;
   readonly to: Endpoint;

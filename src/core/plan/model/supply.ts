@@ -1,4 +1,6 @@
 import type { Protection, Surroundings, Switch } from "./common.js";
+import type { PlanPoint } from "./form.js";
+import type { Enclosure, SizeM } from "./layout.js";
 
 export const chemistries = ["flooded", "agm", "gel", "lifepo4"] as const;
 export type Chemistry = (typeof chemistries)[number];
@@ -24,6 +26,13 @@ export interface Battery {
   /** Terminal voltage at which it (or its electronics) stops [V]. */
   readonly cutOffV?: number;
   readonly weightKg?: number;
+  /** Outside measures, and the opening it must pass by the name of a waypoint. */
+  readonly sizeM?: SizeM;
+  readonly through?: string;
+  /** Studs of its posts. */
+  readonly studM?: number;
+  /** Where its middle stands in the boat; for its weight. */
+  readonly standsAtM?: PlanPoint;
   readonly fixed?: "strap" | "bracket" | "tray" | "loose";
   readonly vented?: boolean;
   /** Posts covered by boots or a box lid. */
@@ -81,7 +90,7 @@ export interface Way {
   readonly maxDropShare?: number;
 }
 
-export interface Panel {
+export interface Panel extends Enclosure {
   readonly name: string;
   readonly main?: Protection | "none";
   readonly master?: Switch;
@@ -92,7 +101,7 @@ export interface Panel {
 }
 
 /** Where conductors meet between panel and gear. */
-export interface JunctionBox {
+export interface JunctionBox extends Enclosure {
   readonly name: string;
   readonly joins?: "tee" | "bus" | "terminal strip";
   /** `joined`: one negative point for all that comes in. `apart`: each way keeps its own. */
@@ -101,5 +110,4 @@ export interface JunctionBox {
   readonly terminalsPerStud?: number;
   readonly covered?: boolean;
   readonly surroundings?: Surroundings;
-  readonly spareEntries?: number;
 }

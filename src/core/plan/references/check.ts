@@ -7,6 +7,7 @@ import type { PlanDocument } from "../source/open.js";
 import type { Path, ReadCode, ReadProblem } from "../source/problem.js";
 import type { ProblemLog } from "../source/problem-log.js";
 import { startOf } from "../source/written.js";
+import { checkHullNames } from "./hull.js";
 import { Registry } from "./registry.js";
 
 /** Everything names must satisfy before any physics: each is known, used once, and of the kind that belongs there. */
@@ -15,6 +16,8 @@ export function checkReferences(plan: Plan, document: PlanDocument, log: Problem
 }
 
 type More = Partial<Omit<ReadProblem, "code" | "line" | "column" | "path">>;
+
+const placeKinds = ["battery", "charger", "converter", "panel", "box", "gear"] as const;
 
 class References {
   private readonly names: Registry;
@@ -39,6 +42,7 @@ class References {
     for (const { name, charges } of this.plan.chargers)
       this.checkBattery(charges, ["chargers", name, "charges"]);
     for (const run of this.plan.runs) this.checkRun(run);
+    this.checkWays();
     for (const [index, group] of this.plan.oneAtATime.entries())
       for (const [step, gear] of group.entries()) this.checkGear(gear, ["one at a time", index, step]);
     for (const { name, on } of this.plan.corners)
@@ -46,6 +50,7 @@ class References {
     for (const { name, on } of this.plan.outings)
       for (const [index, { what }] of on.entries())
         this.checkWhat(what, ["outings", name, "on", index, "what"]);
+    checkHullNames(this.plan, this.names, (...problem) => this.tell(...problem));
   }
 
   private checkNames(): void {
@@ -69,12 +74,35 @@ class References {
     if (gear > limits.maxGear) this.tell("too much gear", ["gear"], String(gear));
   }
 
+  private checkWays(): void {
+    for (const { name, from, to } of this.plan.legs)
+      for (const [key, end] of [
+        ["from", from],
+        ["to", to],
+      ] as const)
+        if (!this.names.is(end, "waypoint") && this.names.place(end) === undefined)
+          this.tell("unknown place", ["legs", name, key], end, this.near(end, [...placeKinds, "waypoint"]));
+    const through = (section: string, things: readonly { name: string; through?: string }[]): void => {
+      for (const { name, through: opening } of things)
+        if (opening !== undefined) this.checkWaypoint(opening, [section, name, "through"]);
+    };
+    through("boxes", this.plan.boxes);
+    through("panels", this.plan.panels);
+    through("batteries", this.plan.batteries);
+  }
+
+  private checkWaypoint(name: string, path: Path): void {
+    if (!this.names.is(name, "waypoint"))
+      this.tell("unknown waypoint", path, name, this.near(name, ["waypoint"]));
+  }
+
   private checkRun(run: Run): void {
     const path = ["runs", run.name];
     this.checkEnd(run.from, [...path, "from"]);
     this.checkEnd(run.to, [...path, "to"]);
     if (sameEnd(run.from, run.to)) this.tell("itself", [...path, "to"], spelt(run.to));
     const beside = [run.from.place, run.to.place];
+    for (const point of run.along ?? []) this.checkWaypoint(point, [...path, "along"]);
     for (const way of run.carries) this.checkWay(way, [...path, "carries"], beside);
     const pieces = this.names.places.get(run.to.place)?.count ?? 1;
     const given = run.lengthsM.length;
@@ -87,12 +115,7 @@ class References {
   private checkEnd({ place: name, port }: Endpoint, path: Path): void {
     const place = this.names.place(name);
     if (place === undefined) {
-      this.tell(
-        "unknown place",
-        path,
-        name,
-        this.near(name, ["battery", "charger", "converter", "panel", "box", "gear"]),
-      );
+      this.tell("unknown place", path, name, this.near(name, placeKinds));
       return;
     }
     if (port === undefined) return;

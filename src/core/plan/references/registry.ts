@@ -1,6 +1,6 @@
 import { entryOf, type WrittenSection } from "../source/written.js";
 
-export type PlaceKind = "battery" | "charger" | "converter" | "panel" | "box" | "gear" | "run";
+export type PlaceKind = "battery" | "charger" | "converter" | "panel" | "box" | "gear" | "run" | "waypoint";
 
 /** Sections whose names share one list, since findings and tables name things by them alone. */
 const sections: readonly (readonly [string, PlaceKind])[] = [
@@ -11,6 +11,7 @@ const sections: readonly (readonly [string, PlaceKind])[] = [
   ["boxes", "box"],
   ["gear", "gear"],
   ["runs", "run"],
+  ["waypoints", "waypoint"],
 ];
 
 export interface Place {
@@ -60,15 +61,15 @@ export class Registry {
     }
   }
 
-  /** The place of that name; `lamp 2` is one of gear `lamp` with a count of 2 or more. Runs are no places. */
+  /** The place of that name; `lamp 2` is one of gear `lamp` with a count of 2 or more. Runs and waypoints are no places. */
   place(name: string): Place | undefined {
     const found = this.places.get(name) ?? this.pieceOf(name)?.place;
-    return found?.kind === "run" ? undefined : found;
+    return found?.kind === "run" || found?.kind === "waypoint" ? undefined : found;
   }
 
   /** Is there something of these kinds by that name? A name used twice counts as both. */
   is(name: string, ...kinds: PlaceKind[]): boolean {
-    const place = this.place(name);
+    const place = this.places.get(name) ?? this.pieceOf(name)?.place;
     if (place !== undefined && kinds.includes(place.kind)) return true;
     return this.repeats.some((repeat) => repeat.name === name && kinds.includes(repeat.kind));
   }

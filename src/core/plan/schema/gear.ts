@@ -3,7 +3,11 @@ import { limits } from "../source/limits.js";
 import { named, refine } from "./combine.js";
 import { jointKind, surroundings } from "./common.js";
 import { fields, optional, otherwise, required } from "./fields.js";
+import { boatPoint } from "./form.js";
+import { two } from "./lists.js";
+import { hole, placingKeys, placingOf } from "./placing.js";
 import {
+  aboveZeroM,
   amps,
   celsius,
   conductorSize,
@@ -46,16 +50,31 @@ export const gearItem = fields("a piece of gear", {
   surroundings: optional("surroundings", surroundings, "Where it sits, as far as water and vapour go."),
   joint: optional("joint", jointKind, "Joint between its leads and the run."),
   weightKg: optional("weight", kilograms, "Weight."),
+  ...placingKeys,
+  hole: optional("hole", hole, "Hole it needs in its face."),
+  standsAtM: optional("stands at", boatPoint, "Where it stands when it is on no face, for its weight."),
+  studM: optional("stud", aboveZeroM, "Stud of its terminals."),
+  tabM: optional("tab", aboveZeroM, "Width of its push-on tabs."),
+  strainReliefM: optional("strain relief", two(metres), "Least and greatest cable its strain relief holds."),
 });
 
 export const gear: Shape<readonly Gear[]> = named(
-  refine(gearItem, ({ works, ...rest }, say): Omit<Gear, "name"> => {
+  refine(gearItem, ({ works, on, places, row, side, pair, ...rest }, say): Omit<Gear, "name"> => {
     const value = drawValue(rest.draw);
     if (!(value > 0))
       say({ code: "out of limits", expected: { kind: "above", limit: aboveZero[rest.draw.kind] } }, "draws");
     if (rest.draw.kind !== "resistance" && rest.draw.atV !== undefined && !(rest.draw.atV > 0))
       say({ code: "out of limits", expected: { kind: "above", limit: "0 V" } }, "draws");
-    return { ...rest, ...(works === undefined ? {} : { minV: works.lowV, maxV: works.highV }) };
+    const placing = placingOf(
+      { side, pair, ...(on && { on }), ...(places && { places }), ...(row && { row }) },
+      rest.count,
+      say,
+    );
+    return {
+      ...rest,
+      ...(works === undefined ? {} : { minV: works.lowV, maxV: works.highV }),
+      ...(placing === undefined ? {} : { placing }),
+    };
   }),
 );
 

@@ -1,9 +1,10 @@
-import type { JunctionBox, Panel } from "../model/supply.js";
+import type { Panel } from "../model/supply.js";
+import { enclosure } from "./boxes.js";
 import { named } from "./combine.js";
 import { protectionOrNone, surroundings, switchOrNone, switchShape } from "./common.js";
 import { fields, optional, otherwise } from "./fields.js";
 import { positiveShare } from "./quantities.js";
-import { choice, flag, whole } from "./scalars.js";
+import { flag, whole } from "./scalars.js";
 import type { Shape } from "./shape.js";
 
 export const way = fields("a way", {
@@ -27,19 +28,6 @@ export const panel = fields("a panel", {
   studsPerBus: optional("studs per bus", whole(1, 200), "Studs on each of its buses."),
   covered: optional("covered", flag, "Its live parts are covered at the back."),
   surroundings: optional("surroundings", surroundings, "Where it sits, as far as water and vapour go."),
+  ...enclosure,
 });
 export const panels: Shape<readonly Panel[]> = named(panel);
-
-export const box = fields("a box", {
-  joins: optional("joins", choice(["tee", "bus", "terminal strip"]), "How conductors meet in it."),
-  returns: optional(
-    "returns",
-    choice(["joined", "apart"]),
-    "`joined`: one negative for all that comes in. `apart`: each way keeps its own.",
-  ),
-  terminalsPerStud: optional("terminals per stud", whole(1, 20), "Terminals on its fullest stud."),
-  covered: optional("covered", flag, "Its live parts are covered."),
-  surroundings: optional("surroundings", surroundings, "Where it sits, as far as water and vapour go."),
-  spareEntries: optional("spare entries", whole(0, 100), "Entries to keep free."),
-});
-export const boxes: Shape<readonly JunctionBox[]> = named(box);

@@ -1,15 +1,20 @@
 import type { Plan, Shows } from "../model/plan.js";
+import { boxes, catalogue } from "./boxes.js";
 import { map } from "./combine.js";
 import { ambient, conductors, craft, showsKeys } from "./craft.js";
-import { fields, otherwise, requiredWithStandIn } from "./fields.js";
+import { faces, references } from "./faces.js";
+import { fields, optional, otherwise, requiredWithStandIn } from "./fields.js";
 import { gear } from "./gear.js";
+import { checked, floatKeys, marks } from "./marks.js";
+import { moneyOf } from "./money.js";
 import { corners, oneAtATime, outings } from "./outings.js";
-import { boxes, panels } from "./panels.js";
+import { panels } from "./panels.js";
 import { runs } from "./runs.js";
 import { choice, text, whole } from "./scalars.js";
 import type { Shape } from "./shape.js";
-import { prices, stock } from "./stock.js";
+import { prices, pricesPerMetre, stock } from "./stock.js";
 import { batteries, chargers, converters } from "./supply.js";
+import { legs, waypoints } from "./ways.js";
 
 /** The format written and read here. */
 export const formatVersion = 1;
@@ -43,23 +48,54 @@ export const planKeys = fields("a plan", {
   ),
   panels: otherwise("panels", panels, [], "Switch panels by name."),
   boxes: otherwise("boxes", boxes, [], "Junction boxes by name."),
+  catalogue: otherwise("box catalogue", catalogue, [], "Boxes you are willing to buy, by name."),
   gear: otherwise("gear", gear, [], "Gear by name."),
   runs: otherwise("runs", runs, [], "Runs by name: one cable between two places."),
+  waypoints: otherwise("waypoints", waypoints, [], "Points that cables pass, by name."),
+  legs: otherwise("legs", legs, [], "Stretches between places and waypoints that cables lie along, by name."),
+  references: otherwise("references", references, [], "Points to put the end of the tape to, by name."),
+  faces: otherwise("faces", faces, [], "What is drilled, by name."),
+  marks: otherwise("marks", marks, {}, "How marks are set out."),
+  checked: otherwise(
+    "checked",
+    checked,
+    [],
+    "Readings taken at marks: by mark, then by what was measured from.",
+  ),
+  float: optional("float", floatKeys, "What she carries, and so how she floats."),
   oneAtATime: otherwise("one at a time", oneAtATime, [], "Groups of gear of which one is on at a time."),
   corners: otherwise("corners", corners, [], "Conditions to solve at, besides the three every plan gets."),
   outings: otherwise("outings", outings, [], "Outings by name."),
-  stock: otherwise("stock", stock, { wire: [] }, "What is on hand."),
-  prices: otherwise("prices", prices, { wire: [] }, "Prices."),
+  stock: otherwise("stock", stock, { wire: [], parts: [] }, "What is on hand."),
+  prices: otherwise("prices", prices, { wire: [], parts: [] }, "Prices."),
 });
 
 export const planShape: Shape<Plan> = map(
   planKeys,
-  ({ skiffloom: _version, shows, stock: onHand, prices: known, ...rest }): Plan => ({
-    ...rest,
-    shows: { ...usualShows[rest.rules], ...shows },
-    stockWire: onHand.wire,
-    wirePrices: known.wire,
-  }),
+  ({ skiffloom: _version, shows, stock: onHand, prices: known, ...all }): Plan => {
+    const { references: points, faces: drilled, marks: wanted, checked: read, float, ...most } = all;
+    const { catalogue: toBuy, ...rest } = most;
+    return {
+      ...rest,
+      hull: {
+        references: points,
+        faces: drilled,
+        marks: wanted,
+        checked: read,
+        ...(float === undefined ? {} : { float }),
+      },
+      shows: { ...usualShows[rest.rules], ...shows },
+      catalogue: toBuy.map(({ price, ...made }) =>
+        price === undefined ? made : { ...made, price: moneyOf(price, known.currency) },
+      ),
+      ...(known.currency === undefined ? {} : { currency: known.currency }),
+      stockWire: onHand.wire,
+      stockParts: onHand.parts,
+      wireOffers: known.wire,
+      partOffers: known.parts,
+      wirePrices: pricesPerMetre(known.wire),
+    };
+  },
 );
 
 const usualShows: Readonly<Record<Plan["rules"], Shows>> = {

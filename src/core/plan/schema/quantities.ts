@@ -81,6 +81,10 @@ export const volts = quantity("voltage", { above: 0, max: maxV });
 export const amps = quantity("current", { above: 0, max: 100_000 });
 export const watts = quantity("power", { above: 0, max: 1_000_000 });
 export const metres = quantity("length", { min: 0, max: 1000 });
+export const aboveZeroM = quantity("length", { above: 0, max: 1000 });
+export const positiveMetres = quantity("length", { above: 0, max: 1000 });
+/** A coordinate: aft of station 0, to starboard, under the base line. */
+export const signedMetres = quantity("length", { min: -1000, max: 1000 });
 export const kilograms = quantity("mass", { min: 0, max: 100_000 });
 export const share = quantity("share", { min: 0, max: 1 });
 export const positiveShare = quantity("share", { above: 0, max: 1 });

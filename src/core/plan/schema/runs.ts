@@ -3,7 +3,7 @@ import type { Run } from "../model/runs.js";
 import { byForm, listOf, map, named, refine, wordOr } from "./combine.js";
 import { endpoint, jointKind, names, protection, surroundings, switchShape } from "./common.js";
 import { fields, optional, optionalAsWritten, otherwise, required } from "./fields.js";
-import { celsius, conductorSize, metres } from "./quantities.js";
+import { aboveZeroM, celsius, conductorSize, metres } from "./quantities.js";
 import { choice, flag, text, whole } from "./scalars.js";
 import type { Shape } from "./shape.js";
 
@@ -20,6 +20,11 @@ const colours = fields("colours", {
   return: optional("return", text, "Colour of the return."),
 });
 
+export const slack = fields("slack", {
+  start: optional("start", metres, "Slack where the run starts."),
+  end: optional("end", metres, "Slack where the run ends."),
+});
+
 export const run = fields("a run", {
   from: required("from", endpoint, "Where it starts."),
   to: required("to", endpoint, "Where it ends."),
@@ -31,7 +36,12 @@ export const run = fields("a run", {
   ),
   length: optional("length", metres, "Length of the cable."),
   lengths: optional("lengths", listOf(metres), "One length for each piece of gear with a count."),
+  along: optional("along", names, "Waypoints it passes, in order; `[]`: the shortest way along the legs."),
+  slack: optional("slack", slack, "Your own working slack at its ends."),
   size: optional("size", conductorSize, "Size of its conductors."),
+  outsideM: optional("outside", aboveZeroM, "Across the cable, measured."),
+  flatM: optional("flat", aboveZeroM, "Its thinner measure, where the cable is flat."),
+  twisted: optional("twisted", flag, "Out and return are twisted together."),
   returnSize: optional("return size", conductorSize, "Size of the return, where it differs."),
   returnLengthM: optional("return length", metres, "Length of the return, where it differs."),
   legs: otherwise("legs", choice(["both", "out", "return"]), "both" as const, "Which legs run in it."),
@@ -81,7 +91,7 @@ export const run = fields("a run", {
 });
 
 export const runs: Shape<readonly Run[]> = named(
-  refine(run, ({ length, lengths, joint, ...rest }, say): Omit<Run, "name"> => {
+  refine(run, ({ length, lengths, joint, slack, ...rest }, say): Omit<Run, "name"> => {
     if (length !== undefined && lengths !== undefined)
       say(
         { code: "both keys", found: "lengths", expected: { kind: "keys", of: ["length", "lengths"] } },
@@ -90,6 +100,7 @@ export const runs: Shape<readonly Run[]> = named(
     return {
       ...rest,
       lengthsM: lengths ?? (length === undefined ? [] : [length]),
+      ...(slack === undefined ? {} : { slackM: slack }),
       ...(joint?.start === undefined ? {} : { jointAtStart: joint.start }),
       ...(joint?.end === undefined ? {} : { jointAtEnd: joint.end }),
     };

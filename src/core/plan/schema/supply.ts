@@ -1,8 +1,11 @@
 import { type Battery, type Charger, type Converter, chemistries } from "../model/supply.js";
+import { measures } from "./boxes.js";
 import { named, refine } from "./combine.js";
 import { names, protectionOrNone, surroundings, switchShape } from "./common.js";
 import { fields, optional, otherwise, required } from "./fields.js";
+import { boatPoint } from "./form.js";
 import {
+  aboveZeroM,
   age,
   amps,
   celsius,
@@ -40,6 +43,10 @@ export const battery = fields("a battery", {
   ),
   cutOffV: optional("cut-off", volts, "Voltage at which it, or its electronics, stops."),
   weightKg: optional("weight", kilograms, "Weight."),
+  standsAtM: optional("stands at", boatPoint, "Where its middle stands in the boat, for its weight."),
+  sizeM: optional("size", measures, "Outside: length, width, height."),
+  through: optional("through", text, "Opening it must pass, by the name of a waypoint."),
+  studM: optional("stud", aboveZeroM, "Studs of its posts."),
   fixed: optional("fixed", choice(["strap", "bracket", "tray", "loose"]), "How it is held down."),
   vented: optional("vented", flag, "Its place lets gas out at the top."),
   covered: optional("covered", flag, "Its posts are booted, or it stands in a lidded box."),

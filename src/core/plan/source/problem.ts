@@ -41,7 +41,13 @@ export const readCodes = [
   "ambiguous way",
   "unknown battery",
   "unknown gear",
+  "unknown waypoint",
   "itself",
+  "unknown face",
+  "unknown reference",
+  "unknown line",
+  "one side only",
+  "odd pair",
   "wrong count",
   "ends before it begins",
   "after the end",
@@ -64,6 +70,8 @@ export type Form =
   | "number"
   | "whole number"
   | "name"
+  | "price"
+  | "currency"
   | "value";
 
 /** Something in a plan file that cannot be used, as values; the sentence stands in `words/read-problems.ts`. */
