@@ -1,10 +1,14 @@
 import { box, catalogueBox, content, fitting, hole } from "../core/plan/schema/boxes.js";
 import { longProtection, switchSection } from "../core/plan/schema/common.js";
 import { ambient, conductors, craft, showsKeys } from "../core/plan/schema/craft.js";
+import { faceHole, faceKeys, measuredPair, opening, referenceKeys, zone } from "../core/plan/schema/faces.js";
 import type { Keys } from "../core/plan/schema/fields.js";
+import { formCheck, formFigure, formKeys, formLine } from "../core/plan/schema/form.js";
 import { gearItem, leads } from "../core/plan/schema/gear.js";
+import { floatKeys, marks, weightKeys } from "../core/plan/schema/marks.js";
 import { corner, outing, period } from "../core/plan/schema/outings.js";
 import { panel, way } from "../core/plan/schema/panels.js";
+import { holeKeys, placeKeys, rowKeys } from "../core/plan/schema/placing.js";
 import { planKeys } from "../core/plan/schema/plan.js";
 import { run, slack } from "../core/plan/schema/runs.js";
 import { partPrice, priceKeys, priceSections, stock, stockWire } from "../core/plan/schema/stock.js";
@@ -15,6 +19,10 @@ const sections: readonly (readonly [string, { readonly keys: Keys }])[] = [
   ["The plan", planKeys],
   ["`shows`", showsKeys],
   ["`craft`", craft],
+  ["`form` of the craft", formKeys],
+  ["A line (`lines` of a form)", formLine],
+  ["A check (`checks` of a form)", formCheck],
+  ["A figure (`measured` of a starting form)", formFigure],
   ["`ambient`", ambient],
   ["`conductors`", conductors],
   ["A battery", battery],
@@ -29,6 +37,18 @@ const sections: readonly (readonly [string, { readonly keys: Keys }])[] = [
   ["A box to buy (`box catalogue`)", catalogueBox],
   ["A piece of gear", gearItem],
   ["`leads` of gear", leads],
+  ["A place on a face (`at`)", placeKeys],
+  ["A row (`row`)", rowKeys],
+  ["A hole in a face (`hole`)", holeKeys],
+  ["A reference point", referenceKeys],
+  ["`measured` of a reference point", measuredPair],
+  ["A face", faceKeys],
+  ["A zone of a face (`zones`)", zone],
+  ["An opening of a face (`openings`)", opening],
+  ["A hole without gear (`holes` of a face)", faceHole],
+  ["`marks`", marks],
+  ["`float`", floatKeys],
+  ["A weight (`hull`, `people`, `other`)", weightKeys],
   ["A run", run],
   ["`slack` of a run", slack],
   ["A waypoint", waypoint],

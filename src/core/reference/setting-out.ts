@@ -17,6 +17,25 @@ export const settingOut = {
     },
     sigmaM: 0.0008,
     longestM: 5,
+    /** Of a reading of the form: a rule held up to a line in the air. */
+    formSigmaM: 0.002,
+    /** How sure the place of a reference point is: an edge or a screw one can put a finger on. */
+    referenceSigmaM: 0.0005,
+  },
+  graduation: {
+    source: { title: "usual tapes", place: "finest division one reads at arm's length", status: "practice" },
+    inchM: 0.0254 / 16,
+    metricM: 0.001,
+  },
+  tolerance: {
+    source: {
+      title: "how far a lamp may stand off its row before one sees it",
+      place: "no source; own judgement",
+      status: "practice",
+    },
+    markM: 0.002,
+    /** A thing nearer a face than this lies on it. */
+    onFaceM: 0.002,
   },
   square: {
     source: {

@@ -12,6 +12,7 @@ import type {
   CompletePlan,
   CompleteRun,
 } from "../../../src/core/plan/completed.js";
+import { noHull } from "../../../src/core/plan/model/hull.js";
 import type { Plan } from "../../../src/core/plan/model/plan.js";
 import type { Run } from "../../../src/core/plan/model/runs.js";
 import { ruleSet } from "../../../src/core/reference/rule-sets.js";
@@ -45,6 +46,16 @@ export function boat(change: Partial<Parts> = {}): CheckInput {
       ["lamp", "helm / lamps"],
     ]),
     looseEnds: [],
+    marks: {
+      lies: "on the surface",
+      graduationM: 0.001,
+      longestM: 5,
+      side: "inside",
+      method: "best",
+      spreadM: 0.0008,
+      toleranceM: 0.002,
+      formSpreadM: 0.002,
+    },
     ways: new Map(),
     assumptions: [],
     ...plan,
@@ -312,6 +323,7 @@ function sourceOf({ rules, runs }: Parts): Plan {
     boxes: [],
     gear: [],
     runs: runs.map(writtenAs),
+    hull: noHull,
     oneAtATime: [],
     corners: [],
     outings: [],

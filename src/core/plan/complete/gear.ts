@@ -3,6 +3,7 @@ import type { CompleteGear } from "../completed.js";
 import type { JointKind, Surroundings } from "../model/common.js";
 import type { Behaviour, Gear, GearRole } from "../model/gear.js";
 import { type Notes, percent, volts } from "./notes.js";
+import { piecePlaces } from "./placing.js";
 
 /** Names of the single pieces of gear written as one entry: the name itself, or `name 1` … `name n`. */
 export function piecesOf(gear: Gear): string[] {
@@ -66,8 +67,10 @@ export function completeGear(gear: Gear, supply: GearSupply, notes: Notes): Comp
     supply.wayDropShare ??
     notes.take<number>(undefined, supply.ruleDropShare(role), at, "drop", "drop-by-rule-set", percent);
   const { count: _count, name: _name, ...rest } = gear;
-  return piecesOf(gear).map((name) => ({
+  const places = piecePlaces(gear);
+  return piecesOf(gear).map((name, index) => ({
     ...rest,
+    ...(places[index] && { placed: places[index] }),
     name,
     group: gear.name,
     role,

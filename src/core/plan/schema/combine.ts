@@ -10,11 +10,11 @@ export function map<A, B>(shape: Shape<A>, understand: (value: A) => B): Shape<B
   return refine(shape, understand);
 }
 
-/** As `map`, where the parts must also fit each other; `say` tells a problem at one of the keys inside. */
-export function refine<A, B>(
-  shape: Shape<A>,
-  understand: (value: A, say: (problem: Told, ...steps: (string | number)[]) => void) => B,
-): Shape<B> {
+/** Tells a problem at one of the keys inside. */
+export type Say = (problem: Told, ...steps: (string | number)[]) => void;
+
+/** As `map`, where the parts must also fit each other. Undefined where they cannot be used; the problem must then be told. */
+export function refine<A, B>(shape: Shape<A>, understand: (value: A, say: Say) => B | undefined): Shape<B> {
   return {
     ...shape,
     read: (spot) => {

@@ -1,5 +1,7 @@
+import { materials } from "../../reference/drilling.js";
 import { listOf } from "./combine.js";
 import { fields, optional, otherwise } from "./fields.js";
+import { craftForm } from "./form.js";
 import { celsius, conductorSize, metres } from "./quantities.js";
 import { choice, flag, text } from "./scalars.js";
 
@@ -14,12 +16,9 @@ export const craft = fields("the craft", {
   kind: optional("kind", text, "Kind of boat in your own words."),
   lengthM: optional("length", metres, "Length over all."),
   beamM: optional("beam", metres, "Greatest beam."),
-  hullMaterial: optional(
-    "hull",
-    choice(["aluminium", "steel", "glass", "wood", "polyethylene", "fabric"]),
-    "Material of the hull.",
-  ),
+  hullMaterial: optional("hull", choice([...materials, "fabric" as const]), "Material of the hull."),
   petrolOnBoard: optional("petrol on board", flag, "A petrol engine or tank is on board at any time."),
+  form: optional("form", craftForm, "Her form: a survey, a starting form, or a table of offsets."),
 });
 
 export const ambient = fields("temperatures", {

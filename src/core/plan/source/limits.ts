@@ -18,4 +18,6 @@ export const limits = {
   maxProblems: 50,
   maxNameLength: 80,
   maxTextLength: 2_000,
+  /** Letters of a table of offsets. */
+  maxTableLength: 200_000,
 } as const;
