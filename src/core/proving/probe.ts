@@ -1,13 +1,18 @@
 /** Where the meter is put and what the boat is doing meanwhile. Names are those of the circuit's points, branches and gear. */
 export type Probe =
-  | { readonly kind: "voltage"; readonly at: string; readonly against: string; readonly on: readonly string[] }
+  | {
+      readonly kind: "voltage";
+      readonly at: string;
+      readonly against: string;
+      readonly on: readonly string[];
+    }
   | { readonly kind: "current"; readonly at: string; readonly on: readonly string[] }
-  /** Batteries apart, gear off. */
-  | { readonly kind: "ohm"; readonly at: string; readonly against: string };
+  /** Batteries apart; only the switches to this gear closed. */
+  | { readonly kind: "ohm"; readonly at: string; readonly against: string; readonly on: readonly string[] };
 
 /** Key of the condition a probe is taken in: readings of one key come from one state of the boat. */
 export function conditionKey(probe: Probe): string {
-  return probe.kind === "ohm" ? "dead" : `on: ${[...probe.on].sort().join(" | ")}`;
+  return `${probe.kind === "ohm" ? "dead" : "live"}: ${[...probe.on].sort().join(" | ")}`;
 }
 
 /** Key of a probe: two readings with one key are of the same thing. */

@@ -49,7 +49,9 @@ export function spreadOf(bench: Bench, known: Known = {}): Spread {
     loadShare: Float64Array.from(topology.gear, ({ id }, at) => {
       const kind = behaviour.get(id);
       if (kind !== undefined) return tolerances.gearShare[kind];
-      return numbers.loads.law[at] === loadLaw.current ? tolerances.gearShare.current : tolerances.gearShare.power;
+      return numbers.loads.law[at] === loadLaw.current
+        ? tolerances.gearShare.current
+        : tolerances.gearShare.power;
     }),
     outputShare: tolerances.converterShare,
   };

@@ -14,8 +14,23 @@ const ohmA = 1e-3;
 /** How an ohm reading is compared: z = ln(1 + R / 1 Ω), since what is broken reads anything. */
 export const ohmScale = (ohm: number): number => Math.log1p(Math.min(mostOhm, Math.max(0, ohm)));
 
-/** A thing that may vary, and by how much each reading follows one standard deviation of it. */
-export type Sensitivity = Float64Array;
+/** Numbers of the things that vary: first the branches, then the copper's heat, then batteries, then loads. */
+export interface SpreadKeys {
+  readonly hot: number;
+  readonly emf: number;
+  readonly source: number;
+  readonly load: number;
+  readonly count: number;
+}
+
+export function keysOf({ numbers }: Bench): SpreadKeys {
+  const hot = numbers.branches.ohm.length;
+  const sources = numbers.sources.emfV.length;
+  const emf = hot + 1;
+  const source = emf + sources;
+  const load = source + sources;
+  return { hot, emf, source, load, count: load + numbers.loads.value.length };
+}
 
 /** Probes of one state of the boat, with the live part of its circuit prepared. */
 export class StateGroup {
@@ -55,7 +70,8 @@ export class StateGroup {
     });
     const first = probes[0];
     this.dead = first?.kind === "ohm";
-    const state = first && first.kind !== "ohm" ? onBench(bench, first.on) : deadBench(bench);
+    const on = first?.on ?? [];
+    const state = this.dead ? deadBench(bench, on) : onBench(bench, on);
     this.part = livePart(state, ends.flat());
     const at = (whole: number) => this.part.nodeOf[whole] ?? -1;
     this.plus = Int32Array.from(ends, ([plus]) => at(plus));
@@ -123,12 +139,13 @@ export class StateGroup {
 
   /**
    * How each reading follows each thing that varies, about the last prediction.
-   * @param add Takes one thing's influence on all readings of this group: its key, and change of the reading for each standard deviation.
+   * @param add Takes one thing's influence on one reading: its key (see `keysOf`), and change of the reading for each standard deviation.
    * @param slope Takes, for each live branch of the bench, change of the reading for each ohm more.
    */
   sensitivities(
     spread: Spread,
-    add: (key: string, row: number, perSigma: number) => void,
+    keys: SpreadKeys,
+    add: (key: number, row: number, perSigma: number) => void,
     slope?: (branch: number, row: number, perOhm: number) => void,
   ): void {
     const { network, nodeV } = this.solver;
@@ -148,25 +165,25 @@ export class StateGroup {
         let perOhm = scale * across(branches.from, branches.to, k) * (a / ohm);
         if (k === own) perOhm -= a / ohm;
         hot += perOhm * (spread.branchOhmPerK[whole] ?? 0);
-        add(`b${whole}`, row, perOhm * (spread.branchOhm[whole] ?? 0));
+        add(whole, row, perOhm * (spread.branchOhm[whole] ?? 0));
         slope?.(whole, row, perOhm);
       });
-      add("hot", row, hot * spread.copperK);
+      add(keys.hot, row, hot * spread.copperK);
       sources.emfV.forEach((_, s) => {
         if (this.dead) return;
         const ohm = this.values.sourceOhm[s] ?? 1;
         const per = (scale * across(sources.plus, sources.minus, s)) / ohm;
         const v = (nodeV[sources.plus[s] ?? 0] ?? 0) - (nodeV[sources.minus[s] ?? 0] ?? 0);
         const a = ((this.values.emfV[s] ?? 0) - v) / ohm;
-        add(`e${s}`, row, per * (spread.emfV[s] ?? 0));
-        add(`s${s}`, row, -per * a * (spread.sourceOhm[s] ?? 0));
+        add(keys.emf + s, row, per * (spread.emfV[s] ?? 0));
+        add(keys.source + s, row, -per * a * (spread.sourceOhm[s] ?? 0));
       });
       this.part.loads.forEach((whole, k) => {
         const value = this.values.loadValue[k] ?? 0;
         const per = -scale * across(loads.plus, loads.minus, k) * this.solver.loadA(k, value).perValue;
         // what electronics show an ohmmeter is anyone's guess
         const share = this.dead ? 1 : (spread.loadShare[whole] ?? 0);
-        add(`l${whole}`, row, per * value * share);
+        add(keys.load + whole, row, per * value * share);
       });
     });
   }
@@ -207,7 +224,9 @@ export class StateGroup {
       if (row < 0) continue;
       const resistive = this.solver.network.loads.law[row] === loadLaw.resistance;
       const value = base.loadValue[row] ?? 0;
-      values.loadValue[row] = resistive ? Math.min(brokenOhm, value / Math.max(1e-12, factor)) : value * factor;
+      values.loadValue[row] = resistive
+        ? Math.min(brokenOhm, value / Math.max(1e-12, factor))
+        : value * factor;
     }
   }
 }
@@ -217,9 +236,10 @@ function onBench(bench: Bench, on: readonly string[]): NetworkNumbers {
   return { ...bench.numbers, loads: loadsWith(bench, on) };
 }
 
-/** Batteries apart, converters silent, gear as an ohmmeter sees it. */
-function deadBench(bench: Bench): NetworkNumbers {
+/** Batteries apart, converters silent, gear as an ohmmeter sees it; what is behind an open switch is not there. */
+function deadBench(bench: Bench, on: readonly string[]): NetworkNumbers {
   const { numbers, restingOhm } = bench;
+  const reached = new Set(on.map((name) => rowNamed(bench.gearOf, name, "piece of gear")));
   const none = new Int32Array(0);
   const nothing = new Float64Array(0);
   return {
@@ -229,7 +249,11 @@ function deadBench(bench: Bench): NetworkNumbers {
       emfV: numbers.sources.emfV.map(() => 0),
       ohm: numbers.sources.ohm.map(() => brokenOhm),
     },
-    loads: { ...numbers.loads, law: numbers.loads.law.map(() => loadLaw.resistance), value: restingOhm.slice() },
+    loads: {
+      ...numbers.loads,
+      law: numbers.loads.law.map(() => loadLaw.resistance),
+      value: restingOhm.map((ohm, row) => (reached.has(row) ? ohm : Number.POSITIVE_INFINITY)),
+    },
     converters: {
       inPlus: none,
       inMinus: none,

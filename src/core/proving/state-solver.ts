@@ -65,8 +65,7 @@ export class StateSolver {
     const pattern = fillPattern(size, Int32Array.from(rows), Int32Array.from(columns));
     this.matrix = sparseFactor(pattern);
     this.place = unknown.map((at) => (at < 0 ? -1 : (pattern.place[at] ?? -1)));
-    const poles = (plus: Int32Array, minus: Int32Array) =>
-      new TwoPoles(plus, minus, this.place, this.matrix);
+    const poles = (plus: Int32Array, minus: Int32Array) => new TwoPoles(plus, minus, this.place, this.matrix);
     this.branches = poles(branches.from, branches.to);
     this.sources = poles(sources.plus, sources.minus);
     this.loads = poles(loads.plus, loads.minus);
@@ -80,7 +79,10 @@ export class StateSolver {
   }
 
   /** Voltages of every point against the reference of its part of the circuit, in `nodeV`. Starts from the last solution. */
-  solve(values: StateValues, driven?: { readonly plus: number; readonly minus: number; readonly amp: number }) {
+  solve(
+    values: StateValues,
+    driven?: { readonly plus: number; readonly minus: number; readonly amp: number },
+  ) {
     const { x, right } = this;
     this.settled = false;
     for (let round = 0; round < maxIterations; round++) {
@@ -184,7 +186,9 @@ export class StateSolver {
       this.outputs.stamp(values, i, 1 / converterOhm);
       this.outputs.drive(right, i, (outputV[i] as number) / converterOhm);
       const inV = Math.max(1, this.inputs.across(this.x, i));
-      const watts = (standbyW[i] as number) + ((outputV[i] as number) * (this.outA[i] as number)) / (efficiency[i] as number);
+      const watts =
+        (standbyW[i] as number) +
+        ((outputV[i] as number) * (this.outA[i] as number)) / (efficiency[i] as number);
       this.inputs.stamp(values, i, -watts / (inV * inV));
       this.inputs.drive(right, i, (-2 * watts) / inV);
     }
@@ -195,7 +199,8 @@ export class StateSolver {
     const knee = this.kneeV[i] as number;
     const power = this.network.loads.law[i] === loadLaw.power;
     if (!(v > 0)) return { perValue: 0, slopePerValue: 0 };
-    if (v >= knee) return power ? { perValue: 1 / v, slopePerValue: -1 / (v * v) } : { perValue: 1, slopePerValue: 0 };
+    if (v >= knee)
+      return power ? { perValue: 1 / v, slopePerValue: -1 / (v * v) } : { perValue: 1, slopePerValue: 0 };
     const s = power ? 1 / (knee * knee) : 1 / knee;
     return { perValue: s * v, slopePerValue: s };
   }

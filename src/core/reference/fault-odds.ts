@@ -45,7 +45,11 @@ export const faultOdds = {
 } as const satisfies Sourced;
 
 /** Extra resistance a bad place may have [Ω], any order of size equally likely; above it counts as a break. */
-export const extraResistance = { source: commonPractice, minOhm: 0.02, maxOhm: 300 } as const satisfies Sourced;
+export const extraResistance = {
+  source: commonPractice,
+  minOhm: 0.02,
+  maxOhm: 300,
+} as const satisfies Sourced;
 
 /** Gear as an ohmmeter sees it with the power off: electronics block so small a voltage, a motor is its winding [Ω]. */
 export const restingGear = { source: commonPractice, electronicsOhm: 5e4 } as const satisfies Sourced;

@@ -6,7 +6,7 @@ import { benchOf } from "../../../src/core/proving/bench-network.js";
 import { noChange } from "../../../src/core/proving/change.js";
 import type { Probe } from "../../../src/core/proving/probe.js";
 import { spreadOf } from "../../../src/core/proving/spread.js";
-import { StateGroup } from "../../../src/core/proving/state-group.js";
+import { keysOf, StateGroup } from "../../../src/core/proving/state-group.js";
 
 function boat(name: string) {
   const read = readPlan(readFileSync(`examples/${name}.yaml`, "utf8"));
@@ -45,7 +45,9 @@ describe.each(["tender", "utility", "launch"])("%s", (name) => {
       expect(Math.abs((shown[i] ?? 0) - (wanted?.voltageV ?? 0)), id).toBeLessThan(2e-3);
     });
     nominal?.branches.forEach(({ id, currentA }, i) =>
-      expect(Math.abs((shown[gear.length + i] ?? 0) - currentA), id).toBeLessThan(1e-3 + 1e-3 * Math.abs(currentA)),
+      expect(Math.abs((shown[gear.length + i] ?? 0) - currentA), id).toBeLessThan(
+        1e-3 + 1e-3 * Math.abs(currentA),
+      ),
     );
   });
 
@@ -63,6 +65,7 @@ describe.each(["tender", "utility", "launch"])("%s", (name) => {
       const before = y[0] ?? 0;
       group.sensitivities(
         spreadOf(bench),
+        keysOf(bench),
         () => {},
         (branch, _row, perOhm) => slopes.set(branch, perOhm),
       );

@@ -1,0 +1,157 @@
+import { extraResistance, faultOdds } from "../reference/fault-odds.js";
+import type { Bench } from "./bench-network.js";
+import { noChange } from "./change.js";
+import { type Fit, fitAll, refine } from "./fit.js";
+import { type Hypothesis, singleHypotheses } from "./hypotheses.js";
+import { nonNegativeLeastSquares } from "./nnls.js";
+import { type Reading, ReadingModel, squares } from "./reading-model.js";
+import { polePairs } from "./shadows.js";
+import { type Spread, spreadOf } from "./spread.js";
+import type { Suspect } from "./suspect.js";
+
+/** What readings say about a boat. */
+export interface FaultReport {
+  /** Likeliest first. */
+  readonly suspects: readonly Suspect[];
+  /** Suspects (by place in the list) the readings so far cannot tell from the first, itself included. */
+  readonly notApart: readonly number[];
+  /** Extra resistances that together account best for all readings, straight-line fit, none below zero [Ω]. */
+  readonly fitted: readonly { readonly branch: string; readonly extraOhm: number }[];
+  /** False: nothing looked at explains the readings. */
+  readonly explained: boolean;
+  /** Likeliest fits, for choosing the next reading. */
+  readonly fits: readonly Fit[];
+  readonly model: ReadingModel;
+}
+
+/** Explanations kept for the report. */
+const kept = 12;
+/** Two explanations whose readings differ by less than this many standard deviations in all are not told apart. */
+const apartSigmas = 1.5;
+
+/**
+ * Ranks what may be wrong by how probable it is, given every reading. Method: docs/methods/proving.md.
+ * @throws RangeError on no reading, or on a point the circuit does not have. Readings that cannot be are the business of `checkReadings`.
+ */
+export function findFaults(
+  bench: Bench,
+  readings: readonly Reading[],
+  spread: Spread = spreadOf(bench),
+): FaultReport {
+  if (readings.length === 0) throw new RangeError("at least one reading is required, got none");
+  const { pairs, shadows } = polePairs(bench);
+  const model = new ReadingModel(bench, spread, readings, shadows);
+  const live = new Set(model.groups.flatMap(({ liveRows }) => liveRows));
+  const singles = singleHypotheses(bench, pairs, live);
+  const sound = model.predict(noChange, true);
+  const left = sound.whitener.whiten(model.difference(sound.shown));
+
+  const columns = [...sound.perOhm].map(([branch, column]) => ({
+    branch,
+    column: sound.whitener.whiten(column),
+  }));
+  const together = nonNegativeLeastSquares(
+    columns.map(({ column }) => column),
+    left,
+  );
+  const seen = new Set(columns.filter(({ column }) => squares(column) > 1e-8).map(({ branch }) => branch));
+  const fits = fitAll(model, singles, ({ branch }) => branch === undefined || seen.has(branch));
+  const all = [...fits, ...doubles(model, fits, columns, together.x)];
+  const ranked = withProbability(all).sort((a, b) => b.probability - a.probability);
+  const suspects = ranked.slice(0, kept).map(({ fit, probability }) => suspectOf(model, fit, probability));
+  const top = ranked.slice(0, kept).map(({ fit }) => fit);
+  return {
+    suspects,
+    notApart: top.flatMap((fit, at) => (alike(top[0], fit) ? [at] : [])),
+    fitted: columns.flatMap(({ branch }, k) => {
+      const extraOhm = together.x[k] ?? 0;
+      return extraOhm > 0 ? [{ branch: bench.topology.branches[branch]?.id ?? "", extraOhm }] : [];
+    }),
+    explained: suspects.some(({ explains }) => explains),
+    fits: top,
+    model,
+  };
+}
+
+/** Two bad places, where one alone leaves too much: among the likeliest single ones and those of the fit of all together. */
+function doubles(
+  model: ReadingModel,
+  fits: readonly Fit[],
+  columns: readonly { readonly branch: number }[],
+  together: Float64Array,
+): Fit[] {
+  const best = fits.reduce((least, { misfit }) => Math.min(least, misfit), Number.POSITIVE_INFINITY);
+  if (best <= enough(model.size)) return [];
+  const places = fits.filter(({ hypotheses: [first] }) => first?.kind === "resistance");
+  const support = new Set(columns.filter((_, k) => (together[k] ?? 0) > 0).map(({ branch }) => branch));
+  const likely = [...places].sort((a, b) => b.logEvidence - a.logEvidence).slice(0, 7);
+  const chosen = [
+    ...new Set([
+      ...likely,
+      ...places.filter(({ hypotheses: [first] }) => support.has(first?.branch ?? -1)).slice(0, 6),
+    ]),
+  ];
+  const found: Fit[] = [];
+  const least = Math.log(extraResistance.minOhm);
+  const most = Math.log(extraResistance.maxOhm);
+  chosen.forEach((a, i) => {
+    for (const b of chosen.slice(i + 1)) {
+      const [x] = a.hypotheses;
+      const [y] = b.hypotheses;
+      if (!x || !y) continue;
+      const from = [a, b].map(({ sizes }) => Math.min(most, Math.max(least, Math.log(sizes[0] ?? 0.1))));
+      found.push(refine(model, [x, y], from));
+    }
+  });
+  return found;
+}
+
+/** Misfit one expects of a true explanation, with three standard deviations of room. */
+const enough = (count: number) => count + 3 * Math.sqrt(2 * count);
+
+function withProbability(fits: readonly Fit[]): { readonly fit: Fit; readonly probability: number }[] {
+  const total = fits.reduce(
+    (sum, { hypotheses }) => sum + (hypotheses.length === 1 ? (hypotheses[0]?.odds ?? 0) : 0),
+    0,
+  );
+  const logs = fits.map((fit) => Math.log(oddsOf(fit, total)) + fit.logEvidence);
+  const most = logs.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
+  const weights = logs.map((log) => Math.exp(log - most));
+  const sum = weights.reduce((a, b) => a + b, 0);
+  return fits.map((fit, i) => ({ fit, probability: (weights[i] ?? 0) / sum }));
+}
+
+function oddsOf({ hypotheses }: Fit, total: number): number {
+  const [first, second] = hypotheses;
+  if (!first) return 0;
+  return second ? (first.odds * second.odds * faultOdds.second * 2) / total : first.odds;
+}
+
+function alike(first: Fit | undefined, other: Fit): boolean {
+  if (!first || first === other) return true;
+  const apart = other.prediction.shown.map((value, i) => value - (first.prediction.shown[i] as number));
+  return Math.sqrt(squares(first.prediction.whitener.whiten(apart))) < apartSigmas;
+}
+
+function suspectOf(model: ReadingModel, fit: Fit, probability: number): Suspect {
+  const { hypotheses, sizes, prediction, misfit } = fit;
+  const [first] = hypotheses;
+  const places = hypotheses.flatMap(({ at }) => at);
+  const about = {
+    kind: hypotheses.length > 1 ? ("two resistances" as const) : (first?.kind ?? "well"),
+    at: places,
+    parts: first?.parts ?? [],
+    probability,
+    extraOhm: isOhm(first) ? sizes : [],
+    shown: [...prediction.shown].map((value, i) =>
+      model.readings[i]?.probe.kind === "ohm" ? Math.expm1(value) : value,
+    ),
+    misfit,
+    explains: misfit <= enough(model.size),
+  };
+  const figure = first?.figure ?? (first?.kind === "battery low" ? sizes[0] : undefined);
+  return figure === undefined ? about : { ...about, figure };
+}
+
+const isOhm = (hypothesis: Hypothesis | undefined) =>
+  hypothesis?.kind === "resistance" || hypothesis?.kind === "battery worn";

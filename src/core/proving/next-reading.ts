@@ -1,0 +1,179 @@
+import type { Bench } from "./bench-network.js";
+import type { FaultReport } from "./faults.js";
+import type { Fit } from "./fit.js";
+import { conditionKey, type Probe, probeKey } from "./probe.js";
+import { type Reading, ReadingModel } from "./reading-model.js";
+import { polePairs } from "./shadows.js";
+import { type Spread, spreadOf } from "./spread.js";
+import { Whitener } from "./whiten.js";
+
+/** A reading worth taking, and how much it would tell. */
+export interface NextReading {
+  readonly probe: Probe;
+  /** Expected information about which explanation is true [bit]. */
+  readonly bits: number;
+  /** What each suspect of the report would make of it [V, A or Ω], and its standard deviation; ohms as ln(1 + R / 1 Ω). */
+  readonly wouldShow: readonly { readonly suspect: number; readonly shown: number; readonly sigma: number }[];
+}
+
+/** Explanations that together hold less than this are left out of the reckoning. */
+const leastProbability = 0.002;
+/** A reading worth less than this tells nothing [bit]. */
+const leastBits = 0.02;
+/** Gauss–Hermite nodes and weights for a normal spread (five points; Abramowitz and Stegun, table 25.10, rescaled). */
+const nodes = [
+  [-2.85697001387281, 0.011257411327721],
+  [-1.35562617997427, 0.222075922005613],
+  [0, 0.533333333333333],
+  [1.35562617997427, 0.222075922005613],
+  [2.85697001387281, 0.011257411327721],
+] as const;
+
+/** Every reading one could take in the states of the boat measured so far, and between the poles with the power off. */
+export function possibleProbes(bench: Bench, report: FaultReport): Probe[] {
+  const { topology } = bench;
+  const name = (node: number) => topology.nodes[node] ?? "";
+  const probes: Probe[] = [];
+  for (const group of report.model.groups) {
+    const [first] = group.probes;
+    if (!first || first.kind === "ohm") continue;
+    const { on } = first;
+    for (const row of group.liveRows) {
+      const branch = topology.branches[row];
+      if (!branch) continue;
+      probes.push({ kind: "voltage", at: name(branch.from), against: name(branch.to), on });
+      if (branch.parts[0]?.kind === "protection" || branch.id.endsWith(" / feed / out"))
+        probes.push({ kind: "current", at: branch.id, on });
+    }
+    const live = new Set(
+      group.liveRows.flatMap((row) => [topology.branches[row]?.from, topology.branches[row]?.to]),
+    );
+    for (const { plus, minus } of [...topology.sources, ...topology.gear, ...polePairs(bench).pairs])
+      if (live.has(plus) && live.has(minus))
+        probes.push({ kind: "voltage", at: name(plus), against: name(minus), on });
+    const rows = new Set(group.liveRows);
+    for (const { out, back, plus, minus } of polePairs(bench).pairs)
+      if (rows.has(out) && rows.has(back))
+        probes.push({ kind: "ohm", at: name(plus), against: name(minus), on });
+    for (const row of rows) {
+      const branch = topology.branches[row];
+      if (branch?.parts[0]?.kind === "protection" || branch?.parts[0]?.kind === "switch")
+        probes.push({ kind: "ohm", at: name(branch.from), against: name(branch.to), on });
+    }
+  }
+  const taken = new Set(report.model.readings.map(({ probe }) => probeKey(probe)));
+  const seen = new Set<string>();
+  return probes.filter((probe) => {
+    const key = probeKey(probe);
+    if (taken.has(key) || seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+/**
+ * Ranks the readings one could take next by the information they are expected to give about which explanation holds.
+ * @returns Most telling first; empty where none would tell the remaining explanations apart.
+ */
+export function nextReadings(
+  bench: Bench,
+  report: FaultReport,
+  spread: Spread = spreadOf(bench),
+  probes: readonly Probe[] = possibleProbes(bench, report),
+): NextReading[] {
+  const likely = report.fits
+    .map((fit, suspect) => ({ fit, suspect, p: report.suspects[suspect]?.probability ?? 0 }))
+    .filter(({ p }) => p >= leastProbability);
+  if (likely.length < 2 || probes.length === 0) return [];
+  const taken = report.model.readings;
+  const asked = probes.map((probe): Reading => ({ probe, value: guess(probe) }));
+  const { shadows } = polePairs(bench);
+  const model = new ReadingModel(bench, spread, [...taken, ...asked], shadows);
+  const views = likely.map(({ fit }) => viewOf(model, report.model, fit));
+  const total = likely.reduce((sum, { p }) => sum + p, 0);
+  const p = likely.map((one) => one.p / total);
+  const wet = probes.map((probe, k): NextReading => {
+    const shown = views.map((view) => view.shown[k] ?? 0);
+    const sigma = views.map((view) => view.sigma[k] ?? 1);
+    return {
+      probe,
+      bits: information(p, shown, sigma),
+      wouldShow: likely.map(({ suspect }, h) => ({ suspect, shown: shown[h] ?? 0, sigma: sigma[h] ?? 0 })),
+    };
+  });
+  return wet.filter(({ bits }) => bits > leastBits).sort((a, b) => b.bits - a.bits);
+}
+
+/** Middle of what is likely, only to choose the meter's range by. */
+const guess = (probe: Probe): number => (probe.kind === "voltage" ? 1 : probe.kind === "current" ? 1 : 10);
+
+/** What one explanation expects of the readings not yet taken, given those that were. */
+function viewOf(model: ReadingModel, taken: ReadingModel, fit: Fit): { shown: number[]; sigma: number[] } {
+  const { shown, covariance } = model.predict(fit.change);
+  const size = model.size;
+  const known = taken.size;
+  const own = new Float64Array(known * known);
+  for (let i = 0; i < known; i++)
+    for (let j = 0; j < known; j++) own[i * known + j] = covariance[i * size + j] as number;
+  const whitener = new Whitener(known, own);
+  const left = whitener.whiten(taken.measured.map((value, i) => value - (shown[i] as number)));
+  const reach = sizeReach(model, fit, shown);
+  const expected: number[] = [];
+  const sigma: number[] = [];
+  for (let c = known; c < size; c++) {
+    const cross = new Float64Array(known);
+    for (let i = 0; i < known; i++) cross[i] = covariance[c * size + i] as number;
+    const white = whitener.whiten(cross);
+    let mean = shown[c] as number;
+    let variance = covariance[c * size + c] as number;
+    for (let i = 0; i < known; i++) {
+      mean += (white[i] as number) * (left[i] as number);
+      variance -= (white[i] as number) ** 2;
+    }
+    expected.push(mean);
+    sigma.push(Math.sqrt(Math.max(1e-12, variance) + (reach[c] ?? 0)));
+  }
+  return { shown: expected, sigma };
+}
+
+/** Variance of each reading from what is not yet known of the sizes. */
+function sizeReach(model: ReadingModel, fit: Fit, shown: Float64Array): Float64Array {
+  const reach = new Float64Array(model.size);
+  fit.hypotheses.forEach((hypothesis, k) => {
+    const size = fit.sizes[k];
+    const sigma = fit.sizeSigma[k];
+    if (size === undefined || sigma === undefined || !hypothesis.sized || fit.hypotheses.length > 1) return;
+    const log = hypothesis.sized.scale === "log";
+    const by = Math.min(sigma, log ? 1 : 0.5);
+    const moved = log ? size * Math.exp(by) : size + by;
+    const there = model.shown(hypothesis.change(moved)).shown;
+    there.forEach((value, i) => {
+      reach[i] = (reach[i] ?? 0) + (((value - (shown[i] as number)) * sigma) / by) ** 2;
+    });
+  });
+  return reach;
+}
+
+/** Information between explanation and reading [bit]: Σ p·∫ N·log₂(N / Σ p·N), each normal spread at five points. */
+function information(p: readonly number[], mean: readonly number[], sigma: readonly number[]): number {
+  let bits = 0;
+  p.forEach((ph, h) => {
+    for (const [node, weight] of nodes) {
+      const x = (mean[h] ?? 0) + node * (sigma[h] ?? 1);
+      let all = 0;
+      p.forEach((pk, k) => {
+        const s = sigma[k] ?? 1;
+        const z = (x - (mean[k] ?? 0)) / s;
+        all += (pk / s) * Math.exp(-0.5 * z * z);
+      });
+      const own = Math.exp(-0.5 * node * node) / (sigma[h] ?? 1);
+      bits += ph * weight * Math.log2(own / all);
+    }
+  });
+  return Math.max(0, bits);
+}
+
+/** States of the boat a report's readings were taken in. */
+export function statesOf(report: FaultReport): string[] {
+  return [...new Set(report.model.readings.map(({ probe }) => conditionKey(probe)))];
+}
