@@ -16,7 +16,7 @@ const rooms = [
   ["energy", "parts", "light"],
   ["proving", "work"],
   ["findings"],
-  ["figures.ts", "figures-types.ts", "figures-json.ts"],
+  ["figures.ts", "figures-types.ts", "figures-json.ts", "layout-figures.ts"],
   ["ledger.ts", "working"],
 ];
 /** Types of a finding are shared upwards: a result may carry them. The plan's edits are values too. */

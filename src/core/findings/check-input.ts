@@ -2,6 +2,7 @@ import type { ProtectionFigures } from "../circuit/protection/types.js";
 import type { CornerFigures } from "../circuit/results.js";
 import type { SizeResult } from "../circuit/sizes/types.js";
 import type { ChargingFigures, OutingFigures } from "../energy/types.js";
+import type { LayoutFigures } from "../parts/layout-types.js";
 import type { CompletePlan } from "../plan/completed.js";
 import type { RuleSet } from "../reference/rule-sets.js";
 
@@ -14,4 +15,6 @@ export interface CheckInput {
   readonly corners: readonly CornerFigures[];
   readonly outings: readonly OutingFigures[];
   readonly charging: readonly ChargingFigures[];
+  /** What is cut, drilled and bought; left out where only the electrics were worked out. */
+  readonly layout?: LayoutFigures;
 }

@@ -82,3 +82,6 @@ export const drillSizes = {
   maxTwistMm: 10,
   maxStepMm: 30,
 } as const;
+
+/** Flange of a vent, plug or switch where the plan does not tell it. */
+export const usualFitting = { source: commonPractice, acrossPerHole: 1.3 } as const;

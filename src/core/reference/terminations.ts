@@ -105,6 +105,8 @@ export const tabSizes = {
 /** Holes of ring terminals by stud. M6 was read in an article on sizing terminals; the others are practice. */
 export const studHoles = {
   source: commonPractice,
+  /** A hole wider than its stud by this or more lets the ring shift. */
+  maxPlayMm: 1,
   rows: [
     { stud: "M3", studMm: 3, holeMm: 3.2 },
     { stud: "M4", studMm: 4, holeMm: 4.3 },

@@ -62,15 +62,22 @@ export function slackParts(end: RunEnd): SlackPart[] {
 
 /**
  * Length to cut: the way, the slack at both ends, rounded up to a step of the owner's tape.
- * @param stepMm What lengths are rounded up to; whole millimetres.
+ * @param step What lengths are rounded up to: whole millimetres, or whole inches (kept as the next whole millimetre).
  */
-export function cutLength(routeM: number, start: RunEnd, end: RunEnd, stepMm = 10): CutLengthAnswer {
+export function cutLength(
+  routeM: number,
+  start: RunEnd,
+  end: RunEnd,
+  step: number | "inch" = 10,
+): CutLengthAnswer {
   if (!(routeM >= 0)) throw new RangeError(`way must be ≥ 0 m, got ${routeM}`);
-  if (!(Number.isInteger(stepMm) && stepMm >= 1))
-    throw new RangeError(`step must be a whole number ≥ 1 mm, got ${stepMm}`);
+  if (step !== "inch" && !(Number.isInteger(step) && step >= 1))
+    throw new RangeError(`step must be a whole number ≥ 1 mm, got ${step}`);
   const parts = { start: slackParts(start), end: slackParts(end) };
   const slackM = [...parts.start, ...parts.end].reduce((sum, part) => sum + part.lengthM, 0);
   // A millionth of a millimetre off, so that 3.48 m does not become 3.49 m by rounding of binary fractions.
-  const cutMm = Math.ceil(((routeM + slackM) * 1000) / stepMm - 1e-6) * stepMm;
+  const stepMm = step === "inch" ? 25.4 : step;
+  const steps = Math.ceil(((routeM + slackM) * 1000) / stepMm - 1e-6);
+  const cutMm = Math.ceil(steps * stepMm - 1e-9);
   return { routeM, ...parts, slackM, cutM: cutMm / 1000, cutMm };
 }

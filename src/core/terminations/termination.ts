@@ -20,7 +20,12 @@ export interface ConductorEnd {
   /** Conductors crimped or clamped into the same barrel or terminal with it. */
   readonly together?: readonly ConductorSize[];
   /** The conductor it is joined to, end to end or as the through conductor of a tap, and that one's outside [mm]. */
-  readonly meets?: { readonly size: ConductorSize; readonly outsideMm: number };
+  readonly meets?: {
+    readonly size: ConductorSize;
+    readonly outsideMm: number;
+    /** Others in the same barrel as that one. */
+    readonly together?: readonly ConductorSize[];
+  };
   /** Stud a ring or fork goes on [mm]. */
   readonly studMm?: number;
   /** Width of the male tab [mm]. */
@@ -163,7 +168,7 @@ const sameTask = (a: JointKind, b: JointKind): boolean => onTerminal.includes(a)
 /** A butt takes one conductor at each end: both in one colour, or a step-down butt. */
 function stepDown(end: ConductorEnd, barrel: Barrel | undefined): TerminationProblem[] {
   if ((end.kind !== "crimped butt" && end.kind !== "sealed butt") || end.meets === undefined) return [];
-  const other = barrelFor([end.meets.size]);
+  const other = barrelFor([end.meets.size, ...(end.meets.together ?? [])]);
   if (!other.ok) return [other.problem];
   const name = (one: Barrel): string => (one.kind === "lug" ? one.sizeKey : one.colour);
   if (barrel === undefined || name(barrel) === name(other.barrel)) return [];
@@ -180,8 +185,8 @@ function studFor(
     unchecked.push("stud");
     return undefined;
   }
-  // The hole just over the stud: a ring for the next stud up sits off centre and loosens.
-  const row = studHoles.rows.find((one) => studMm <= one.studMm && studMm > one.studMm - 1);
+  // The hole just over the stud, inch studs too: a ring for the next stud up sits off centre and loosens.
+  const row = studHoles.rows.find((one) => one.holeMm > studMm && one.holeMm - studMm < studHoles.maxPlayMm);
   if (row === undefined) {
     problems.push({ problem: "stud-not-made", studMm, studsMm: studHoles.rows.map((one) => one.studMm) });
     return undefined;
