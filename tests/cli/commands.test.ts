@@ -60,11 +60,14 @@ describe("statuses", () => {
     expect(err).toContain(says);
   });
 
-  test.each(["check", "figures", "netlist", "packet", "schema", "new", "apply"])("%s --help teaches", (name) => {
-    const { status, out } = skiffloom([name, "--help"]);
-    expect(status).toBe(0);
-    expect(out).toContain(`skiffloom ${name}`);
-  });
+  test.each(["check", "figures", "netlist", "packet", "schema", "new", "apply"])(
+    "%s --help teaches",
+    (name) => {
+      const { status, out } = skiffloom([name, "--help"]);
+      expect(status).toBe(0);
+      expect(out).toContain(`skiffloom ${name}`);
+    },
+  );
 });
 
 describe("files", () => {
@@ -82,7 +85,12 @@ describe("files", () => {
 
   test("a file that can't be written leaves nothing behind", () => {
     const folder = folderWith();
-    const { status } = skiffloom(["packet", "examples/tender.yaml", "--to", join(folder, "no/such/packet.pdf")]);
+    const { status } = skiffloom([
+      "packet",
+      "examples/tender.yaml",
+      "--to",
+      join(folder, "no/such/packet.pdf"),
+    ]);
     expect(status).toBe(2);
     expect(readdirSync(folder)).toEqual([]);
   });

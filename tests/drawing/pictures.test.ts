@@ -88,6 +88,7 @@ const figures = {
   corners: [],
   outings: [],
   charging: [],
+  paths: [],
   findings: [],
 } as const;
 const room = { left: 5, bottom: 3, widthMm: 240, heightMm: 158 };

@@ -3,7 +3,7 @@
  * Witness: ngspice (Debian). Tolerance 1e-6 relative: the simulator's own reltol is 1e-9, its printing gives twelve digits.
  */
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";

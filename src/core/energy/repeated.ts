@@ -82,7 +82,7 @@ export function hoursToReserve(
     const { plan, model, cells } = battery;
     const fullCharge = middle(cells, 0);
     const span = fullCharge - middle(cells, cellOf(cells, plan.reserveShare));
-    const useAt = (state: OnState, charge: number): Use => {
+    const usageAt = (state: OnState, charge: number): Use => {
       const [full, low] = [uses.get(state)?.full[index] ?? 0, uses.get(state)?.low[index] ?? 0];
       const slope = span > 0 ? (low - full) / span : 0;
       return {
@@ -90,7 +90,7 @@ export function hoursToReserve(
         growthPerH: slope / model.capacityAh,
       };
     };
-    const hours = repeatUntil(intervals, plan.reserveShare, useAt);
+    const hours = repeatUntil(intervals, plan.reserveShare, usageAt);
     return hours === undefined ? [] : [{ battery: plan.id, hours }];
   });
 }
@@ -99,7 +99,7 @@ export function hoursToReserve(
 function repeatUntil(
   intervals: readonly Interval[],
   reserveShare: number,
-  useAt: (state: OnState, charge: number) => Use,
+  usageAt: (state: OnState, charge: number) => Use,
 ): number | undefined {
   const lastsH = intervals.at(-1)?.toH ?? 0;
   let charge = 1;
@@ -107,7 +107,7 @@ function repeatUntil(
   for (let outing = 0; outing < maxOutings; outing += 1) {
     const before = charge;
     for (const { fromH, toH, state } of intervals) {
-      const use = useAt(state, charge);
+      const use = usageAt(state, charge);
       const reachedH = hoursToFall(use, charge - reserveShare);
       if (reachedH <= toH - fromH) return outing * lastsH + fromH + reachedH;
       charge = Math.min(1, charge - fallAfter(use, toH - fromH));

@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { readMoney, sumMoney, writeMoney } from "../../../src/core/quantity/money.js";
 import { neutralCell, plainCell, readCsv, writeCsv } from "../../../src/core/parts/tables/csv.js";
 import { readLoadTable, writeLoadTable } from "../../../src/core/parts/tables/load-table.js";
 import { readPriceTable, writePriceTable } from "../../../src/core/parts/tables/price-table.js";
 import { readStockTable, writeStockTable } from "../../../src/core/parts/tables/stock-table.js";
+import { readMoney, sumMoney, writeMoney } from "../../../src/core/quantity/money.js";
 
 describe("hostile cells", () => {
   test.each(["=1+1", "+cmd|x", "-2+3", "@SUM(A1)", "\tx", "\rx", " =1", "'=1", '=HYPERLINK("x")', "＝1"])(

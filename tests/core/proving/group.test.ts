@@ -44,11 +44,11 @@ describe.each(["tender", "utility", "launch"])("%s", (name) => {
       const wanted = nominal?.gear.find((one) => one.id === id);
       expect(Math.abs((shown[i] ?? 0) - (wanted?.voltageV ?? 0)), id).toBeLessThan(2e-3);
     });
-    nominal?.branches.forEach(({ id, currentA }, i) =>
+    nominal?.branches.forEach(({ id, currentA }, i) => {
       expect(Math.abs((shown[gear.length + i] ?? 0) - currentA), id).toBeLessThan(
         1e-3 + 1e-3 * Math.abs(currentA),
-      ),
-    );
+      );
+    });
   });
 
   test("slopes are those of small differences", () => {
