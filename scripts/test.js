@@ -1,11 +1,9 @@
 // npm test: everything CI holds. Installs what it needs, then layers, types, lint, and the tests.
-import { existsSync } from "node:fs";
 import { buildWeb } from "./build-web.js";
 import { ensureDebian, ensureModules, hasCommand, hasScipy, run } from "./ensure.js";
 
 ensureModules();
 ensureDebian({
-  chromium: () => existsSync("/usr/bin/chromium"),
   ngspice: hasCommand("ngspice"),
   "poppler-utils": hasCommand("pdftotext"),
   "python3-scipy": hasScipy,
