@@ -33,6 +33,16 @@ export interface SettledCircuit {
   readonly corners: readonly CornerFigures[];
 }
 
+/** Sizes tried upward for conductors that would not withstand a short, at the most: more than any series has. */
+const mostStrengthenings = 32;
+
+/** Conditions a thicker conductor can mend. */
+const mendedByCopper: ReadonlySet<string> = new Set([
+  "protects-weakest",
+  "clears-far-short",
+  "withstands-short",
+]);
+
 /**
  * Sizes, ratings and corners of a plan. Ratings are first taken as the load and what the owner fixed allow, conductors chosen to
  * match them, then every device judged with all conductors known.
@@ -58,25 +68,36 @@ export function settleCircuit(plan: CompletePlan, rules: RuleSet): SettledCircui
   const openSizes = new Set(groups.filter(({ fixed }) => fixed === undefined).map(({ id }) => id));
   const largest = chosenWith(groups, (group) => group.candidates.length - 1, judge.firstRatings(mostBranchA));
   const ratingsA = judge.ratings(largest, mostBranchA, mostGearA, openSizes);
-  const input: SizingInput = {
-    plan,
-    rules,
-    topology,
-    tree,
-    groups,
-    cases,
-    mostBranchA,
-    ratingsA,
-    protectionA: judge.ratingByGroup(ratingsA),
-  };
-  const problem = sizingProblemOf(input);
-  const exact = exactDropsOf(input, { ...largest, ratingsA }, problem.limits);
   const resistive = plan.gear.some(({ behaviour }) => behaviour === "resistance");
-  const { indexes, ...sizes } = chooseSizes(problem, exact, { monotone: !resistive });
+  const size = (among: readonly RunGroup[]) => {
+    const input: SizingInput = {
+      plan,
+      rules,
+      topology,
+      tree,
+      groups: among,
+      cases,
+      mostBranchA,
+      ratingsA,
+      protectionA: judge.ratingByGroup(ratingsA),
+    };
+    const problem = sizingProblemOf(input);
+    const exact = exactDropsOf(input, { ...largest, ratingsA }, problem.limits);
+    const { indexes, ...sizes } = chooseSizes(problem, exact, { monotone: !resistive });
+    const chosen = chosenWith(among, (_group, at) => indexes[at] ?? 0, ratingsA);
+    const first = solveCorners(topology, plan, chosen, states);
+    return { indexes, sizes, chosen, first, protection: judge.all(chosen, ...loadsOf(first)) };
+  };
 
-  const chosen = chosenWith(groups, (_group, at) => indexes[at] ?? 0, ratingsA);
-  const first = solveCorners(topology, plan, chosen, states);
-  const protection = judge.all(chosen, ...loadsOf(first));
+  let among: readonly RunGroup[] = groups;
+  let sized = size(among);
+  for (let step = 0; step < mostStrengthenings; step += 1) {
+    const stronger = judge.strengthened(among, sized.indexes, sized.protection);
+    if (!stronger) break;
+    among = stronger;
+    sized = size(among);
+  }
+  const { sizes, chosen, first, protection } = sized;
   const settledA = new Map(protection.map(({ id, ratingA }) => [id, ratingA]));
   const changed = [...settledA].some(([id, ratingA]) => ratingsA.get(id) !== ratingA);
   const settled = { ...chosen, ratingsA: settledA };
@@ -210,6 +231,33 @@ class Judge {
     return this.plan.runs.flatMap(({ group, from, to, protection }) =>
       protection && (chargers.has(from.place) || chargers.has(to.place)) ? [{ run: group, protection }] : [],
     );
+  }
+
+  /** Groups with the least size of those raised that a short would harm behind their device; undefined where none is open to it. */
+  strengthened(
+    groups: readonly RunGroup[],
+    indexes: readonly number[],
+    protection: readonly ProtectionFigures[],
+  ): readonly RunGroup[] | undefined {
+    const groupOf = this.groupOfBranch();
+    const weak = new Set(
+      protection.flatMap(({ conditions }) =>
+        conditions.flatMap(({ condition, state, binds }) =>
+          state === "fails" && mendedByCopper.has(condition) ? [groupOf.get(binds ?? "") ?? ""] : [],
+        ),
+      ),
+    );
+    let raised = false;
+    const stronger = groups.map((group, at): RunGroup => {
+      const next = (indexes[at] ?? 0) + 1;
+      if (!weak.has(group.id) || group.fixed !== undefined || next >= group.candidates.length) return group;
+      raised = true;
+      return {
+        ...group,
+        least: { index: next, clause: "what its fuse lets through in a short, I²t ≤ k²S²" },
+      };
+    });
+    return raised ? stronger : undefined;
   }
 
   private groupOfBranch(): ReadonlyMap<string, string> {

@@ -1,0 +1,29 @@
+import { expect, test } from "vitest";
+import { workOut } from "../../../src/core/figures.js";
+import { newPlanText } from "../../../src/core/plan/new/new-plan.js";
+import { readPlan } from "../../../src/core/plan/read.js";
+
+function fresh(capacity: string) {
+  const made = newPlanText({
+    name: "Tern, an invented skiff",
+    kind: "skiff",
+    length: "14 ft",
+    rules: "us",
+    battery: { chemistry: "agm", capacity, cable: "5 ft" },
+    gear: [{ name: "lamp", role: "lighting", draws: "2 W", count: 2, cable: "9 ft" }],
+  });
+  const read = readPlan(made.text);
+  if (!read.ok) throw new Error("the new plan does not read");
+  return workOut(read.plan).figures;
+}
+
+test.each(["20 Ah", "35 Ah", "50 Ah"])("what the tool may choose itself is no stop: %s", (capacity) => {
+  const stops = fresh(capacity).findings.filter(({ level }) => level === "stop");
+  expect(stops.map(({ rule }) => rule)).toEqual([]);
+});
+
+test("a feed behind a large fuse is thick enough for a short, and says why", () => {
+  const feed = fresh("50 Ah").sizes.choices.find(({ id }) => id === "panel feed");
+  expect(feed?.size.areaMm2).toBeGreaterThan(0.9);
+  expect(feed?.reason).toMatchObject({ rule: "least size" });
+});
