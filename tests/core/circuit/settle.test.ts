@@ -17,7 +17,7 @@ function fresh(capacity: string) {
   return workOut(read.plan).figures;
 }
 
-test.each(["20 Ah", "35 Ah", "50 Ah"])("what the tool may choose itself is no stop: %s", (capacity) => {
+test.each(["20 Ah", "50 Ah", "100 Ah"])("what the tool may choose itself is no stop: %s", (capacity) => {
   const stops = fresh(capacity).findings.filter(({ level }) => level === "stop");
   expect(stops.map(({ rule }) => rule)).toEqual([]);
 });
@@ -26,4 +26,14 @@ test("a feed behind a large fuse is thick enough for a short, and says why", () 
   const feed = fresh("50 Ah").sizes.choices.find(({ id }) => id === "panel feed");
   expect(feed?.size.areaMm2).toBeGreaterThan(0.9);
   expect(feed?.reason).toMatchObject({ rule: "least size" });
+});
+
+test("a main that its table can't vouch for is not checked, never fine", () => {
+  const { findings, protection } = fresh("100 Ah");
+  const main = protection.find(({ id }) => id === "battery / main");
+  expect(main?.device).toBe("cartridge fuse");
+  expect(main?.conditions.find(({ condition }) => condition === "interrupts")?.state).toBe("unchecked");
+  expect(findings.some(({ rule, level }) => rule === "protection-interrupts" && level === "unchecked")).toBe(
+    true,
+  );
 });

@@ -17,12 +17,14 @@ import type {
 import type { Protection, Switch } from "../model/common.js";
 import type { Enclosure } from "../model/layout.js";
 import type { Battery, Charger, Converter, JunctionBox, Panel, Way } from "../model/supply.js";
+import { usualMainDevice } from "./main-device.js";
 import { amps, milliohms, type Notes, percent, volts } from "./notes.js";
 
 export function completeBattery(battery: Battery, notes: Notes): CompleteBattery {
   const at = battery.name;
   const { chemistry, capacityAh } = battery;
   const limits = dischargeLimits[chemistry];
+  const mainDevice = usualMainDevice(chemistry, capacityAh, battery.shortCircuitA);
   const nominalV = notes.take(battery.nominalV, usualBattery.nominalV, at, "voltage", "twelve-volts", volts);
   const blocks = nominalV / 12;
   const internalOhm = notes.take(
@@ -81,11 +83,11 @@ export function completeBattery(battery: Battery, notes: Notes): CompleteBattery
     surroundings: notes.take(battery.surroundings, "dry", at, "surroundings", "battery-dry"),
     main: notes.take<Protection | "none">(
       battery.main,
-      { device: "bolted fuse" },
+      { device: mainDevice },
       at,
       "main",
       "main-fuse-added",
-      () => "bolted fuse, rating worked out",
+      () => `${mainDevice}, rating worked out`,
     ),
   };
 }

@@ -1,3 +1,5 @@
+import { readQuantity } from "../../quantity/read.js";
+import { usualMainDevice } from "../complete/main-device.js";
 import { keyText, valueText } from "../edits/value.js";
 import { readPlan } from "../read.js";
 import type { ReadProblem } from "../source/problem.js";
@@ -64,8 +66,14 @@ function supply({ battery: given }: NewPlanAnswers): string {
     # fixed: strap   # strap | bracket | tray | loose
     # covered: true   # posts booted, or in a lidded box
     # A fuse close to the positive post protects everything behind it. \`from source\` is the length of wire before it.
-    main: {device: bolted fuse, rating: work out, from source: 5 in}
+    main: {device: ${mainDevice(given)}, rating: work out, from source: 5 in}
 `;
+}
+
+/** A capacity that can't be read is told of when the whole plan is read. */
+function mainDevice({ chemistry, capacity }: NewPlanAnswers["battery"]): string {
+  const read = readQuantity(capacity, "charge");
+  return usualMainDevice(chemistry, read.ok ? read.value.value : 0);
 }
 
 function panels({ gear: items }: NewPlanAnswers): string {
