@@ -111,7 +111,10 @@ function sizeLines({ sizes, plan }: Figures, screen: Terminal): string[] {
   ];
   const proof = {
     proven: `The ${sizes.aim} set that keeps every limit; proven.`,
-    bounded: `The ${sizes.aim} set found; no set can be better than ${((sizes.lowerBound / sizes.total) * 100).toFixed(1)} % of it.`,
+    bounded:
+      sizes.lowerBound > 0
+        ? `The ${sizes.aim} set found; no set can be better than ${((sizes.lowerBound / sizes.total) * 100).toFixed(1)} % of it.`
+        : `The ${sizes.aim} set found; that none is better was not proven.`,
     none: `No set of these sizes keeps every limit: ${sizes.unmet.join(", ")}.`,
   }[sizes.proof];
   return [

@@ -20,7 +20,7 @@ import { type RunGroup, runGroups } from "./sizing/groups.js";
 import { type SizingCase, type SizingInput, sizingProblemOf } from "./sizing/problem-of.js";
 import { solveNetwork } from "./solve/solve.js";
 import { buildTopology } from "./topology/build.js";
-import { type SupplyTree, supplyTree } from "./topology/tree.js";
+import { hasLoop, type SupplyTree, supplyTree } from "./topology/tree.js";
 import type { Topology } from "./topology/types.js";
 
 /** A plan's circuit with every size and rating settled, solved at every corner. */
@@ -97,7 +97,8 @@ export function settleCircuit(plan: CompletePlan, rules: RuleSet): SettledCircui
     among = stronger;
     sized = size(among);
   }
-  const { sizes, chosen, first, protection } = sized;
+  const { chosen, first, protection } = sized;
+  const sizes = hasLoop(topology, tree) ? withoutProof(sized.sizes) : sized.sizes;
   const settledA = new Map(protection.map(({ id, ratingA }) => [id, ratingA]));
   const changed = [...settledA].some(([id, ratingA]) => ratingsA.get(id) !== ratingA);
   const settled = { ...chosen, ratingsA: settledA };
@@ -110,6 +111,11 @@ export function settleCircuit(plan: CompletePlan, rules: RuleSet): SettledCircui
     states,
     corners: solved.map((corner) => cornerFigures(topology, plan, corner)),
   };
+}
+
+/** The sizes hold by the true drops all the same; that none cheaper exists is not shown, nor any bound. */
+function withoutProof(sizes: SizeResult): SizeResult {
+  return sizes.proof === "proven" ? { ...sizes, proof: "bounded", lowerBound: 0 } : sizes;
 }
 
 function solveCorners(

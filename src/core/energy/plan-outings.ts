@@ -3,7 +3,7 @@ import { loadNumbers } from "../circuit/loads.js";
 import { priceNetwork } from "../circuit/network.js";
 import { gearNamed } from "../circuit/selection.js";
 import type { SettledCircuit } from "../circuit/settle.js";
-import { solveNetwork } from "../circuit/solve/solve.js";
+import { rememberingSolver } from "../circuit/solve/solve.js";
 import { loadLaw, type NetworkNumbers } from "../circuit/solve/types.js";
 import type { CompleteGear, CompletePlan } from "../plan/completed.js";
 import type { Outing } from "../plan/model/outing.js";
@@ -108,13 +108,14 @@ function drawOf(plan: CompletePlan, circuit: SettledCircuit, airC: number): Draw
   const gear = topology.gear.map(({ id }) => pieces.get(id));
   const supplies = topology.gear.map(({ circuit: fedBy }) => plan.circuits.get(fedBy)?.supply ?? "");
   const converterAt = new Map(topology.converters.map(({ id }, index) => [id, index]));
+  const solve = rememberingSolver();
   return ({ batteries, levels }) => {
     batteries.forEach(({ emfV, ohm, connected }, index) => {
       numbers.sources.emfV[index] = connected ? emfV : 0;
       numbers.sources.ohm[index] = connected ? ohm : takenOutOhm;
     });
     setLoads(numbers, gear, plan, levels);
-    const solution = solveNetwork(numbers);
+    const solution = solve(numbers);
     const gearA = Float64Array.from(solution.loadA, (currentA, index) => {
       const converter = converterAt.get(supplies[index] ?? "");
       if (converter === undefined) return currentA;

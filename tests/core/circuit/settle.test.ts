@@ -37,3 +37,29 @@ test("a main that its table can't vouch for is not checked, never fine", () => {
     true,
   );
 });
+
+test("a loop in the wiring takes the proof away, not the sizes", () => {
+  const plan = (second: string) => {
+    const read = readPlan(`skiffloom: 1
+name: trial
+rules: us
+batteries: {house: {chemistry: agm, capacity: 50 Ah, main: {device: bolted fuse, rating: 30 A}}}
+panels: {helm: {ways: {lamps: {}}}}
+boxes: {fore: {}, aft: {}}
+gear: {lamp: {role: lighting, draws: 5 W}}
+runs:
+  feed: {from: house, to: helm, length: 1 m}
+  fore trunk: {from: helm / lamps, to: fore, length: 3 m}
+  lead: {from: fore, to: lamp, length: 1 m}
+${second}`);
+    if (!read.ok) throw new Error("does not read");
+    return workOut(read.plan).figures.sizes;
+  };
+  const tree = plan("  aft trunk: {from: fore, to: aft, length: 3 m}");
+  const ring = plan(
+    "  aft trunk: {from: fore, to: aft, length: 3 m}\n  back: {from: aft, to: helm / lamps, length: 3 m}",
+  );
+  expect(tree.proof).toBe("proven");
+  expect(ring).toMatchObject({ proof: "bounded", lowerBound: 0 });
+  expect(ring.unmet).toEqual([]);
+});

@@ -3,7 +3,7 @@ import { loadTable, priceNetwork } from "../network.js";
 import type { Chosen } from "../parts.js";
 import type { ExactDrops } from "../sizes/choose.js";
 import type { DropLimit } from "../sizes/problem.js";
-import { solveNetwork } from "../solve/solve.js";
+import { rememberingSolver } from "../solve/solve.js";
 import type { SizingInput } from "./problem-of.js";
 
 /**
@@ -42,6 +42,7 @@ export function exactDropsOf(input: SizingInput, chosen: Chosen, limits: readonl
       ),
     };
   });
+  const solve = rememberingSolver();
   return (indexes) => {
     for (const { index, group, lengthM, joints } of open) {
       const candidate = groups[group]?.candidates[indexes[group] ?? 0];
@@ -51,7 +52,7 @@ export function exactDropsOf(input: SizingInput, chosen: Chosen, limits: readonl
         candidate.ohmPerM * lengthM,
       );
     }
-    const solutions = networks.map((network) => solveNetwork(network));
+    const solutions = networks.map((network) => solve(network));
     return Float64Array.from(asked, ({ at, plus, minus, network }) => {
       const solution = solutions[network];
       if (solution?.status !== "solved") return Number.POSITIVE_INFINITY;
