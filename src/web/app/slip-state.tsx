@@ -5,13 +5,26 @@ interface SlipState {
   /** The figure whose working lies open, if any; it lies over the slip of what is selected. */
   readonly working: FigureRef | undefined;
   readonly showWorking: (figure: FigureRef | undefined) => void;
+  /** Is there a working one came from, and back to it. */
+  readonly before: boolean;
+  readonly back: () => void;
 }
 
-const Slip = createContext<SlipState>({ working: undefined, showWorking: () => {} });
+const nothing: SlipState = { working: undefined, showWorking: () => {}, before: false, back: () => {} };
+const Slip = createContext<SlipState>(nothing);
 
 export function SlipProvider({ children }: { children: ReactNode }) {
-  const [working, showWorking] = useState<FigureRef>();
-  const state = useMemo(() => ({ working, showWorking }), [working]);
+  const [opened, setOpened] = useState<readonly FigureRef[]>([]);
+  const state = useMemo((): SlipState => {
+    const showWorking = (figure: FigureRef | undefined) =>
+      setOpened(figure === undefined ? [] : [...opened.slice(-20), figure]);
+    return {
+      working: opened.at(-1),
+      showWorking,
+      before: opened.length > 1,
+      back: () => setOpened(opened.slice(0, -1)),
+    };
+  }, [opened]);
   return <Slip value={state}>{children}</Slip>;
 }
 

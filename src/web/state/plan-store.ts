@@ -78,6 +78,11 @@ export class PlanStore {
     return this.history.steps;
   }
 
+  /** The steps that led to the state shown, the first one first. */
+  wayToHead(): readonly StepRecord[] {
+    return this.history.wayTo(this.current.record.head);
+  }
+
   /** Makes edits and keeps them; all or none. What is wrong with them is answered at once, and then nothing has changed. */
   edit(edits: readonly Edit[]): Edited | Refused {
     const { reading, readOnly } = this.current;
@@ -106,6 +111,11 @@ export class PlanStore {
   wouldGive(edits: readonly Edit[]): Edited | undefined {
     const { reading } = this.current;
     return reading.ok ? editSound(reading, edits) : undefined;
+  }
+
+  /** Figures of any text: of an edit not made, or of an earlier state. */
+  figuresOf(text: string): Promise<FiguresOutcome> {
+    return this.parts.figures.whatIf(text);
   }
 
   /** Takes a whole text, sound or not, as typed by hand. */

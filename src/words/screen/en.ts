@@ -4,10 +4,12 @@ import { keeping } from "./en/keeping.js";
 import { log } from "./en/log.js";
 import { settings } from "./en/settings.js";
 import { shell } from "./en/shell.js";
+import { slip } from "./en/slip.js";
 import { start } from "./en/start.js";
 import { views } from "./en/views.js";
+import { working } from "./en/working.js";
 
 /** Every string of the page, by area. Its shape is what another language must fill; one that is missing does not compile. */
-export const en = { fields, findings, keeping, log, settings, shell, start, views };
+export const en = { fields, findings, keeping, log, settings, shell, slip, start, views, working };
 
 export type ScreenWords = typeof en;

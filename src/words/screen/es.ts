@@ -5,8 +5,21 @@ import { keeping } from "./es/keeping.js";
 import { log } from "./es/log.js";
 import { settings } from "./es/settings.js";
 import { shell } from "./es/shell.js";
+import { slip } from "./es/slip.js";
 import { start } from "./es/start.js";
 import { views } from "./es/views.js";
+import { working } from "./es/working.js";
 
 /** Spanish. */
-export const es: ScreenWords = { fields, findings, keeping, log, settings, shell, start, views };
+export const es: ScreenWords = {
+  fields,
+  findings,
+  keeping,
+  log,
+  settings,
+  shell,
+  slip,
+  start,
+  views,
+  working,
+};

@@ -1,14 +1,53 @@
+import { useMemo } from "react";
+import { Locator } from "../../../core/plan/edits/locate.js";
+import { thingKeys } from "../../../core/plan/schema/thing-keys.js";
 import { useFigures, usePlan, useWords } from "../../app/context.js";
+import { Assumptions } from "../../parts/assumptions.js";
 import { Slip } from "../../parts/slip.js";
+import { ThingFields } from "./thing-fields.js";
+import { ThingFigures } from "./thing-figures.js";
+import { ThingFindings } from "./thing-findings.js";
+import { ThingName } from "./thing-name.js";
 
-/** The slip of a thing of the plan, by its name. */
+/** The slip of a thing of the plan, by its name: figures, findings, what is written about it, what was assumed. */
 export default function ThingSlip({ name, close }: { name: string; close: () => void }) {
-  const words = useWords().shell;
+  const words = useWords();
   const figures = useFigures();
-  usePlan((state) => state.text);
+  const reading = usePlan((state) => state.reading);
+  const found = useMemo(() => {
+    if (!reading.ok) return undefined;
+    const locator = new Locator(reading.document);
+    const location = locator.find(name);
+    return location && { ...location, node: locator.node(location.path) };
+  }, [reading, name]);
+  if (!found)
+    return (
+      <Slip title={name} close={close}>
+        <p>{words.shell.nothingThere}</p>
+      </Slip>
+    );
+  const written = String(found.path.at(-1) ?? name);
+  const names = found.kind === "way" ? [name] : [...new Set([name, written])];
   return (
-    <Slip title={name} close={close}>
-      {!figures && <p className="hint">{words.workingOut}</p>}
+    <Slip title={name} kind={kindName(found.kind, words.slip.kinds)} close={close}>
+      <div className="working">
+        <ThingFigures name={name} kind={found.kind} />
+        <ThingFindings names={names} />
+        <ThingFields at={name} keys={thingKeys(found.kind)} node={found.node} />
+        {figures && (
+          <Assumptions
+            of={figures.assumptions.filter(({ at }) => names.includes(at))}
+            title={words.slip.assumed}
+          />
+        )}
+        {found.kind !== "plan" && found.path.length > 1 && (
+          <ThingName at={name} written={written} close={close} />
+        )}
+      </div>
     </Slip>
   );
+}
+
+function kindName(kind: string, kinds: Readonly<Record<string, string>>): string {
+  return Object.hasOwn(kinds, kind) ? (kinds[kind] ?? kind) : kind;
 }

@@ -1,0 +1,56 @@
+import { useState } from "react";
+import type { Assumption } from "../../core/plan/completed.js";
+import { assumptionReason } from "../../words/assumptions.js";
+import { usePlan, usePlanStore, useWords } from "../app/context.js";
+import { refusalOf } from "./edit-words.js";
+
+/** What was taken where the plan says nothing, and why; each can be written into the plan, to be kept or changed. */
+export function Assumptions({ of, title }: { of: readonly Assumption[]; title: string }) {
+  if (of.length === 0) return null;
+  return (
+    <section>
+      <h3>{title}</h3>
+      <ul className="assumptions">
+        {of.map((assumption) => (
+          <OneAssumption key={`${assumption.at} ${assumption.field}`} {...assumption} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function OneAssumption({ at, field, value, reason }: Assumption) {
+  const words = useWords();
+  const store = usePlanStore();
+  const readOnly = usePlan((state) => state.readOnly !== undefined);
+  const [refused, setRefused] = useState<string>();
+  const write = () => {
+    const answer = store.edit([{ edit: "set field", at, field, to: value }]);
+    setRefused(refusalOf(answer, words));
+  };
+  return (
+    <li>
+      <span>
+        <bdi>{at}</bdi>, {field}: <b>{value}</b>
+      </span>
+      <span className="hint" lang="en">
+        {assumptionReason(reason)}
+      </span>
+      {!readOnly && (
+        <button
+          type="button"
+          className="quiet"
+          aria-label={`${words.working.writeDown}: ${at}, ${field}`}
+          onClick={write}
+        >
+          {words.working.writeDown}
+        </button>
+      )}
+      {refused !== undefined && (
+        <p className="problem" role="alert">
+          {refused}
+        </p>
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,54 @@
+import { useEffect, useState } from "react";
+import type { Edit } from "../../core/plan/edits/edit.js";
+import { type Comparison as Compared, compareFigures } from "../../core/working/compare.js";
+import { editProblemSentence } from "../../words/edit-problems.js";
+import { readProblemLine } from "../../words/read-problems.js";
+import { useFigures, usePlanStore, useWords } from "../app/context.js";
+import { Comparison } from "./comparison.js";
+
+type Answer =
+  | { readonly is: "compared"; readonly compared: Compared }
+  | { readonly is: "refused"; readonly why: string };
+
+/** What edits would change, in figures, before they are made. */
+export function ChangePreview({ edits }: { edits: readonly Edit[] }) {
+  const words = useWords();
+  const store = usePlanStore();
+  const figures = useFigures();
+  const [answer, setAnswer] = useState<Answer>();
+  useEffect(() => {
+    let wanted = true;
+    const ask = async (): Promise<Answer | undefined> => {
+      const edited = store.wouldGive(edits);
+      if (!edited || !figures) return undefined;
+      if (!edited.ok) return { is: "refused", why: editProblemSentence(edited.problem) };
+      const outcome = await store.figuresOf(edited.text);
+      if (outcome.is === "figures")
+        return { is: "compared", compared: compareFigures(figures, outcome.figures) };
+      const why = outcome.is === "fault" ? outcome.detail : outcome.problems.map(readProblemLine).join("\n");
+      return { is: "refused", why };
+    };
+    void ask().then((found) => {
+      if (wanted) setAnswer(found);
+    });
+    return () => {
+      wanted = false;
+    };
+  }, [store, figures, edits]);
+  if (answer === undefined) return <p role="status">{words.shell.workingOut}</p>;
+  if (answer.is === "refused")
+    return (
+      <div role="alert">
+        <p>{words.findings.notPossible}</p>
+        <p className="problem" lang="en">
+          {answer.why}
+        </p>
+      </div>
+    );
+  return (
+    <section aria-label={words.findings.changes} data-preview="shown">
+      <h4>{words.findings.changes}</h4>
+      <Comparison of={answer.compared} />
+    </section>
+  );
+}

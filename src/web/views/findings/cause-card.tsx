@@ -1,0 +1,127 @@
+import type { Cause } from "../../../core/findings/causes.js";
+import type { Finding } from "../../../core/findings/finding.js";
+import { ruleOf } from "../../../core/findings/rules.js";
+import { findingSentence, workingLines } from "../../../words/findings.js";
+import { ruleText } from "../../../words/rules.js";
+import { quantity } from "../../../words/say.js";
+import { sourceWords } from "../../../words/source-words.js";
+import { usePlan, useShows, useWords } from "../../app/context.js";
+import { useSelection } from "../../app/place.js";
+import { LevelMark } from "../../parts/level-mark.js";
+import { Remedies } from "./remedies.js";
+
+/** One cause with its findings; each opens to figure, limit, rule, source, working and remedies. */
+export function CauseCard({ cause }: { cause: Cause }) {
+  const words = useWords().findings;
+  const { findings } = cause;
+  return (
+    <article className="cause">
+      {findings.length > 1 && <p className="hint">{words.causeOf(findings.length)}</p>}
+      {findings.map((finding) => (
+        <OneFinding key={`${finding.rule} ${finding.level} ${finding.at}`} finding={finding} />
+      ))}
+    </article>
+  );
+}
+
+function OneFinding({ finding }: { finding: Finding }) {
+  const words = useWords().findings;
+  const shows = useShows();
+  const { level, rule, at, with: others = [] } = finding;
+  const { title, why, mend } = ruleText(rule);
+  return (
+    <details className="finding" data-level={level} data-rule={rule}>
+      <summary>
+        <LevelMark level={level} />
+        <span>
+          <b>{words.levels[level].name}. </b>
+          <span lang="en">{findingSentence(finding, shows)}</span>
+        </span>
+      </summary>
+      <div className="finding-body">
+        <p className="hint">{words.levels[level].means}</p>
+        <Figures finding={finding} />
+        <div lang="en">
+          <h4>{title}</h4>
+          <p>{why}</p>
+          <p>{mend}</p>
+        </div>
+        <Working finding={finding} />
+        <Sources rule={rule} />
+        <Things names={[at, ...others]} />
+        <Remedies edits={finding.remedies ?? []} />
+      </div>
+    </details>
+  );
+}
+
+function Figures({ finding: { figure, limit, unit } }: { finding: Finding }) {
+  const words = useWords().findings;
+  const shows = useShows();
+  if (figure === undefined && limit === undefined) return null;
+  return (
+    <dl className="given">
+      <div>
+        <dt>{words.figure}</dt>
+        <dd>{quantity(figure, unit, shows)}</dd>
+      </div>
+      <div>
+        <dt>{words.limit}</dt>
+        <dd>{quantity(limit, unit, shows)}</dd>
+      </div>
+    </dl>
+  );
+}
+
+function Working({ finding }: { finding: Finding }) {
+  const words = useWords().findings;
+  const shows = useShows();
+  const lines = workingLines(finding, shows);
+  if (lines.length === 0) return null;
+  return (
+    <section>
+      <h4>{words.working}</h4>
+      <ul className="working-lines" lang="en">
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Sources({ rule }: { rule: string }) {
+  const words = useWords().findings;
+  const rules = usePlan(({ reading }) => (reading.ok ? reading.plan.rules : undefined));
+  const sources = rules === undefined ? [] : (ruleOf(rule)?.sources[rules] ?? []);
+  return (
+    <section>
+      <h4>{words.source}</h4>
+      <ul className="sources" lang="en">
+        {sources.map((source) => (
+          <li key={`${source.title} ${source.place}`}>{sourceWords(source)}</li>
+        ))}
+      </ul>
+      <p className="hint">
+        {words.rule}: {rule}
+      </p>
+    </section>
+  );
+}
+
+function Things({ names }: { names: readonly string[] }) {
+  const words = useWords().findings;
+  const [, select] = useSelection();
+  const things = [...new Set(names)].filter((name) => name !== "plan");
+  if (things.length === 0) return null;
+  return (
+    <p className="row">
+      <span className="hint">{words.about}:</span>
+      {things.map((name) => (
+        <button key={name} type="button" aria-label={words.select(name)} onClick={() => select(name)}>
+          <bdi>{name}</bdi>
+        </button>
+      ))}
+    </p>
+  );
+}

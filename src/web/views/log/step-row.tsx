@@ -1,0 +1,80 @@
+import { useState } from "react";
+import { usePlan, usePlanStore, useWords } from "../../app/context.js";
+import { aboutSentence } from "../../parts/step-words.js";
+import { whenWords } from "../../parts/when-words.js";
+import type { StepRecord } from "../../state/keep/records.js";
+
+/** One state of the history. */
+export function StepRow(props: { step: StepRecord; here: boolean; undone: boolean; onCompare: () => void }) {
+  const { step, here, undone, onCompare } = props;
+  const words = useWords();
+  const store = usePlanStore();
+  const readOnly = usePlan((state) => state.readOnly !== undefined);
+  const moment = usePlan(({ moments }) => moments.find((each) => each.step === step.no)?.name);
+  const [naming, setNaming] = useState(false);
+  const state = here
+    ? words.log.shownNow
+    : step.beside
+      ? words.log.beside
+      : undone
+        ? words.log.undone
+        : undefined;
+  return (
+    <li className="step" data-step={step.no} data-here={here || undefined}>
+      <div>
+        <p>
+          <bdi>{aboutSentence(step.about, words)}</bdi>
+        </p>
+        <p className="hint">
+          {words.log.step(step.no)} · {whenWords(step.at)}
+          {state !== undefined && <b> · {state}</b>}
+          {moment !== undefined && (
+            <b>
+              {" · "}
+              <bdi>{moment}</bdi>
+            </b>
+          )}
+        </p>
+      </div>
+      <p className="row">
+        {!here && (
+          <button type="button" className="quiet" onClick={onCompare}>
+            {words.log.compare}
+          </button>
+        )}
+        {!here && !readOnly && (
+          <button type="button" className="quiet" onClick={() => store.restore(step.no)}>
+            {words.log.restore}
+          </button>
+        )}
+        {!readOnly && (
+          <button type="button" className="quiet" aria-expanded={naming} onClick={() => setNaming(!naming)}>
+            {words.log.nameIt}
+          </button>
+        )}
+      </p>
+      {naming && <NameMoment step={step.no} name={moment ?? ""} done={() => setNaming(false)} />}
+    </li>
+  );
+}
+
+function NameMoment({ step, name, done }: { step: number; name: string; done: () => void }) {
+  const words = useWords().log;
+  const store = usePlanStore();
+  const [typed, setTyped] = useState(name);
+  return (
+    <form
+      className="row"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void store.nameMoment(step, typed.slice(0, 120));
+        done();
+      }}
+    >
+      <label>
+        {words.momentName} <input value={typed} onChange={(event) => setTyped(event.target.value)} />
+      </label>
+      <button type="submit">{words.keepName}</button>
+    </form>
+  );
+}

@@ -1,0 +1,44 @@
+import type { FigureRef } from "../../../core/working/figure-ref.js";
+import { figuresOfThing } from "../../../core/working/figures-of-thing.js";
+import { useFigures, useShows, useWords } from "../../app/context.js";
+import { Figure } from "../../parts/figure.js";
+import { valueWords } from "../../parts/given-words.js";
+
+/** The figures of one thing, each leading to its working. */
+export function ThingFigures({ name, kind }: { name: string; kind: string }) {
+  const words = useWords();
+  const figures = useFigures();
+  const shows = useShows();
+  if (!figures) return <p className="hint">{words.shell.workingOut}</p>;
+  const lines = figuresOfThing(figures, name, kind);
+  if (lines.length === 0) return null;
+  return (
+    <section>
+      <h3>{words.slip.figures}</h3>
+      <dl className="given">
+        {lines.map(({ figure, value, unit }) => (
+          <div key={keyOf(figure)}>
+            <dt>
+              {words.working.names[figure.of]}
+              <span className="hint"> {whereOf(figure)}</span>
+            </dt>
+            <dd>
+              <Figure of={figure} label={words.working.names[figure.of]}>
+                {valueWords(value, unit, shows)}
+              </Figure>
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+}
+
+const keyOf = (figure: FigureRef) => JSON.stringify(figure);
+
+function whereOf(figure: FigureRef): string {
+  if ("corner" in figure) return figure.corner;
+  if ("outing" in figure) return figure.outing;
+  if ("device" in figure) return figure.device;
+  return "choice" in figure ? figure.choice : "";
+}

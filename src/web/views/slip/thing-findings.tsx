@@ -1,0 +1,35 @@
+import { findingSentence } from "../../../words/findings.js";
+import { useFigures, useShows, useWords } from "../../app/context.js";
+import { LevelMark } from "../../parts/level-mark.js";
+import { ViewLink } from "../../parts/view-link.js";
+
+/** Findings about a thing, gravest first. */
+export function ThingFindings({ names }: { names: readonly string[] }) {
+  const words = useWords();
+  const figures = useFigures();
+  const shows = useShows();
+  const findings = (figures?.findings ?? []).filter(
+    ({ at, with: others = [] }) => names.includes(at) || others.some((other) => names.includes(other)),
+  );
+  return (
+    <section>
+      <h3>{words.slip.findings}</h3>
+      {findings.length === 0 ? (
+        <p className="hint">{words.slip.noFindings}</p>
+      ) : (
+        <ul className="short-findings">
+          {findings.map((finding) => (
+            <li key={`${finding.rule} ${finding.level} ${finding.at}`}>
+              <LevelMark level={finding.level} />
+              <span>
+                <b>{words.findings.levels[finding.level].name}: </b>
+                <span lang="en">{findingSentence(finding, shows)}</span>
+              </span>
+            </li>
+          ))}
+        </ul>
+      )}
+      {findings.length > 0 && <ViewLink view="findings">{words.shell.toFindings}</ViewLink>}
+    </section>
+  );
+}

@@ -1,0 +1,48 @@
+import type { WorkingTable as Table } from "../../../core/working/working.js";
+import { useShows, useWords } from "../../app/context.js";
+import { useSlip } from "../../app/slip-state.js";
+import { valueWords } from "../../parts/given-words.js";
+
+/** Rows that make up a figure, each leading to its own working where it has one. */
+export function WorkingTable({ table }: { table: Table }) {
+  const words = useWords().working;
+  const shows = useShows();
+  const { showWorking } = useSlip();
+  return (
+    <div className="wide">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{words.part}</th>
+            {table.columns.map(({ term }) => (
+              <th scope="col" className="number" key={term}>
+                {words.terms[term]}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {table.rows.map(({ name, figure, cells }, index) => (
+            // parts of a branch may have one name twice: two joints alike
+            <tr key={`${name} ${table.rows.slice(0, index).filter((row) => row.name === name).length}`}>
+              <th scope="row">
+                {figure ? (
+                  <button type="button" className="figure" onClick={() => showWorking(figure)}>
+                    <bdi>{name}</bdi>
+                  </button>
+                ) : (
+                  <bdi>{name}</bdi>
+                )}
+              </th>
+              {table.columns.map(({ term, unit }, column) => (
+                <td className="number" key={term}>
+                  {cells[column] === undefined ? "" : valueWords(cells[column], unit, shows)}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
