@@ -1,6 +1,7 @@
 import type { RouteAnswer } from "../way/types.js";
 import type { AssumptionReason } from "./complete/reasons.js";
 import type { Protection, Switch } from "./model/common.js";
+import type { PlanPoint } from "./model/form.js";
 import type { Gear } from "./model/gear.js";
 import type { MarksWanted } from "./model/hull.js";
 import type { Corner, Outing } from "./model/outing.js";
@@ -54,9 +55,11 @@ export type CompleteBox = Filled<JunctionBox, "joins" | "returns" | "surrounding
 /** One piece of gear. `group` is the name it was written under; `name` is unique (`floor lamp 2`). */
 export type CompleteGear = Omit<
   Filled<Gear, "role" | "behaviour" | "minV" | "maxV" | "maxDropShare" | "surroundings" | "joint">,
-  "count"
+  "count" | "standsAtM"
 > & {
   readonly group: string;
+  /** Where its middle stands when it is on no face. */
+  readonly standsAtM?: PlanPoint;
   /** Where this piece stands, when it is on a face. */
   readonly placed?: PiecePlace;
 };

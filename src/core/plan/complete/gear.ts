@@ -1,6 +1,7 @@
 import { usualWorkingRange } from "../../reference/assumed.js";
 import type { CompleteGear } from "../completed.js";
 import type { JointKind, Surroundings } from "../model/common.js";
+import type { PlanPoint } from "../model/form.js";
 import type { Behaviour, Gear, GearRole } from "../model/gear.js";
 import { type Notes, percent, volts } from "./notes.js";
 import { piecePlaces } from "./placing.js";
@@ -38,6 +39,11 @@ export interface GearSupply {
   readonly ruleDropShare: (role: GearRole) => number;
 }
 
+/** Where each piece of an entry stands: in a place of its own, or all in one. */
+export function piecesStand(count: number, places: Gear["standsAtM"] = []): (PlanPoint | undefined)[] {
+  return Array.from({ length: count }, (_, index) => places[places.length === 1 ? 0 : index]);
+}
+
 /** Every piece of one entry, with its defaults; assumptions are noted once, under the entry's name. */
 export function completeGear(gear: Gear, supply: GearSupply, notes: Notes): CompleteGear[] {
   const at = gear.name;
@@ -66,11 +72,13 @@ export function completeGear(gear: Gear, supply: GearSupply, notes: Notes): Comp
     gear.maxDropShare ??
     supply.wayDropShare ??
     notes.take<number>(undefined, supply.ruleDropShare(role), at, "drop", "drop-by-rule-set", percent);
-  const { count: _count, name: _name, ...rest } = gear;
+  const { count: _count, name: _name, standsAtM, ...rest } = gear;
   const places = piecePlaces(gear);
+  const stands = piecesStand(gear.count, standsAtM);
   return piecesOf(gear).map((name, index) => ({
     ...rest,
     ...(places[index] && { placed: places[index] }),
+    ...(stands[index] && { standsAtM: stands[index] }),
     name,
     group: gear.name,
     role,

@@ -1,16 +1,21 @@
 import { loadedBeside } from "../../way/beside.js";
 import { type RouteFinder, routeFinder } from "../../way/find-route.js";
 import type { RouteAnswer, RouteGraph } from "../../way/types.js";
+import type { PlanPoint } from "../model/form.js";
 import type { Plan } from "../model/plan.js";
 import type { SingleRun } from "./expand.js";
+import { piecesOf, piecesStand } from "./gear.js";
 
-/** Waypoints and legs of a plan as a graph. */
+/** Waypoints, places that say where they stand, and legs of a plan as a graph. */
 export function routeGraph(plan: Plan): RouteGraph {
   return {
-    waypoints: plan.waypoints.map(({ name, atM }) => ({
-      id: name,
-      ...(atM === undefined ? {} : { at: atM }),
-    })),
+    waypoints: [
+      ...plan.waypoints.map(({ name, atM }) => ({
+        id: name,
+        ...(atM === undefined ? {} : { at: atM }),
+      })),
+      ...standing(plan),
+    ],
     legs: plan.legs.map(({ name, from, to, lengthM, enclosed, nearM }) => ({
       id: name,
       from,
@@ -20,6 +25,19 @@ export function routeGraph(plan: Plan): RouteGraph {
       ...(lengthM === undefined ? {} : { lengthM }),
     })),
   };
+}
+
+/** Places whose middle is known in the boat; their legs need no length of their own. */
+function* standing(plan: Plan): Generator<{ readonly id: string; readonly at: PlanPoint }> {
+  for (const things of [plan.batteries, plan.chargers, plan.converters, plan.panels, plan.boxes])
+    for (const { name, standsAtM } of things) if (standsAtM) yield { id: name, at: standsAtM };
+  for (const entry of plan.gear) {
+    const stands = piecesStand(entry.count, entry.standsAtM);
+    for (const [index, id] of piecesOf(entry).entries()) {
+      const at = stands[index];
+      if (at) yield { id, at };
+    }
+  }
 }
 
 /**

@@ -63,6 +63,6 @@ export interface Gear {
   /** On a face, with the hole it needs there. */
   readonly placing?: Placing;
   readonly hole?: HolePlan;
-  /** Where it stands when it is on no face; for its weight. */
-  readonly standsAtM?: PlanPoint;
+  /** Where its middle stands when it is on no face: one place for all, or one for each piece. */
+  readonly standsAtM?: readonly PlanPoint[];
 }

@@ -2,6 +2,7 @@ import type { Money } from "../../quantity/money.js";
 import type { WallMaterial } from "../../reference/boxes.js";
 import type { Hazard } from "../../way/types.js";
 import type { ConductorSize } from "./common.js";
+import type { PlanPoint } from "./form.js";
 
 /**
  * Layout, stock and prices as the owner writes them. Lengths in m, money in minor units with its currency. Nothing worked
@@ -70,6 +71,8 @@ export interface Enclosure extends BoxForm {
   readonly through?: string;
   /** Studs of its buses. */
   readonly studM?: number;
+  /** Where its middle stands in the boat. */
+  readonly standsAtM?: PlanPoint;
 }
 
 /** `box catalogue:` what the owner is willing to buy. */

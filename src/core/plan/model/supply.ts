@@ -31,7 +31,7 @@ export interface Battery {
   readonly through?: string;
   /** Studs of its posts. */
   readonly studM?: number;
-  /** Where its middle stands in the boat; for its weight. */
+  /** Where its middle stands in the boat. */
   readonly standsAtM?: PlanPoint;
   readonly fixed?: "strap" | "bracket" | "tray" | "loose";
   readonly vented?: boolean;
@@ -62,6 +62,8 @@ export interface Charger {
   readonly selfLimiting?: boolean;
   /** Stops charging below this cell temperature [°C]. */
   readonly stopsBelowC?: number;
+  /** Where its middle stands in the boat. */
+  readonly standsAtM?: PlanPoint;
 }
 
 /** A load on one side, a source on the other. Its ports are `in` and `out`. */
@@ -77,6 +79,8 @@ export interface Converter {
   /** True: no connection between the two negatives inside. False: they are one point. */
   readonly isolated?: boolean;
   readonly surroundings?: Surroundings;
+  /** Where its middle stands in the boat. */
+  readonly standsAtM?: PlanPoint;
 }
 
 /** One protected, switched outlet of a panel. */

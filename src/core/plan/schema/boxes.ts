@@ -10,6 +10,7 @@ import type { JunctionBox } from "../model/supply.js";
 import { listOf, map, named, refine, shared } from "./combine.js";
 import { surroundings } from "./common.js";
 import { fields, optional, otherwise, required } from "./fields.js";
+import { boatPoint } from "./form.js";
 import { three, two } from "./lists.js";
 import { type Amount, amount } from "./money.js";
 import { aboveZeroM, metres } from "./quantities.js";
@@ -68,6 +69,7 @@ export const enclosure = {
   drawnOutM: optional("drawn out", metres, "From its seat to where it can be worked on."),
   through: optional("through", text, "Opening it must pass, by the name of a waypoint."),
   studM: optional("stud", aboveZeroM, "Studs of its buses."),
+  standsAtM: optional("stands at", boatPoint, "Where its middle stands in the boat."),
 } as const;
 
 export const box = fields("a box", {

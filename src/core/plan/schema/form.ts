@@ -25,6 +25,18 @@ export const boatPoint: Shape<PlanPoint> = {
   label: "`[forward, to port, up]`",
 };
 
+/** One place, or a list with one for each piece. */
+export const boatPoints: Shape<readonly PlanPoint[]> = {
+  label: "`[forward, to port, up]`, or a list of them",
+  json: (definitions) => ({ anyOf: [boatPoint.json(definitions), listOf(boatPoint).json(definitions)] }),
+  read: (spot): readonly PlanPoint[] | undefined => {
+    const { node } = spot;
+    if (node.kind === "list" && node.items[0]?.kind === "list") return listOf(boatPoint).read(spot);
+    const one = boatPoint.read(spot);
+    return one && [one];
+  },
+};
+
 /** Figures of a line, one a station; `none` where it was not measured or the line does not reach. */
 const figures: Shape<readonly (number | undefined)[]> = map(
   listOf(wordOr("none", "none" as const, signedMetres)),

@@ -3,7 +3,7 @@ import { limits } from "../source/limits.js";
 import { named, refine } from "./combine.js";
 import { jointKind, surroundings } from "./common.js";
 import { fields, optional, otherwise, required } from "./fields.js";
-import { boatPoint } from "./form.js";
+import { boatPoints } from "./form.js";
 import { two } from "./lists.js";
 import { hole, placingKeys, placingOf } from "./placing.js";
 import {
@@ -52,7 +52,11 @@ export const gearItem = fields("a piece of gear", {
   weightKg: optional("weight", kilograms, "Weight."),
   ...placingKeys,
   hole: optional("hole", hole, "Hole it needs in its face."),
-  standsAtM: optional("stands at", boatPoint, "Where it stands when it is on no face, for its weight."),
+  standsAtM: optional(
+    "stands at",
+    boatPoints,
+    "Where its middle stands when it is on no face; a list with one for each piece.",
+  ),
   studM: optional("stud", aboveZeroM, "Stud of its terminals."),
   tabM: optional("tab", aboveZeroM, "Width of its push-on tabs."),
   strainReliefM: optional("strain relief", two(metres), "Least and greatest cable its strain relief holds."),
@@ -65,6 +69,12 @@ export const gear: Shape<readonly Gear[]> = named(
       say({ code: "out of limits", expected: { kind: "above", limit: aboveZero[rest.draw.kind] } }, "draws");
     if (rest.draw.kind !== "resistance" && rest.draw.atV !== undefined && !(rest.draw.atV > 0))
       say({ code: "out of limits", expected: { kind: "above", limit: "0 V" } }, "draws");
+    const stands = rest.standsAtM?.length;
+    if (stands !== undefined && stands !== 1 && stands !== rest.count)
+      say(
+        { code: "wrong count", found: String(stands), expected: { kind: "count", of: [rest.count] } },
+        "stands at",
+      );
     const placing = placingOf(
       { side, pair, ...(on && { on }), ...(places && { places }), ...(row && { row }) },
       rest.count,

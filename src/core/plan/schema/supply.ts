@@ -43,7 +43,7 @@ export const battery = fields("a battery", {
   ),
   cutOffV: optional("cut-off", volts, "Voltage at which it, or its electronics, stops."),
   weightKg: optional("weight", kilograms, "Weight."),
-  standsAtM: optional("stands at", boatPoint, "Where its middle stands in the boat, for its weight."),
+  standsAtM: optional("stands at", boatPoint, "Where its middle stands in the boat."),
   sizeM: optional("size", measures, "Outside: length, width, height."),
   through: optional("through", text, "Opening it must pass, by the name of a waypoint."),
   studM: optional("stud", aboveZeroM, "Studs of its posts."),
@@ -67,6 +67,7 @@ export const charger = fields("a charger", {
   absorptionV: optional("absorption", volts, "Absorption voltage."),
   selfLimiting: optional("self limiting", flag, "Limits the current of its own output."),
   stopsBelowC: optional("stops below", celsius, "Cell temperature under which it does not charge."),
+  standsAtM: optional("stands at", boatPoint, "Where its middle stands in the boat."),
 });
 
 function quantityOfOutput(): Shape<{ readonly outputA: number } | { readonly outputW: number }> {
@@ -101,6 +102,7 @@ export const converter = fields("a converter", {
   works: optional("works", voltageRange, "Least and greatest voltage at its input."),
   isolated: optional("isolated", flag, "No connection between its two negatives inside."),
   surroundings: optional("surroundings", surroundings, "Where it sits, as far as water and vapour go."),
+  standsAtM: optional("stands at", boatPoint, "Where its middle stands in the boat."),
 });
 
 export const converters: Shape<readonly Converter[]> = named(
