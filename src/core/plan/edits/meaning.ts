@@ -13,46 +13,64 @@ export function meaningOf(node: Written): Meaning {
   return new Map(node.entries.map(({ key, value }) => [key, meaningOf(value)]));
 }
 
-/** What the plan should say after the steps. `value` gives the meaning of a value's text. @returns undefined where a step leads nowhere. */
+/** What the plan should say after the steps; `before` is used up. `value` gives the meaning of a value's text. @returns undefined where a step leads nowhere. */
 export function changedMeaning(
   before: Meaning,
   steps: readonly Step[],
   value: (text: string) => Meaning,
 ): Meaning | undefined {
-  let meaning: Meaning | undefined = before;
-  for (const step of steps)
-    meaning = meaning === undefined ? undefined : changed(meaning, step.path, step, value);
-  return meaning;
+  const whole: Meaning[] = [before];
+  for (const step of steps) if (!change(whole, [0, ...step.path], step, value)) return undefined;
+  return whole[0];
 }
 
-function changed(
-  node: Meaning,
-  path: Path,
+/** Makes one step in place. Nothing written yet (`spare:`) becomes a section of one key. @returns whether the step led anywhere. */
+function change(top: Meaning[], path: Path, step: Step, value: (text: string) => Meaning): boolean {
+  let parent: Meaning[] | Map<string, Meaning> = top;
+  for (const key of path.slice(0, -1)) {
+    const inner: Meaning | undefined = childOf(parent, key);
+    const section: Meaning | undefined = inner === "" ? new Map<string, Meaning>() : inner;
+    if (section === undefined || typeof section === "string") return false;
+    if (inner === "") put(parent, key, section);
+    parent = section;
+  }
+  const last = path.at(-1);
+  if (last === undefined) return false;
+  if (Array.isArray(parent)) return changeItem(parent, last, step, value);
+  if (typeof last === "number") return false;
+  if (step.do === "set") parent.set(last, value(step.to));
+  else if (!parent.has(last)) return false;
+  else if (step.do === "remove") parent.delete(last);
+  else {
+    const entries = [...parent];
+    parent.clear();
+    for (const [key, each] of entries) parent.set(key === last ? step.to : key, each);
+  }
+  return true;
+}
+
+/** One past the last puts a new item at the end. */
+function changeItem(
+  list: Meaning[],
+  at: string | number,
   step: Step,
   value: (text: string) => Meaning,
-): Meaning | undefined {
-  const [first, ...rest] = path;
-  if (first === undefined) return undefined;
-  if (Array.isArray(node)) {
-    // One past the last puts a new item at the end.
-    if (first === node.length && rest.length === 0 && step.do === "set") return [...node, value(step.to)];
-    const item = typeof first === "number" ? node[first] : undefined;
-    if (item === undefined) return undefined;
-    const put =
-      rest.length > 0 ? changed(item, rest, step, value) : step.do === "set" ? value(step.to) : undefined;
-    return put === undefined ? undefined : node.map((each, index) => (index === first ? put : each));
-  }
-  const section = node === "" ? new Map<string, Meaning>() : node;
-  if (typeof section === "string" || typeof first === "number") return undefined;
-  if (rest.length > 0) {
-    const inner = section.get(first);
-    const put = inner === undefined ? undefined : changed(inner, rest, step, value);
-    return put === undefined ? undefined : new Map([...section, [first, put]]);
-  }
-  if (step.do === "set") return new Map([...section, [first, value(step.to)]]);
-  if (!section.has(first)) return undefined;
-  if (step.do === "remove") return new Map([...section].filter(([key]) => key !== first));
-  return new Map([...section].map(([key, each]) => [key === first ? step.to : key, each]));
+): boolean {
+  if (typeof at !== "number" || at > list.length || step.do === "rename") return false;
+  if (step.do === "set") list[at] = value(step.to);
+  else if (at === list.length) return false;
+  else list.splice(at, 1);
+  return true;
+}
+
+function childOf(parent: Meaning[] | Map<string, Meaning>, key: string | number): Meaning | undefined {
+  if (Array.isArray(parent)) return typeof key === "number" ? parent[key] : undefined;
+  return typeof key === "string" ? parent.get(key) : undefined;
+}
+
+function put(parent: Meaning[] | Map<string, Meaning>, key: string | number, meaning: Meaning): void {
+  if (Array.isArray(parent) && typeof key === "number") parent[key] = meaning;
+  else if (!Array.isArray(parent) && typeof key === "string") parent.set(key, meaning);
 }
 
 export function sameMeaning(a: Meaning, b: Meaning): boolean {

@@ -46,6 +46,8 @@ class Splicer {
     if (typeof last === "number") {
       if (parent.kind === "list" && last === parent.items.length && step.do === "set")
         return this.append(parent, step.to);
+      if (step.do === "remove")
+        return parent.kind === "list" ? this.removeItem(step.path, parent, last) : undefined;
       const item = parent.kind === "list" ? parent.items[last] : undefined;
       if (step.do !== "set" || item === undefined || this.isBlock(item)) return undefined;
       return [{ start: item.start, end: item.end, text: step.to }];
@@ -126,6 +128,23 @@ class Splicer {
     if (dash === undefined) return undefined;
     const at = this.contentEnd(this.lastEnd(last));
     return [{ start: at, end: at, text: this.lineEnd + dash + to }];
+  }
+
+  /** An item of a list goes with the line it stands on. */
+  private removeItem(path: Path, list: WrittenList, index: number): Replacement[] | undefined {
+    const item = list.items[index];
+    const next = list.items[index + 1];
+    const before = list.items[index - 1];
+    if (item === undefined) return undefined;
+    if (list.items.length === 1) return this.step({ do: "set", path: path.slice(0, -1), to: "[]" });
+    if (!this.isBlock(list)) {
+      if (next !== undefined) return [{ start: item.start, end: next.start, text: "" }];
+      const start = before === undefined ? item.start : this.lastEnd(before);
+      return [{ start, end: this.lastEnd(item), text: "" }];
+    }
+    const lineStart = this.text.lastIndexOf("\n", item.start - 1) + 1;
+    if (!/^ *- +$/.test(this.text.slice(lineStart, item.start))) return undefined;
+    return [{ start: lineStart, end: this.lineEndAfter(this.lastEnd(item)), text: "" }];
   }
 
   private remove(section: WrittenSection, index: number): Replacement[] | undefined {

@@ -1,10 +1,9 @@
-import type { PlanDocument } from "../source/open.js";
 import { addSteps } from "./add.js";
 import type { Edit } from "./edit.js";
 import { fieldSteps, removeFieldSteps } from "./field.js";
 import { fuseSteps } from "./fuse.js";
 import { coloursSteps, gearJointSteps, jointSteps } from "./joint.js";
-import { Locator } from "./locate.js";
+import type { Locator } from "./locate.js";
 import type { EditProblem } from "./problem.js";
 import { removeSteps } from "./remove.js";
 import { renameSteps } from "./rename.js";
@@ -13,8 +12,7 @@ import type { Step } from "./step.js";
 /** The steps a named edit is made of, or why it cannot be made. */
 export type Steps = Step[] | Omit<EditProblem, "edit">;
 
-export function stepsOf(document: PlanDocument, edit: Edit): Steps {
-  const locator = new Locator(document);
+export function stepsOf(locator: Locator, edit: Edit): Steps {
   switch (edit.edit) {
     case "set way fuse":
       return fuseSteps(locator, edit.at, ["way"], "fuse", edit.to);
