@@ -1,6 +1,7 @@
 import { fields } from "./en/fields.js";
 import { findings } from "./en/findings.js";
 import { keeping } from "./en/keeping.js";
+import { lists } from "./en/lists.js";
 import { log } from "./en/log.js";
 import { settings } from "./en/settings.js";
 import { shell } from "./en/shell.js";
@@ -10,6 +11,6 @@ import { views } from "./en/views.js";
 import { working } from "./en/working.js";
 
 /** Every string of the page, by area. Its shape is what another language must fill; one that is missing does not compile. */
-export const en = { fields, findings, keeping, log, settings, shell, slip, start, views, working };
+export const en = { fields, findings, keeping, lists, log, settings, shell, slip, start, views, working };
 
 export type ScreenWords = typeof en;

@@ -2,6 +2,7 @@ import type { ScreenWords } from "./en.js";
 import { fields } from "./es/fields.js";
 import { findings } from "./es/findings.js";
 import { keeping } from "./es/keeping.js";
+import { lists } from "./es/lists.js";
 import { log } from "./es/log.js";
 import { settings } from "./es/settings.js";
 import { shell } from "./es/shell.js";
@@ -15,6 +16,7 @@ export const es: ScreenWords = {
   fields,
   findings,
   keeping,
+  lists,
   log,
   settings,
   shell,

@@ -1,0 +1,75 @@
+import type { KeyboardEvent } from "react";
+import type { Grid } from "./use-grid.js";
+import type { List } from "./use-list.js";
+
+interface KeyParts {
+  readonly list: List;
+  readonly grid: Grid;
+  readonly pageRows: number;
+  /** Enter on a figure. */
+  readonly openFigure: () => void;
+  /** Control D was done: so many changes. */
+  readonly filled: (changes: number) => void;
+}
+
+/** What the keys do in a list, as one knows it from tables one types into. Tab leaves the list. */
+export function onGridKey(event: KeyboardEvent, parts: KeyParts): void {
+  const { list, grid } = parts;
+  if (grid.typing || event.altKey) return;
+  const control = event.ctrlKey || event.metaKey;
+  const to = wayOf(event.key, control, parts);
+  if (to) grid.go(to.row, to.column, event.shiftKey);
+  else if (control ? !chord(event.key, parts) : !change(event, parts)) {
+    // the sign itself comes into the field that opens
+    if (event.key.length === 1 && !control && !list.readOnly) grid.startTyping("");
+    return;
+  }
+  event.preventDefault();
+}
+
+function wayOf(key: string, control: boolean, { list, grid, pageRows }: KeyParts) {
+  const { here, spot } = grid;
+  const lastRow = list.views.length - 1;
+  const lastColumn = list.spec.columns.length - 1;
+  const at = (row: number, column: number) => ({ row, column });
+  switch (key) {
+    case "ArrowDown":
+      return at(control ? lastRow : here + 1, spot.column);
+    case "ArrowUp":
+      return at(control ? 0 : here - 1, spot.column);
+    case "ArrowRight":
+      return at(here, control ? lastColumn : spot.column + 1);
+    case "ArrowLeft":
+      return at(here, control ? 0 : spot.column - 1);
+    case "Home":
+      return at(control ? 0 : here, 0);
+    case "End":
+      return at(control ? lastRow : here, lastColumn);
+    case "PageDown":
+      return at(here + pageRows, spot.column);
+    case "PageUp":
+      return at(here - pageRows, spot.column);
+    default:
+      return undefined;
+  }
+}
+
+function chord(key: string, { grid, filled }: KeyParts): boolean {
+  if (key.toLowerCase() === "d") filled(grid.fillDown());
+  else if (key.toLowerCase() === "a") grid.pickAll(true);
+  else return false;
+  return true;
+}
+
+function change({ key, shiftKey }: KeyboardEvent, { list, grid, openFigure }: KeyParts): boolean {
+  const { here, spot } = grid;
+  const view = list.views[here];
+  const column = list.spec.columns[spot.column];
+  if (key === " " && (shiftKey || !column)) grid.pick(spot.row, !grid.picked.has(spot.row));
+  else if (key === "Delete" || key === "Backspace") grid.clearBlock();
+  else if (key !== "Enter" && key !== "F2") return false;
+  else if (!column) grid.pick(spot.row, !grid.picked.has(spot.row));
+  else if (column.takes.as === "figure") openFigure();
+  else if (view) grid.startTyping(list.textIn(view, column));
+  return true;
+}
