@@ -28,6 +28,8 @@ export interface FaultReport {
 const kept = 12;
 /** Two explanations whose readings differ by less than this many standard deviations in all are not told apart. */
 const apartSigmas = 1.5;
+/** Nor are two of which the readings make the one less than so many times as probable as the other. */
+const apartOdds = 20;
 
 /**
  * Ranks what may be wrong by how probable it is, given every reading. Method: docs/methods/proving.md.
@@ -62,7 +64,11 @@ export function findFaults(
   const top = ranked.slice(0, kept).map(({ fit }) => fit);
   return {
     suspects,
-    notApart: top.flatMap((fit, at) => (alike(top[0], fit) ? [at] : [])),
+    notApart: ranked
+      .slice(0, kept)
+      .flatMap(({ fit, probability }, at) =>
+        alike(top[0], fit) || probability * apartOdds > (ranked[0]?.probability ?? 0) ? [at] : [],
+      ),
     fitted: columns.flatMap(({ branch }, k) => {
       const extraOhm = together.x[k] ?? 0;
       return extraOhm > 0 ? [{ branch: bench.topology.branches[branch]?.id ?? "", extraOhm }] : [];

@@ -24,7 +24,9 @@ const rangeOf = (hypothesis: Hypothesis): [number, number] => {
 };
 
 /** Sizes looked at before the fit, as shares of the range in the fit's own scale. */
-const firstLook = [0.1, 0.35, 0.6, 0.9];
+const firstLook = [0.08, 0.25, 0.42, 0.58, 0.75, 0.92];
+/** So many of the most promising are refined whatever the others say: sharp readings make all sizes but the right one look bad. */
+const alwaysRefined = 16;
 const rounds = 6;
 /** Small step for slopes, in ln size or in volts. */
 const little = 1e-3;
@@ -51,14 +53,16 @@ export function fitAll(
   const looks = hypotheses.map((hypothesis) => look(model, hypothesis, shows(hypothesis)));
   const fits = new Map<Hypothesis, Fit>();
   let best = Number.NEGATIVE_INFINITY;
+  let refined = 0;
   for (const { hypothesis, inner, log, promise } of looks.toSorted((a, b) => b.promise - a.promise)) {
     const open = hypothesis.sized !== undefined && shows(hypothesis);
     // far from its best size an explanation follows no straight line: it gets a share of its misfit as credit
     const worth = promise + 0.2 * Math.max(0, promise - log) > best - hopeless;
     const fit =
-      open && worth
+      open && (worth || refined < alwaysRefined)
         ? refine(model, [hypothesis], inner)
         : fitAt(model, [hypothesis], inner, open ? undefined : 0);
+    if (open) refined += 1;
     best = Math.max(best, fit.logEvidence);
     fits.set(hypothesis, fit);
   }

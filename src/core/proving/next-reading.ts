@@ -1,6 +1,7 @@
 import type { Bench } from "./bench-network.js";
 import type { FaultReport } from "./faults.js";
 import type { Fit } from "./fit.js";
+import { meterSigma, ohmSigma } from "./meter-error.js";
 import { conditionKey, type Probe, probeKey } from "./probe.js";
 import { type Reading, ReadingModel } from "./reading-model.js";
 import { polePairs } from "./shadows.js";
@@ -86,7 +87,7 @@ export function nextReadings(
     .filter(({ p }) => p >= leastProbability);
   if (likely.length < 2 || probes.length === 0) return [];
   const taken = report.model.readings;
-  const asked = probes.map((probe): Reading => ({ probe, value: guess(probe) }));
+  const asked = probes.map((probe): Reading => ({ probe, value: unread }));
   const { shadows } = polePairs(bench);
   const model = new ReadingModel(bench, spread, [...taken, ...asked], shadows);
   const views = likely.map(({ fit }) => viewOf(model, report.model, fit));
@@ -104,8 +105,13 @@ export function nextReadings(
   return wet.filter(({ bits }) => bits > leastBits).sort((a, b) => b.bits - a.bits);
 }
 
-/** Middle of what is likely, only to choose the meter's range by. */
-const guess = (probe: Probe): number => (probe.kind === "voltage" ? 1 : probe.kind === "current" ? 1 : 10);
+/** Asked without knowing what it will show; its meter's error is put in when an explanation says. */
+const unread = 0;
+
+/** Variance the meter itself adds, by what an explanation expects it to show; ohms on their scale. */
+function meterVariance({ kind }: Probe, shown: number): number {
+  return kind === "ohm" ? ohmSigma(Math.expm1(shown)) ** 2 : meterSigma(kind, shown) ** 2;
+}
 
 /** What one explanation expects of the readings not yet taken, given those that were. */
 function viewOf(model: ReadingModel, taken: ReadingModel, fit: Fit): { shown: number[]; sigma: number[] } {
@@ -125,7 +131,9 @@ function viewOf(model: ReadingModel, taken: ReadingModel, fit: Fit): { shown: nu
     for (let i = 0; i < known; i++) cross[i] = covariance[c * size + i] as number;
     const white = whitener.whiten(cross);
     let mean = shown[c] as number;
+    const probe = model.readings[c]?.probe;
     let variance = covariance[c * size + c] as number;
+    if (probe) variance += meterVariance(probe, mean) - meterVariance(probe, unread);
     for (let i = 0; i < known; i++) {
       mean += (white[i] as number) * (left[i] as number);
       variance -= (white[i] as number) ** 2;

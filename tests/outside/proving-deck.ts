@@ -1,0 +1,91 @@
+import { loadLaw, type NetworkNumbers } from "../../src/core/circuit/solve/types.js";
+
+/** A resistor that the boat should not have, or has too much of. */
+export interface Added {
+  readonly from: number;
+  readonly to: number;
+  readonly ohm: number;
+}
+
+/**
+ * One state of a boat as a SPICE deck. Gear draws by its law down to a knee voltage and like a resistance under it, nothing backwards:
+ * the same law as the tool takes, since no published one exists for gear far under its range; everything else is the simulator's.
+ * @param driven A current into the first node and out of the second [A]: an ohmmeter.
+ */
+export function faultDeck(
+  network: NetworkNumbers,
+  kneeV: Float64Array,
+  added: readonly Added[],
+  driven?: { readonly plus: number; readonly minus: number; readonly amp: number },
+): string {
+  const { branches, sources, loads, converters } = network;
+  const reference = groundOf(network);
+  const name = (node: number | undefined) => (node === reference ? "0" : `n${node}`);
+  const lines = ["* a boat with something wrong"];
+  for (let node = 0; node < network.nodeCount; node++)
+    if (node !== reference) lines.push(`RG${node} n${node} 0 1e10`);
+  branches.ohm.forEach((ohm, i) => {
+    lines.push(`R${i} ${name(branches.from[i])} ${name(branches.to[i])} ${ohm}`);
+  });
+  added.forEach(({ from, to, ohm }, i) => {
+    lines.push(`RX${i} ${name(from)} ${name(to)} ${ohm}`);
+  });
+  sources.emfV.forEach((emfV, i) => {
+    lines.push(
+      `VS${i} e${i} ${name(sources.minus[i])} DC ${emfV}`,
+      `RS${i} e${i} ${name(sources.plus[i])} ${sources.ohm[i]}`,
+    );
+  });
+  loads.value.forEach((value, i) => {
+    const a = name(loads.plus[i]);
+    const b = name(loads.minus[i]);
+    const v = `v(${a},${b})`;
+    const knee = kneeV[i] ?? 6;
+    if (loads.law[i] === loadLaw.resistance) {
+      if (value < Number.POSITIVE_INFINITY) lines.push(`RL${i} ${a} ${b} ${value}`);
+    } else if (value > 0) {
+      const power = loads.law[i] === loadLaw.power;
+      const above = power ? `${value}/max(${v},${knee})` : `${value}`;
+      const below = `${power ? value / knee / knee : value / knee}*max(${v},0)`;
+      lines.push(`BL${i} ${a} ${b} I=${v} > ${knee} ? ${above} : ${below}`);
+    }
+  });
+  converters.outputV.forEach((outputV, i) => {
+    const a = name(converters.inPlus[i]);
+    const b = name(converters.inMinus[i]);
+    lines.push(`VC${i} ${name(converters.outPlus[i])} ${name(converters.outMinus[i])} DC ${outputV}`);
+    const watts = `${converters.standbyW[i]}-${outputV}*I(VC${i})/${converters.efficiency[i]}`;
+    lines.push(`BC${i} ${a} ${b} I=(${watts})/max(V(${a},${b}),1)`);
+  });
+  if (!driven) for (const [node, v] of guesses(network)) lines.push(`.nodeset v(n${node})=${v}`);
+  if (driven) lines.push(`IM ${name(driven.minus)} ${name(driven.plus)} DC ${driven.amp}`);
+  lines.push(".options reltol=1e-6 abstol=1e-8 vntol=1e-8 gmin=1e-14 itl1=300", ".end");
+  return `${lines.join("\n")}\n`;
+}
+
+/** Where a person would start from: every point that copper joins to a plus post at that battery's or converter's voltage. */
+function guesses(network: NetworkNumbers): Map<number, number> {
+  const { branches, sources, converters } = network;
+  const guess = new Map<number, number>();
+  const spread = (start: number, v: number) => {
+    const waiting = [start];
+    for (let node = waiting.pop(); node !== undefined; node = waiting.pop()) {
+      if (guess.has(node) || node === groundOf(network)) continue;
+      guess.set(node, v);
+      branches.ohm.forEach((ohm, i) => {
+        if (ohm > 1e6) return;
+        if (branches.from[i] === node) waiting.push(branches.to[i] ?? 0);
+        if (branches.to[i] === node) waiting.push(branches.from[i] ?? 0);
+      });
+    }
+  };
+  sources.plus.forEach((node, i) => {
+    spread(node, sources.emfV[i] ?? 0);
+  });
+  converters.outPlus.forEach((node, i) => {
+    spread(node, converters.outputV[i] ?? 0);
+  });
+  return guess;
+}
+
+export const groundOf = (network: NetworkNumbers): number => network.sources.minus[0] ?? 0;
