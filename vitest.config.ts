@@ -1,5 +1,22 @@
 import { defineConfig } from "vitest/config";
 
+const common = { testTimeout: 60_000, pool: "threads" } as const;
+
 export default defineConfig({
-  test: { include: ["tests/**/*.test.ts", "src/**/*.test.ts"], testTimeout: 60_000, pool: "threads" },
+  test: {
+    projects: [
+      { test: { ...common, name: "core", include: ["tests/**/*.test.ts"], exclude: ["tests/web/**"] } },
+      {
+        test: {
+          ...common,
+          name: "page",
+          include: ["tests/web/**/*.test.ts"],
+          // one built page, one server and one browser for all of them
+          globalSetup: ["tests/web/setup.ts"],
+          hookTimeout: 60_000,
+          maxWorkers: 2,
+        },
+      },
+    ],
+  },
 });

@@ -35,7 +35,8 @@ const headers = {
 function fileFor(folder, address) {
   let path;
   try {
-    path = decodeURIComponent(new URL(address, "http://localhost").pathname);
+    // put behind a host, so that `//name` is a path too
+    path = decodeURIComponent(new URL(`http://localhost${address}`).pathname);
   } catch {
     return undefined;
   }

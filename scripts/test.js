@@ -4,6 +4,7 @@ import { ensureDebian, ensureModules, hasCommand, hasScipy, run } from "./ensure
 
 ensureModules();
 ensureDebian({
+  chromium: hasCommand("chromium"),
   ngspice: hasCommand("ngspice"),
   "poppler-utils": hasCommand("pdftotext"),
   "python3-scipy": hasScipy,
