@@ -1,4 +1,5 @@
 import { type WorkedOut, workOut } from "../core/figures.js";
+import { workOutWhole } from "../core/layout-figures.js";
 import type { Plan } from "../core/plan/model/plan.js";
 import { readPlanBytes } from "../core/plan/read.js";
 import type { PlanDocument } from "../core/plan/source/open.js";
@@ -27,7 +28,13 @@ export function loadPlan(path: string): LoadedPlan {
   );
 }
 
-/** Reads a plan and works everything out. */
+/** Reads a plan and works everything out: the electrics, and what is cut, drilled and bought; findings of both. */
+export function loadWhole(path: string): LoadedPlan & ReturnType<typeof workOutWhole> {
+  const loaded = loadPlan(path);
+  return { ...loaded, ...workOutWhole(loaded.plan) };
+}
+
+/** Reads a plan and works the electrics out. */
 export function loadFigures(path: string): LoadedPlan & WorkedOut {
   const loaded = loadPlan(path);
   return { ...loaded, ...workOut(loaded.plan) };

@@ -11,6 +11,10 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   figures: () => import("./commands/figures.js"),
   netlist: () => import("./commands/netlist.js"),
   packet: () => import("./commands/packet.js"),
+  boxes: () => import("./commands/boxes.js"),
+  routes: () => import("./commands/routes.js"),
+  cuts: () => import("./commands/cuts.js"),
+  parts: () => import("./commands/parts.js"),
   schema: () => import("./commands/schema.js"),
   new: () => import("./commands/new.js"),
   apply: () => import("./commands/apply.js"),
@@ -21,6 +25,10 @@ const help = `skiffloom plans, checks and prints the 12 V or 24 V electrics of a
   skiffloom check PLAN      what is wrong with it, and what would be right
   skiffloom figures PLAN    every current, voltage, size, fuse and hour
   skiffloom packet PLAN     the pages for the garage, as PDF
+  skiffloom boxes PLAN      each box: glands, holes, order of drilling; templates at true scale
+  skiffloom routes PLAN     how every run lies, its slack, what to cut
+  skiffloom cuts PLAN       what to cut from which length, and the flags for the ends
+  skiffloom parts PLAN      what to take from the shelf and what to buy
   skiffloom netlist PLAN    the circuit as SPICE text
   skiffloom new             asks a few questions and writes a plan to start from
   skiffloom apply PLAN N    makes the change that finding N proposes, and keeps your comments

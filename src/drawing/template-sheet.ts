@@ -81,6 +81,18 @@ export function templateSheets(template: FaceTemplate, paper: keyof typeof paper
   );
 }
 
+/** The face alone at true scale on a sheet of its own size, for a program that cuts or prints it. */
+export function faceSheet(template: FaceTemplate): Sheet {
+  const { widthMm, heightMm, box: name, face } = template;
+  const window = { x0: 0, y0: 0, x1: widthMm, y1: heightMm };
+  return {
+    title: templateWords.title(name, face),
+    widthMm: widthMm + 2 * marginMm,
+    heightMm: heightMm + 2 * marginMm,
+    shapes: faceShapes(template, { window, dx: marginMm, dy: marginMm, row: 1, column: 1 }),
+  };
+}
+
 function faceShapes(template: FaceTemplate, tile: Tile): Shape[] {
   const { widthMm: w, heightMm: h, wallMm, lidLipMm } = template;
   const shapes: Shape[] = [];

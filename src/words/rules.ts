@@ -1,12 +1,16 @@
 import type { RuleId } from "../core/findings/rules.js";
 import type { RuleWords } from "./rule-words.js";
 import { batteryRules, chargingRules } from "./rules-batteries.js";
+import { boxRules } from "./rules-boxes.js";
 import { conductorRules } from "./rules-conductors.js";
+import { endRules } from "./rules-ends.js";
 import { jointRules } from "./rules-joints.js";
 import { layoutRules } from "./rules-layout.js";
+import { partRules } from "./rules-parts.js";
 import { protectionRules } from "./rules-protection.js";
 import { supplyRules } from "./rules-supply.js";
 import { voltageRules } from "./rules-voltage.js";
+import { wayRules } from "./rules-ways.js";
 
 /** The words of every rule; one that is missing does not compile. */
 export const ruleWords: Readonly<Record<RuleId, RuleWords>> = {
@@ -18,6 +22,10 @@ export const ruleWords: Readonly<Record<RuleId, RuleWords>> = {
   ...batteryRules,
   ...chargingRules,
   ...layoutRules,
+  ...boxRules,
+  ...wayRules,
+  ...endRules,
+  ...partRules,
 };
 
 const byId: ReadonlyMap<string, RuleWords> = new Map(Object.entries(ruleWords));

@@ -94,6 +94,27 @@ describe("colours of insulated terminals", () => {
   });
 });
 
+// A terminal maker's sheet "Computing circular mil area for terminals and splices" (published): an 18 AWG of 16 strands
+// (1600) and a 16 AWG of 19 strands (2426) have 4026 circular mils together, the equivalent of one 14 AWG. The limits of
+// the colours (2050, 5180, 13 100) are recalled, status memory.
+describe("several wires in one barrel go by their total circular mils", () => {
+  const ofCircularMils = (circularMils: number) =>
+    ({ series: "awg", key: "as stranded", areaMm2: (circularMils * Math.PI * 0.0254 ** 2) / 4 }) as const;
+  test("18 and 16 AWG together take the barrel of 14 AWG", () => {
+    const [one] = [barrelFor([awg(14)])];
+    expect(barrelFor([ofCircularMils(1600), ofCircularMils(2426)])).toEqual(one);
+    expect(barrelFor([awg(18), awg(16)])).toEqual(one);
+  });
+  test.each([
+    [[16, 16], "blue"],
+    [[14, 20], "blue"],
+    [[14, 18], "yellow"],
+    [[14, 14, 14], "yellow"],
+  ])("%j AWG: %s", (gauges, colour) => {
+    expect(barrelFor(gauges.map(awg))).toMatchObject({ ok: true, barrel: { colour } });
+  });
+});
+
 // IEC 61210 (recalled, status memory): tabs of 2.8, 4.8, 6.3 and 9.5 mm are 0.110, 0.187, 0.250 and 0.375 in.
 test.each([
   ["2.8", 0.11],

@@ -1,5 +1,5 @@
-import { workOut } from "../../core/figures.js";
 import type { Finding } from "../../core/findings/finding.js";
+import { workOutWhole } from "../../core/layout-figures.js";
 import { applyEdit } from "../../core/plan/edits/apply.js";
 import type { Edit } from "../../core/plan/edits/edit.js";
 import { isEdit } from "../../core/plan/edits/is-edit.js";
@@ -47,7 +47,7 @@ export function run(words: readonly string[]): number {
   const after = readPlan(edited.text);
   print([
     `${harmless(editSentence(edit))}: written to ${to}`,
-    ...(after.ok ? ledgerLines(workOut(after.plan).figures, terminal()) : []),
+    ...(after.ok ? ledgerLines(workOutWhole(after.plan).figures, terminal()) : []),
   ]);
   return exit.fine;
 }
@@ -65,7 +65,7 @@ function remedyOf(number: string, { plan }: LoadedPlan): Edit {
   const parts = /^(\d{1,6})([a-z]?)$/.exec(number);
   if (!parts)
     throw new InputProblem([`a remedy's number such as 3 or 3b is wanted, not ${harmless(number)}`]);
-  const findings: readonly Finding[] = workOut(plan).figures.findings;
+  const findings: readonly Finding[] = workOutWhole(plan).figures.findings;
   const finding = findings[Number(parts[1]) - 1];
   if (!finding) throw new InputProblem([`there is no finding ${parts[1]}: the plan has ${findings.length}`]);
   const remedies = finding.remedies ?? [];

@@ -8,7 +8,7 @@ import { levelWords } from "../../words/labels.js";
 import { ruleText } from "../../words/rules.js";
 import { readArguments } from "../arguments.js";
 import { ledgerLines } from "../ledger.js";
-import { loadFigures } from "../load.js";
+import { loadWhole } from "../load.js";
 import { print, printJson } from "../print.js";
 import { exit } from "../problem.js";
 import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
@@ -32,7 +32,7 @@ export function run(words: readonly string[]): number {
     plan: true,
     flags: { json: "switch", working: "switch" },
   });
-  const { figures } = loadFigures(path);
+  const { figures } = loadWhole(path);
   const status = figures.findings.some(({ level }) => level === "stop") ? exit.stops : exit.fine;
   if (switches.has("json")) {
     const { name, rules } = figures.plan.source;

@@ -5,7 +5,7 @@ import { amps, hours, lengthWords, percent, sizeWords, volts, watts } from "../.
 import { sizeReason } from "../../words/size-reasons.js";
 import { readArguments } from "../arguments.js";
 import { ledgerLines } from "../ledger.js";
-import { loadFigures } from "../load.js";
+import { loadWhole } from "../load.js";
 import { print, printJson } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
 import { type Column, textTable } from "../table.js";
@@ -25,7 +25,7 @@ export function run(words: readonly string[]): number {
     plan: true,
     flags: { json: "switch", assumed: "switch", corner: "value" },
   });
-  const { figures } = loadFigures(given.plan);
+  const { figures } = loadWhole(given.plan);
   if (given.switches.has("json")) {
     printJson(figuresJson(figures));
     return exit.fine;

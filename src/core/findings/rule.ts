@@ -12,6 +12,9 @@ export const themes = [
   "batteries",
   "charging",
   "layout",
+  "boxes",
+  "ways",
+  "parts",
 ] as const;
 export type Theme = (typeof themes)[number];
 

@@ -2,48 +2,68 @@ import type { Rule } from "./rule.js";
 import { absorptionVoltage } from "./rules/absorption-voltage.js";
 import { ampacity } from "./rules/ampacity.js";
 import { bareLivePosts } from "./rules/bare-live-posts.js";
+import { barrelFit } from "./rules/barrel-fit.js";
 import { batteryCurrent } from "./rules/battery-current.js";
 import { batteryLoose } from "./rules/battery-loose.js";
 import { batteryNearFuel } from "./rules/battery-near-fuel.js";
 import { batteryTerminalSpring } from "./rules/battery-terminal-spring.js";
 import { batteryVent } from "./rules/battery-vent.js";
+import { bendRadiusRule } from "./rules/bend-radius.js";
 import { bilgePumpByHand } from "./rules/bilge-pump-by-hand.js";
+import { boxContents } from "./rules/box-contents.js";
+import { boxOpening } from "./rules/box-opening.js";
+import { boxUnmeasured } from "./rules/box-unmeasured.js";
+import { boxWater } from "./rules/box-water.js";
 import { chafe } from "./rules/chafe.js";
 import { chargerMissing } from "./rules/charger-missing.js";
 import { chargerTooBig } from "./rules/charger-too-big.js";
 import { chargerUnprotected } from "./rules/charger-unprotected.js";
+import { clearanceFuel } from "./rules/clearance-fuel.js";
+import { clearanceHeat } from "./rules/clearance-heat.js";
 import { coldCharging } from "./rules/cold-charging.js";
 import { collapse } from "./rules/collapse.js";
+import { compassNearRule } from "./rules/compass-near.js";
 import { conductorColour } from "./rules/conductor-colour.js";
 import { converterInput } from "./rules/converter-input.js";
 import { converterLoop } from "./rules/converter-loop.js";
 import { converterOverloaded } from "./rules/converter-overloaded.js";
 import { deepDischarge } from "./rules/deep-discharge.js";
 import { deviceInWet } from "./rules/device-in-wet.js";
+import { edgeBare } from "./rules/edge-bare.js";
 import { engineSpaceAmpacity } from "./rules/engine-space-ampacity.js";
+import { entriesFit } from "./rules/entries-fit.js";
 import { floatPumpSwitched } from "./rules/float-pump-switched.js";
+import { glandFit } from "./rules/gland-fit.js";
+import { holePlace } from "./rules/hole-place.js";
+import { holeWeb } from "./rules/hole-web.js";
 import { hullReturn } from "./rules/hull-return.js";
 import { ignitionProtection } from "./rules/ignition-protection.js";
 import { jointInBilge } from "./rules/joint-in-bilge.js";
 import { jointOverloaded } from "./rules/joint-overloaded.js";
 import { jointUnsealedWet } from "./rules/joint-unsealed-wet.js";
 import { leastSize } from "./rules/least-size.js";
+import { legSupportsRule } from "./rules/leg-supports.js";
 import { livePumpBehindMaster } from "./rules/live-pump-behind-master.js";
 import { mainOverloaded } from "./rules/main-overloaded.js";
 import { masterMissing } from "./rules/master-missing.js";
 import { metalHull } from "./rules/metal-hull.js";
 import { motorAndElectronics } from "./rules/motor-and-electronics.js";
 import { navigationLightsWay } from "./rules/navigation-lights-way.js";
+import { negativeStock } from "./rules/negative-stock.js";
 import { nominalVoltage } from "./rules/nominal-voltage.js";
 import { notFed } from "./rules/not-fed.js";
+import { nutRoom } from "./rules/nut-room.js";
+import { openingRoom } from "./rules/opening-room.js";
 import { outOfSheath } from "./rules/out-of-sheath.js";
 import { outingBrownOut } from "./rules/outing-brown-out.js";
 import { outingCutOff } from "./rules/outing-cut-off.js";
 import { outingReserve } from "./rules/outing-reserve.js";
 import { overVoltage } from "./rules/over-voltage.js";
+import { ownHole } from "./rules/own-hole.js";
 import { parallelChemistry } from "./rules/parallel-chemistry.js";
 import { parallelUnlike } from "./rules/parallel-unlike.js";
 import { parallelVoltage } from "./rules/parallel-voltage.js";
+import { priceMissing } from "./rules/price-missing.js";
 import { protectionBeforeMain } from "./rules/protection-before-main.js";
 import { protectionCarriesLoad } from "./rules/protection-carries-load.js";
 import { protectionClearsFarShort } from "./rules/protection-clears-far-short.js";
@@ -62,18 +82,28 @@ import { runCarriesNothing } from "./rules/run-carries-nothing.js";
 import { runLength } from "./rules/run-length.js";
 import { sharedReturn } from "./rules/shared-return.js";
 import { sizeUnmet } from "./rules/size-unmet.js";
+import { slackShort } from "./rules/slack-short.js";
 import { slowCharging } from "./rules/slow-charging.js";
 import { solderOnlyJoint } from "./rules/solder-only-joint.js";
 import { solidConductor } from "./rules/solid-conductor.js";
+import { spoolLength } from "./rules/spool-length.js";
+import { stepDown } from "./rules/step-down.js";
+import { strainRelief } from "./rules/strain-relief.js";
+import { studFit } from "./rules/stud-fit.js";
 import { switchOverloaded } from "./rules/switch-overloaded.js";
+import { tabFit } from "./rules/tab-fit.js";
 import { tapJoint } from "./rules/tap-joint.js";
+import { tapLimits } from "./rules/tap-limits.js";
 import { terminalsPerStud } from "./rules/terminals-per-stud.js";
 import { twistedJoint } from "./rules/twisted-joint.js";
 import { twoCircuits } from "./rules/two-circuits.js";
+import { twoCurrencies } from "./rules/two-currencies.js";
 import { underVoltage } from "./rules/under-voltage.js";
 import { untinnedWet } from "./rules/untinned-wet.js";
+import { upwardEntry } from "./rules/upward-entry.js";
 import { voltageDrop } from "./rules/voltage-drop.js";
 import { wayEmpty } from "./rules/way-empty.js";
+import { wayMissing } from "./rules/way-missing.js";
 import { wayUnclear } from "./rules/way-unclear.js";
 
 /** Every rule, chapter by chapter; findings of one level come in this order. */
@@ -127,13 +157,19 @@ export const rules = [
   switchOverloaded,
   // joints
   bareLivePosts,
+  barrelFit,
   batteryTerminalSpring,
   jointInBilge,
   jointOverloaded,
   jointUnsealedWet,
   pushOnTab,
   solderOnlyJoint,
+  stepDown,
+  strainRelief,
+  studFit,
+  tabFit,
   tapJoint,
+  tapLimits,
   terminalsPerStud,
   twistedJoint,
   // batteries
@@ -162,6 +198,33 @@ export const rules = [
   metalHull,
   navigationLightsWay,
   wayEmpty,
+  // boxes
+  boxContents,
+  boxOpening,
+  boxUnmeasured,
+  boxWater,
+  entriesFit,
+  glandFit,
+  holePlace,
+  holeWeb,
+  nutRoom,
+  ownHole,
+  upwardEntry,
+  // ways
+  bendRadiusRule,
+  clearanceFuel,
+  clearanceHeat,
+  compassNearRule,
+  edgeBare,
+  legSupportsRule,
+  openingRoom,
+  slackShort,
+  wayMissing,
+  // parts
+  negativeStock,
+  priceMissing,
+  spoolLength,
+  twoCurrencies,
 ] as const satisfies readonly Rule[];
 
 export type RuleId = (typeof rules)[number]["id"];

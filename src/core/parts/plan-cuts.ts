@@ -45,11 +45,14 @@ function cutFigures(
   currency: string | undefined,
   options: CutOptions,
 ): CutFigures {
-  const metered = cheapestMetered(offers, currency) ?? (offers.length === 0 ? anyLength(plan) : undefined);
+  const sold = spools(offers, currency);
+  const priced = cheapestMetered(offers, currency);
+  const unlisted = priced === undefined && sold.length === 0;
+  const metered = unlisted ? anyLength(plan) : priced;
   const request: CutRequest = {
     kind: kind.kind,
     pieces: kind.pieces.map(({ piece, lengthMm }) => ({ id: piece, lengthMm })),
-    stock: [...onHand, ...spools(offers, currency)],
+    stock: [...onHand, ...sold],
     ...(metered === undefined ? {} : { soldByLength: metered }),
   };
   const first = solveCuts(request, options);
@@ -73,7 +76,7 @@ function cutFigures(
     answer.plan.problems.flatMap((one) => (one.problem === "missing-price" ? [one.stock] : [])),
   );
   const prices =
-    offers.length === 0 && bought.length > 0
+    unlisted && bought.length > 0
       ? "not sold"
       : bought.some((one) => unpriced.has(one.stock))
         ? "unpriced"

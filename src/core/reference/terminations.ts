@@ -69,6 +69,24 @@ export const barrelColours = {
   ],
 } as const satisfies { source: Source; rows: readonly BarrelColour[] };
 
+/**
+ * Copper that an insulated barrel takes in all, in circular mils (the square of a diameter in thousandths of an inch): what
+ * counts when several conductors share it. That it goes by the total is published; the limits are recalled.
+ */
+export const barrelTotals = {
+  source: {
+    title: "terminal makers' circular mil ranges of insulated terminals and splices",
+    place: "by the total area of the wires in the barrel, never by how they fit",
+    status: "memory",
+  },
+  mm2PerCircularMil: 5.067075e-4,
+  rows: [
+    { colour: "red", minCircularMils: 509, maxCircularMils: 3260 },
+    { colour: "blue", minCircularMils: 2050, maxCircularMils: 5180 },
+    { colour: "yellow", minCircularMils: 5180, maxCircularMils: 13100 },
+  ],
+} as const satisfies { source: Source; mm2PerCircularMil: number; rows: readonly object[] };
+
 /** Depth of an insulated barrel, which is what is stripped, less the end that shows. Measure the one that was bought. */
 export const barrelDepths = {
   source: commonPractice,

@@ -62,7 +62,7 @@ export function slackParts(end: RunEnd): SlackPart[] {
 
 /**
  * Length to cut: the way, the slack at both ends, rounded up to a step of the owner's tape.
- * @param step What lengths are rounded up to: whole millimetres, or whole inches (kept as the next whole millimetre).
+ * @param step What lengths are rounded up to: whole millimetres, or whole inches (kept as the nearest whole millimetre).
  */
 export function cutLength(
   routeM: number,
@@ -78,6 +78,6 @@ export function cutLength(
   // A millionth of a millimetre off, so that 3.48 m does not become 3.49 m by rounding of binary fractions.
   const stepMm = step === "inch" ? 25.4 : step;
   const steps = Math.ceil(((routeM + slackM) * 1000) / stepMm - 1e-6);
-  const cutMm = Math.ceil(steps * stepMm - 1e-9);
+  const cutMm = Math.round(steps * stepMm);
   return { routeM, ...parts, slackM, cutM: cutMm / 1000, cutMm };
 }

@@ -1,6 +1,5 @@
 import type { ConductorSize } from "../plan/model/common.js";
-import { awgAreaMm2 } from "../quantity/conductor-size.js";
-import { barrelColours, barrelDepths, jointTools } from "../reference/terminations.js";
+import { barrelColours, barrelDepths, barrelTotals, jointTools } from "../reference/terminations.js";
 import { gaugeNumber } from "./gauge.js";
 
 export type Colour = (typeof barrelColours.rows)[number]["colour"];
@@ -17,32 +16,20 @@ export type Barrel =
 
 export type BarrelProblem =
   | { readonly problem: "too-thin-for-barrel"; readonly areaMm2: number; readonly minAreaMm2: number }
-  | { readonly problem: "too-thick-for-barrel"; readonly areaMm2: number; readonly maxAreaMm2: number }
-  | {
-      readonly problem: "between-colours";
-      readonly areaMm2: number;
-      readonly below: Colour;
-      readonly above: Colour;
-    };
+  | { readonly problem: "too-thick-for-barrel"; readonly areaMm2: number; readonly maxAreaMm2: number };
 
 export type BarrelAnswer =
   | { readonly ok: true; readonly barrel: Barrel }
   | { readonly ok: false; readonly problem: BarrelProblem };
 
-interface Range {
-  readonly colour: Colour;
-  readonly min: number;
-  readonly max: number;
-}
-
-/** Copper each colour takes, from both of its printed ranges [mm²]. */
-function ranges(): Range[] {
-  return barrelColours.rows.map((row) => ({
-    colour: row.colour,
-    min: Math.min(row.minAreaMm2, awgAreaMm2(row.smallestGauge)),
-    max: Math.max(row.maxAreaMm2, awgAreaMm2(row.largestGauge)),
-  }));
-}
+/** Copper each colour takes in all [mm²]. */
+const totals = barrelTotals.rows.map(({ colour, minCircularMils, maxCircularMils }) => ({
+  colour,
+  min: minCircularMils * barrelTotals.mm2PerCircularMil,
+  max: maxCircularMils * barrelTotals.mm2PerCircularMil,
+}));
+const minAreaMm2 = Math.min(...totals.map(({ min }) => min));
+const maxAreaMm2 = Math.max(...totals.map(({ max }) => max));
 
 /**
  * The barrel for one conductor by its size, or for several together by the sum of their areas. A single conductor too thin
@@ -59,12 +46,12 @@ export function barrelFor(sizes: readonly ConductorSize[]): BarrelAnswer {
     const colour = colourOf(first);
     if (colour !== undefined) return insulated(colour, false);
     if (areaMm2 > jointTools.lugAboveMm2) return lug(first);
-    if (areaMm2 < (ranges()[0]?.min ?? 0)) {
-      const folded = byArea(2 * areaMm2);
+    if (areaMm2 < minAreaMm2) {
+      const folded = byTotal(2 * areaMm2);
       if (folded.ok && folded.barrel.kind === "insulated") return insulated(folded.barrel.colour, true);
     }
   }
-  return byArea(areaMm2);
+  return byTotal(areaMm2);
 }
 
 /** By the printed range of its own series: where two colours print a gauge the tighter one, where two print an area the first. */
@@ -78,22 +65,13 @@ function colourOf(size: ConductorSize): Colour | undefined {
     ?.colour;
 }
 
-function byArea(areaMm2: number): BarrelAnswer {
-  const list = ranges();
-  const row = list.find((one) => areaMm2 >= one.min && areaMm2 <= one.max);
+/** Where two colours take a total, the larger, as they do for a single 16 AWG: everything goes in without cutting strands. */
+function byTotal(areaMm2: number): BarrelAnswer {
+  const row = totals.findLast((one) => areaMm2 >= one.min && areaMm2 <= one.max);
   if (row !== undefined) return insulated(row.colour, false);
-  const below = list.findLast((one) => areaMm2 > one.max);
-  const above = list.find((one) => areaMm2 < one.min);
-  if (below !== undefined && above !== undefined) {
-    return {
-      ok: false,
-      problem: { problem: "between-colours", areaMm2, below: below.colour, above: above.colour },
-    };
-  }
-  if (above !== undefined) {
-    return { ok: false, problem: { problem: "too-thin-for-barrel", areaMm2, minAreaMm2: above.min } };
-  }
-  return { ok: false, problem: { problem: "too-thick-for-barrel", areaMm2, maxAreaMm2: below?.max ?? 0 } };
+  if (areaMm2 < minAreaMm2)
+    return { ok: false, problem: { problem: "too-thin-for-barrel", areaMm2, minAreaMm2 } };
+  return { ok: false, problem: { problem: "too-thick-for-barrel", areaMm2, maxAreaMm2 } };
 }
 
 function insulated(colour: Colour, folded: boolean): BarrelAnswer {

@@ -5,12 +5,15 @@ import { findingSentence, remedySentence, workingLines } from "../../../src/word
 import { boat } from "./boat.js";
 import type { RuleCase } from "./case.js";
 import { batteryCases } from "./cases/batteries.js";
+import { boxCases } from "./cases/boxes.js";
 import { conductorCases } from "./cases/conductors.js";
 import { jointCases } from "./cases/joints.js";
 import { layoutCases } from "./cases/layout.js";
+import { partCases } from "./cases/parts.js";
 import { protectionCases } from "./cases/protection.js";
 import { supplyCases } from "./cases/supply.js";
 import { voltageCases } from "./cases/voltage.js";
+import { wayCases } from "./cases/ways.js";
 
 /** A rule without a case does not compile. */
 const cases: Readonly<Record<RuleId, RuleCase>> = {
@@ -21,6 +24,9 @@ const cases: Readonly<Record<RuleId, RuleCase>> = {
   ...jointCases,
   ...batteryCases,
   ...layoutCases,
+  ...boxCases,
+  ...wayCases,
+  ...partCases,
 };
 const gravity = ["unchecked", "mind", "mend", "stop"];
 

@@ -31,11 +31,18 @@ test("a ring: colour, hole over its stud, strip, tool, pull", () => {
 });
 
 describe("several in one barrel count by the sum of their copper", () => {
-  test("two 16 AWG are 2.6 mm²: no colour is printed for that", () => {
+  test("two 16 AWG are 5 166 circular mils, just what blue takes; three fill yellow", () => {
     expect(barrelFor([awg(16), awg(16)])).toMatchObject({
-      ok: false,
-      problem: { problem: "between-colours", below: "blue", above: "yellow" },
+      ok: true,
+      barrel: { colour: "blue", folded: false, stripMm: 7 },
     });
+    expect(barrelFor([awg(16), awg(16), awg(16)])).toMatchObject({ ok: true, barrel: { colour: "yellow" } });
+  });
+  test("no total between the least of red and the most of yellow is without a barrel", () => {
+    for (let areaMm2 = 0.26; areaMm2 < 6.63; areaMm2 += 0.01) {
+      const half = { series: "metric", key: "half", areaMm2: areaMm2 / 2 } as const;
+      expect(barrelFor([half, half]).ok, `${areaMm2} mm²`).toBe(true);
+    }
   });
   test("two 14 AWG fill yellow", () => {
     expect(barrelFor([awg(14), awg(14)])).toMatchObject({ ok: true, barrel: { colour: "yellow" } });
@@ -47,7 +54,7 @@ describe("several in one barrel count by the sum of their copper", () => {
   test("too much for any", () => {
     expect(barrelFor([awg(10), awg(12)])).toMatchObject({
       ok: false,
-      problem: { problem: "too-thick-for-barrel", maxAreaMm2: 6 },
+      problem: { problem: "too-thick-for-barrel", maxAreaMm2: expect.closeTo(6.64, 2) },
     });
   });
 });

@@ -1,0 +1,184 @@
+import { mkdirSync } from "node:fs";
+import { join } from "node:path";
+import type { BoxFigures } from "../../core/box/plan-boxes.js";
+import { faceSheet } from "../../drawing/template-sheet.js";
+import { dxfSheet } from "../../drawing/writers/dxf.js";
+import { svgSheet } from "../../drawing/writers/svg.js";
+import { boxProblemWords, drillWords, mmWords, moneyWords } from "../../words/layout-words.js";
+import { faceWords } from "../../words/template-words.js";
+import { readArguments } from "../arguments.js";
+import { plainNumber, printCsv } from "../csv.js";
+import { writeWhole } from "../files.js";
+import { layoutFindingLines } from "../layout-findings.js";
+import { loadWhole } from "../load.js";
+import { print, printJson } from "../print.js";
+import { exit, InputProblem } from "../problem.js";
+import { type Column, textTable } from "../table.js";
+import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
+
+export const help = `skiffloom boxes PLAN [--box NAME] [--csv] [--json]
+skiffloom boxes PLAN --template svg|dxf --to FOLDER [--box NAME] [--force]
+
+Prints for every box what comes in by which gland, where each hole goes, in what order it is drilled, and what is
+inside. A box is laid out where its inside is told, or chosen from the boxes you would buy:
+  boxes: {fore box: {inside: [170 mm, 120 mm, 75 mm], wall: 3 mm, of: abs, boss: 10 mm, lid lip: 5 mm}}
+  box catalogue: {small: {inside: [110 mm, 80 mm, 50 mm], price: 14 EUR}, large: {inside: [190 mm, 140 mm, 80 mm], price: 23 EUR}}
+A box with 'holes' is taken as it is drilled, and checked.
+
+  --box NAME           this box only
+  --template svg|dxf   a file at true scale for each face that is drilled; the packet has them for paper
+  --to FOLDER          where the files go; --force writes over those that are there
+  --csv                the holes as a table: millimetres from the lower left corner of the face's inside
+  --json               everything as data (docs/json.md)
+
+Clamp a box, never hold it in the hand: a step drill grabs. Wear eye protection.`;
+
+export function run(words: readonly string[]): number {
+  const given = readArguments("boxes", words, {
+    plan: true,
+    flags: { box: "value", template: "value", to: "value", force: "switch", csv: "switch", json: "switch" },
+  });
+  const { figures, layout } = loadWhole(given.plan);
+  const asked = given.values.box;
+  const boxes = layout.boxes.filter(({ box }) => asked === undefined || box === asked);
+  if (boxes.length === 0 && asked !== undefined) {
+    const names = layout.boxes.map(({ box }) => box);
+    throw new InputProblem([
+      harmless(
+        `no box is called ${asked}; there ${names.length === 0 ? "is none" : `are ${names.join(", ")}`}`,
+      ),
+    ]);
+  }
+  if (given.values.template !== undefined) {
+    writeTemplates(boxes, given.values.template, given.values.to, given.switches.has("force"));
+    return exit.fine;
+  }
+  if (given.switches.has("json")) {
+    printJson({ skiffloom: "boxes", version: 1, plan: { name: figures.plan.source.name }, boxes });
+    return exit.fine;
+  }
+  if (given.switches.has("csv")) {
+    printCsv(["box", "face", "entry", "gland", "hole mm", "x mm", "y mm"], boxes.flatMap(holeRows));
+    return exit.fine;
+  }
+  const screen = terminal();
+  print([
+    ...(boxes.length === 0 ? ["This plan has no boxes."] : []),
+    ...boxes.flatMap((box) => boxLines(box, screen)),
+    ...layoutFindingLines(figures, ["boxes"], screen),
+  ]);
+  return exit.fine;
+}
+
+function writeTemplates(
+  boxes: readonly BoxFigures[],
+  kind: string,
+  to: string | undefined,
+  force: boolean,
+): void {
+  if (kind !== "svg" && kind !== "dxf")
+    throw new InputProblem([`--template takes svg or dxf, not ${harmless(kind)}`]);
+  if (to === undefined) throw new InputProblem(["say where the templates go with --to FOLDER"]);
+  const templates = boxes.flatMap((box) => box.templates);
+  if (templates.length === 0)
+    throw new InputProblem(["no box here is to be drilled; 'skiffloom boxes PLAN' tells why"]);
+  try {
+    mkdirSync(to, { recursive: true });
+  } catch (error) {
+    throw new InputProblem([
+      `${to} can't be made: ${error instanceof Error ? error.message : String(error)}`,
+    ]);
+  }
+  const used = new Set<string>();
+  for (const template of templates) {
+    const sheet = faceSheet(template);
+    const name = freeName(`${template.box} ${faceWords[template.face]}`, used);
+    const path = join(to, `${name}.${kind}`);
+    writeWhole(path, kind === "svg" ? svgSheet(sheet) : dxfSheet(sheet), force);
+    process.stdout.write(`${harmless(path)} written\n`);
+  }
+}
+
+/** A file name every system takes, and no other template of this plan has. */
+function freeName(wanted: string, used: Set<string>): string {
+  const plain =
+    wanted
+      .replace(/[^\p{L}\p{N} _-]+/gu, "-")
+      .trim()
+      .slice(0, 60) || "box";
+  let name = plain;
+  for (let number = 2; used.has(name.toLowerCase()); number += 1) name = `${plain} ${number}`;
+  used.add(name.toLowerCase());
+  return name;
+}
+
+function holeRows({ box, layout }: BoxFigures): string[][] {
+  return (layout?.entries ?? []).map(({ id, on, x, y, holeMm }) => [
+    box,
+    on,
+    id,
+    layout?.glands.find(({ cable }) => cable === id)?.fit.size ?? "",
+    plainNumber(holeMm, 2),
+    plainNumber(x, 2),
+    plainNumber(y, 2),
+  ]);
+}
+
+const left = (heading: string): Column => ({ heading, align: "left" });
+const right = (heading: string): Column => ({ heading, align: "right" });
+
+function boxLines(box: BoxFigures, screen: Terminal): string[] {
+  return [
+    paint(harmless(box.box), "strong", screen),
+    ...wrap(madeOf(box), screen.width, 2),
+    ...nextSmaller(box).flatMap((line) => wrap(line, screen.width, 2)),
+    ...entryTable(box, screen),
+    ...contentsLines(box, screen),
+    ...(box.drilling.length > 0 ? ["Drilling:"] : []),
+    ...box.drilling.map((step, index) => `  ${String(index + 1).padStart(2)}  ${drillWords(step)}`),
+    "",
+  ];
+}
+
+function madeOf({ body, bought, from, problems, choice }: BoxFigures): string {
+  if (from === "none") return "Neither its inside nor a catalogue of boxes is in the plan.";
+  const why = problems.map(boxProblemWords).join("; ");
+  if (body === undefined)
+    return `No box of the catalogue takes it all. The largest, ${choice?.refused.at(-1)?.id ?? ""}: ${why}.`;
+  const inside = `inside ${mmWords(body.widthMm)} × ${mmWords(body.heightMm)} × ${mmWords(body.depthMm)}, wall ${mmWords(body.wallMm)}, ${body.material}`;
+  if (problems.length > 0) return `${inside}. It does not do: ${why}.`;
+  if (bought === undefined) return `${inside}${from === "drilled" ? ", drilled already" : ""}.`;
+  const price = bought.price === undefined ? "price not known" : moneyWords(bought.price);
+  return `${bought.name} (${price}): ${inside}.`;
+}
+
+function nextSmaller({ choice }: BoxFigures): string[] {
+  const smaller = choice?.nextSmaller;
+  if (smaller === undefined || choice?.smallest === undefined) return [];
+  return [
+    `The next smaller, ${smaller.id}, does not do: ${smaller.problems.map(boxProblemWords).join("; ")}.`,
+  ];
+}
+
+function entryTable({ layout }: BoxFigures, screen: Terminal): string[] {
+  if (layout === undefined || layout.entries.length === 0) return [];
+  const rows = layout.entries.map(({ id, on, x, y, holeMm }) => [
+    faceWords[on],
+    id,
+    layout.glands.find(({ cable }) => cable === id)?.fit.size ?? "",
+    mmWords(holeMm),
+    mmWords(x),
+    mmWords(y),
+  ]);
+  const columns = [left("face"), left("entry"), left("gland"), right("hole"), right("along"), right("up")];
+  return textTable(columns, rows, screen);
+}
+
+function contentsLines({ layout }: BoxFigures, screen: Terminal): string[] {
+  const placed = layout?.contents ?? [];
+  if (placed.length === 0) return [];
+  const each = placed.map(
+    ({ id, x, y, turned }) => `${id} at ${mmWords(x)}, ${mmWords(y)}${turned ? ", turned" : ""}`,
+  );
+  return wrap(`Inside, from the lower left corner: ${each.join("; ")}.`, screen.width, 2);
+}

@@ -1,0 +1,99 @@
+import type { CutFigures } from "../../core/parts/plan-cuts.js";
+import type { Shows } from "../../core/plan/model/plan.js";
+import { cutSourceWords, cutWords, moneyWords, proofWords, wireWords } from "../../words/layout-words.js";
+import { readArguments } from "../arguments.js";
+import { printCsv } from "../csv.js";
+import { layoutFindingLines } from "../layout-findings.js";
+import { loadWhole } from "../load.js";
+import { print, printJson } from "../print.js";
+import { exit } from "../problem.js";
+import { type Column, textTable } from "../table.js";
+import { paint, type Terminal, terminal } from "../terminal.js";
+
+export const help = `skiffloom cuts PLAN [--labels] [--csv] [--json]
+
+Prints what to cut from which length, kind of wire by kind of wire: offcuts first, then spools on hand, then what is
+bought; the least money, and of that the least wire opened. Cut in this order, longest first, and put both flags on a
+piece before it leaves the spool.
+
+  --labels  the flags for both ends of every piece instead
+  --csv     the table (or with --labels the flags) for a spreadsheet or a label printer
+  --json    everything as data (docs/json.md)
+
+Stock stands in the plan: stock: {wire: [{size: 16 AWG, cores: 2, length: 11 ft}]}; so do prices, by the foot, the
+metre or the spool: prices: {wire: [{size: 16 AWG, cores: 2, spool: 100 ft, price: 62 USD}]}.`;
+
+export function run(words: readonly string[]): number {
+  const given = readArguments("cuts", words, {
+    plan: true,
+    flags: { labels: "switch", csv: "switch", json: "switch" },
+  });
+  const { figures, layout } = loadWhole(given.plan);
+  const { shows, name } = figures.plan.source;
+  const { kinds, labels } = layout.cuts;
+  if (given.switches.has("json")) {
+    printJson({ skiffloom: "cuts", version: 1, plan: { name }, kinds, labels });
+    return exit.fine;
+  }
+  const flags = labels.map((label) => [
+    label.piece,
+    label.end,
+    label.here,
+    label.there,
+    label.kind,
+    label.colours.join(", "),
+    String(label.lengthMm),
+  ]);
+  const flagColumns = ["piece", "end", "here", "there", "wire", "colours", "length mm"];
+  const pieces = kinds.flatMap(pieceRows);
+  const pieceColumns = ["wire", "cut from", "no.", "piece", "colours", "from mm", "to mm", "length mm"];
+  if (given.switches.has("csv")) {
+    if (given.switches.has("labels")) printCsv(flagColumns, flags);
+    else printCsv(pieceColumns, pieces);
+    return exit.fine;
+  }
+  const screen = terminal();
+  if (given.switches.has("labels")) {
+    print(textTable(flagColumns.map(left), flags, screen));
+    return exit.fine;
+  }
+  print([
+    ...kinds.flatMap((kind) => kindLines(kind, shows, screen)),
+    ...layoutFindingLines(figures, ["parts"], screen),
+  ]);
+  return exit.fine;
+}
+
+const left = (heading: string): Column => ({ heading, align: "left" });
+const right = (heading: string): Column => ({ heading, align: "right" });
+
+function pieceRows({ kind, plan, pieces }: CutFigures): string[][] {
+  const colours = new Map(pieces.map((piece) => [piece.piece, piece.colours.join(", ")]));
+  return (plan?.lengths ?? []).flatMap(({ source, copy, lengthMm, cuts }) =>
+    cuts.map((cut) => [
+      kind,
+      `${source} ${lengthMm} mm`,
+      String(copy),
+      cut.piece,
+      colours.get(cut.piece) ?? "",
+      String(cut.fromMm),
+      String(cut.toMm),
+      String(cut.lengthMm),
+    ]),
+  );
+}
+
+function kindLines(kind: CutFigures, shows: Shows, screen: Terminal): string[] {
+  const price = kind.price === undefined ? "" : `, ${moneyWords(kind.price)}`;
+  const heading = paint(`${wireWords(kind, shows)}: ${proofWords(kind)}${price}`, "strong", screen);
+  if (kind.plan === undefined) return [heading, ""];
+  const rows = kind.plan.lengths.flatMap((length) => [
+    ...length.cuts.map((cut, index) => [
+      index === 0 ? cutSourceWords(length, shows) : "",
+      cut.piece,
+      cutWords(cut.lengthMm, shows),
+    ]),
+    ["", length.leftIsUseful ? "left over" : "scrap", cutWords(length.leftMm, shows)],
+  ]);
+  return [heading, ...textTable([left("cut from"), left("piece"), right("length")], rows, screen), ""];
+}

@@ -1,0 +1,227 @@
+import { workOutWhole } from "../../core/layout-figures.js";
+import type { LayoutFigures } from "../../core/parts/layout-types.js";
+import { type PartLine, partKinds } from "../../core/parts/parts-list.js";
+import { stockAfter, stockEdits } from "../../core/parts/stock-after.js";
+import type { TableProblem } from "../../core/parts/tables/columns.js";
+import { writeLoadTable } from "../../core/parts/tables/load-table.js";
+import { loadRows, priceRows, stockOfRows, stockRows } from "../../core/parts/tables/plan-tables.js";
+import { readPriceTable, writePriceTable } from "../../core/parts/tables/price-table.js";
+import { readStockTable, writeStockTable } from "../../core/parts/tables/stock-table.js";
+import { editSound } from "../../core/plan/edits/apply.js";
+import type { Plan } from "../../core/plan/model/plan.js";
+import { editProblemSentence } from "../../words/edit-problems.js";
+import { moneyWords, partKindWords, wireBuyWords } from "../../words/layout-words.js";
+import { tableProblemLine } from "../../words/table-problems.js";
+import { type Given, readArguments } from "../arguments.js";
+import { printCsv } from "../csv.js";
+import { readBytes, writeWhole } from "../files.js";
+import { layoutFindingLines } from "../layout-findings.js";
+import { type LoadedPlan, loadPlan } from "../load.js";
+import { print, printJson } from "../print.js";
+import { exit, InputProblem } from "../problem.js";
+import { type Column, textTable } from "../table.js";
+import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
+
+export const help = `skiffloom parts PLAN [--stock FILE] [--prices FILE] [--csv WHAT] [--json]
+skiffloom parts PLAN --book [--to FILE]
+
+Prints what to take from the shelf and what to buy: wire, terminals, sleeve, glands, fuses, everything, with spares, in the
+cheapest packs. What has no price is named and left out of the total; a price is never guessed.
+
+  --stock FILE   a CSV of what is on hand, instead of the plan's own: item,count,size,cores,length
+  --prices FILE  a CSV of prices besides the plan's own: item,pack,count,price ('4.20 EUR'; empty: not known)
+  --csv WHAT     'list' the shopping list; 'stock' and 'prices' as tables to fill in; 'loads' the gear
+  --book         when the work is done: writes what is left over into the plan's stock, as if nothing was spoiled;
+                 --to FILE writes it there and leaves PLAN as it is, --force writes over a file
+  --json         everything as data (docs/json.md)
+
+Items go by the names this list has; stock and prices are matched by them.`;
+
+const tables = ["list", "stock", "prices", "loads"] as const;
+
+export function run(words: readonly string[]): number {
+  const given = readArguments("parts", words, {
+    plan: true,
+    flags: {
+      stock: "value",
+      prices: "value",
+      csv: "value",
+      book: "switch",
+      to: "value",
+      force: "switch",
+      json: "switch",
+    },
+  });
+  const loaded = loadPlan(given.plan);
+  const plan = withTables(loaded.plan, given);
+  const { figures, layout } = workOutWhole(plan);
+  if (given.switches.has("book")) return book(loaded, plan, layout, given);
+  if (given.switches.has("json")) {
+    printJson({ skiffloom: "parts", version: 1, plan: { name: plan.name }, parts: layout.parts });
+    return exit.fine;
+  }
+  if (given.values.csv !== undefined) {
+    printTable(given.values.csv, plan, layout, figures);
+    return exit.fine;
+  }
+  const screen = terminal();
+  print([
+    ...wireLines(layout, plan, screen),
+    ...partLines(layout, screen),
+    ...totalLines(layout, screen),
+    ...layoutFindingLines(figures, ["parts"], screen),
+  ]);
+  return exit.fine;
+}
+
+/** The plan with stock and prices of files: a count of the shelf replaces the plan's, prices are added to its own. */
+function withTables(plan: Plan, { values }: Given): Plan {
+  let changed = plan;
+  if (values.stock !== undefined) {
+    const { rows, problems } = readStockTable(textOf(values.stock));
+    refuse(values.stock, problems);
+    changed = { ...changed, ...stockOfRows(rows) };
+  }
+  if (values.prices !== undefined) {
+    const { rows, problems } = readPriceTable(textOf(values.prices), plan.currency);
+    refuse(values.prices, problems);
+    changed = { ...changed, partOffers: [...changed.partOffers, ...rows] };
+  }
+  return changed;
+}
+
+function textOf(path: string): string {
+  try {
+    return new TextDecoder("utf-8", { fatal: true }).decode(readBytes(path));
+  } catch (error) {
+    if (error instanceof InputProblem) throw error;
+    throw new InputProblem([`${harmless(path)} is not UTF-8 text; save it as CSV in UTF-8`]);
+  }
+}
+
+function refuse(path: string, problems: readonly TableProblem[]): void {
+  if (problems.length === 0) return;
+  throw new InputProblem(problems.slice(0, 50).map((one) => harmless(`${path}, ${tableProblemLine(one)}`)));
+}
+
+function printTable(
+  what: string,
+  plan: Plan,
+  layout: LayoutFigures,
+  figures: ReturnType<typeof workOutWhole>["figures"],
+): void {
+  switch (tables.find((one) => one === what)) {
+    case "list":
+      printCsv(
+        ["kind", "item", "needed", "spares", "from stock", "to buy", "packs", "left over", "price"],
+        [...wireRows(layout, plan), ...layout.parts.list.lines.map(lineRow)],
+      );
+      return;
+    case "stock":
+      process.stdout.write(writeStockTable(stockRows(plan)));
+      return;
+    case "prices":
+      process.stdout.write(writePriceTable(priceRows(plan, layout.parts)));
+      return;
+    case "loads":
+      process.stdout.write(writeLoadTable(loadRows(figures.plan)));
+      return;
+    case undefined:
+      throw new InputProblem([`--csv takes ${tables.join(", ")}, not ${harmless(what)}`]);
+  }
+}
+
+function wireRows({ parts }: LayoutFigures, { shows }: Plan): string[][] {
+  const metres = (mm: number) => (mm / 1000).toFixed(3);
+  return parts.wire.map((line) => [
+    "conductor",
+    line.item,
+    `${metres(line.neededMm)} m`,
+    "",
+    `${metres(line.fromStockMm)} m`,
+    `${metres(line.buy.reduce((sum, one) => sum + one.lengthMm * one.times, 0))} m`,
+    wireBuyWords(line, shows).replaceAll("\u00a0", " "),
+    `${metres(line.leftMm)} m`,
+    line.price === undefined ? "" : moneyWords(line.price).replaceAll("\u00a0", " "),
+  ]);
+}
+
+const packsOf = ({ packs }: PartLine): string =>
+  packs.map(({ pack, times }) => `${times} × ${pack}`).join(", ");
+
+const lineRow = (line: PartLine): string[] => [
+  line.kind,
+  line.item,
+  String(line.needed),
+  String(line.spares),
+  String(line.fromStock),
+  String(line.toBuy),
+  packsOf(line),
+  String(line.leftOver),
+  line.price === undefined ? "" : moneyWords(line.price).replaceAll("\u00a0", " "),
+];
+
+const left = (heading: string): Column => ({ heading, align: "left" });
+const right = (heading: string): Column => ({ heading, align: "right" });
+
+function wireLines({ parts }: LayoutFigures, { shows }: Plan, screen: Terminal): string[] {
+  const rows = parts.wire.map((line) => [
+    line.item,
+    `${(line.neededMm / 1000).toFixed(2)} m`,
+    `${(line.fromStockMm / 1000).toFixed(2)} m`,
+    wireBuyWords(line, shows),
+    line.price === undefined ? "" : moneyWords(line.price),
+  ]);
+  const columns = [left("wire"), right("needed"), right("from stock"), left("to buy"), right("price")];
+  return [paint("Wire", "strong", screen), ...textTable(columns, rows, screen)];
+}
+
+function partLines({ parts }: LayoutFigures, screen: Terminal): string[] {
+  return partKinds.flatMap((kind) => {
+    const lines = parts.list.lines.filter((line) => line.kind === kind);
+    if (lines.length === 0) return [];
+    const rows = lines.map((line) => [
+      line.item,
+      String(line.needed),
+      String(line.spares),
+      String(line.fromStock),
+      packsOf(line) || (line.toBuy === 0 ? "–" : `${line.toBuy}, not on any price list`),
+      String(line.leftOver),
+      line.price === undefined ? "" : moneyWords(line.price),
+    ]);
+    const columns = [
+      left(partKindWords[kind].toLowerCase()),
+      right("needed"),
+      right("spares"),
+      right("on hand"),
+      left("to buy"),
+      right("left"),
+      right("price"),
+    ];
+    return ["", ...textTable(columns, rows, screen)];
+  });
+}
+
+function totalLines({ parts }: LayoutFigures, screen: Terminal): string[] {
+  const total = parts.total === undefined ? "" : `Total of what has a price: ${moneyWords(parts.total)}.`;
+  const open = parts.withoutPrice.length;
+  const without =
+    open === 0
+      ? ""
+      : ` ${open} ${open === 1 ? "item has" : "items have"} no price and ${open === 1 ? "is" : "are"} not in it.`;
+  const line = `${total}${without}`.trim();
+  return line === "" ? [] : ["", ...wrap(line, screen.width)];
+}
+
+/** The plan's stock as it is when the work is done. */
+function book({ document }: LoadedPlan, plan: Plan, { cuts, parts }: LayoutFigures, given: Given): number {
+  const edits = stockEdits(plan, stockAfter(plan, cuts.kinds, parts));
+  const edited = editSound({ plan, document }, edits);
+  if (!edited.ok) throw new InputProblem([harmless(editProblemSentence(edited.problem))]);
+  const to = given.values.to ?? given.plan;
+  if (to === "-")
+    throw new InputProblem(["a plan from standard input can't be written back: say where with --to FILE"]);
+  writeWhole(to, edited.text, given.values.to === undefined || given.switches.has("force"));
+  print([`${edits.length} lines of stock brought up to date: written to ${harmless(to)}`]);
+  return exit.fine;
+}

@@ -1,0 +1,21 @@
+import type { Figures } from "../core/figures-types.js";
+import type { Theme } from "../core/findings/rule.js";
+import { ruleOf } from "../core/findings/rules.js";
+import { findingSentence } from "../words/findings.js";
+import { levelWords } from "../words/labels.js";
+import { paint, type Terminal, wrap } from "./terminal.js";
+
+/** The findings of some chapters, with the numbers `check` and `apply` know them by; nothing where there are none. */
+export function layoutFindingLines(figures: Figures, themes: readonly Theme[], screen: Terminal): string[] {
+  const { shows } = figures.plan.source;
+  const lines = figures.findings.flatMap((finding, index) => {
+    const theme = ruleOf(finding.rule)?.theme;
+    if (theme === undefined || !themes.includes(theme)) return [];
+    const level = paint(levelWords[finding.level].name, finding.level, screen);
+    const [first = "", ...rest] = wrap(findingSentence(finding, shows), screen.width - 5).map(
+      (line) => `     ${line}`,
+    );
+    return [`${String(index + 1).padStart(3)}  ${level}: ${first.slice(5)}`, ...rest];
+  });
+  return lines.length === 0 ? [] : ["", paint("Findings", "strong", screen), ...lines];
+}

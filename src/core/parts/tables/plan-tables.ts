@@ -1,0 +1,74 @@
+import type { CompletePlan } from "../../plan/completed.js";
+import type { StockPart, StockWire } from "../../plan/model/layout.js";
+import type { Plan } from "../../plan/model/plan.js";
+import { readConductorSize } from "../../quantity/conductor-size.js";
+import { writeQuantity } from "../../quantity/write.js";
+import type { PackPrice } from "../parts-list.js";
+import type { PartsFigures } from "../plan-parts.js";
+import type { LoadColumn } from "./load-table.js";
+import type { StockRow } from "./stock-table.js";
+
+/** What a stock table says is there, as a plan has it; lengths of wire are offcuts. */
+export function stockOfRows(rows: readonly StockRow[]): Pick<Plan, "stockWire" | "stockParts"> {
+  const stockWire: StockWire[] = [];
+  const stockParts: StockPart[] = [];
+  for (const row of rows) {
+    const size = "size" in row ? readConductorSize(row.size) : undefined;
+    if ("size" in row && size?.ok === true) {
+      const { cores, lengthM, count } = row;
+      stockWire.push({ size: size.value, cores, lengthM, count, kind: "offcut" });
+    } else stockParts.push({ item: row.item, count: row.count });
+  }
+  return { stockWire, stockParts };
+}
+
+/** A plan's stock as rows of a table. */
+export function stockRows({ stockWire, stockParts }: Pick<Plan, "stockWire" | "stockParts">): StockRow[] {
+  return [
+    ...stockWire.map(({ size, cores, lengthM, count }) => ({
+      item: `${size.key}, ${cores} ${cores === 1 ? "core" : "cores"}`,
+      count,
+      size: size.key,
+      cores,
+      lengthM,
+    })),
+    ...stockParts,
+  ];
+}
+
+/** Every part with the prices there are, and a line to fill in for each that has none. */
+export function priceRows({ partOffers }: Plan, { list }: PartsFigures): PackPrice[] {
+  const priced = new Set(partOffers.map(({ item }) => item));
+  const open = list.lines.filter(({ item }) => !priced.has(item));
+  return [...partOffers, ...open.map(({ item }): PackPrice => ({ item, pack: item, count: 1 }))];
+}
+
+/** The gear as a load list, in the plan's own words. */
+export function loadRows({ source, gear }: CompletePlan): Partial<Record<LoadColumn, string>>[] {
+  const firstOf = new Map(gear.toReversed().map((piece) => [piece.group, piece]));
+  return source.gear.map(({ name, count, draw, startA, weightKg }) => {
+    const piece = firstOf.get(name);
+    return {
+      name,
+      count: String(count),
+      draws: drawText(draw),
+      ...(piece === undefined
+        ? {}
+        : {
+            role: piece.role,
+            "behaves as": piece.behaviour,
+            works: `${writeQuantity(piece.minV, "V")} to ${writeQuantity(piece.maxV, "V")}`,
+            drop: writeQuantity(piece.maxDropShare, "%"),
+            surroundings: piece.surroundings,
+          }),
+      ...(startA === undefined ? {} : { starts: writeQuantity(startA, "A") }),
+      ...(weightKg === undefined ? {} : { weight: writeQuantity(weightKg, "kg") }),
+    };
+  });
+}
+
+function drawText(draw: Plan["gear"][number]["draw"]): string {
+  if (draw.kind === "resistance") return writeQuantity(draw.resistanceOhm, "Ω");
+  const at = draw.atV === undefined ? "" : ` at ${writeQuantity(draw.atV, "V")}`;
+  return `${draw.kind === "power" ? writeQuantity(draw.powerW, "W") : writeQuantity(draw.currentA, "A")}${at}`;
+}

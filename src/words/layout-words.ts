@@ -1,0 +1,164 @@
+import type { DrillStep } from "../core/box/drill-order.js";
+import type { BoxProblem } from "../core/box/layout.js";
+import type { CutLength } from "../core/parts/cuts/types.js";
+import type { PartKind } from "../core/parts/parts-list.js";
+import type { CutFigures } from "../core/parts/plan-cuts.js";
+import type { WireLine } from "../core/parts/plan-parts.js";
+import type { Shows } from "../core/plan/model/plan.js";
+import { type Money, noCurrency, writeMoney } from "../core/quantity/money.js";
+import type { SlackPart } from "../core/route/cut-length.js";
+import type { EndFigures } from "../core/terminations/plan-terminations.js";
+import { decimals, lengthWords, sizeWords } from "./numbers.js";
+import { listed } from "./say.js";
+import { faceWords } from "./template-words.js";
+
+/** A measure of a box or a hole: millimetres, whatever the owner's tape, since drills and glands are made so. */
+export const mmWords = (mm: number): string => `${Number(decimals(mm, 1))}\u00a0mm`;
+
+/** `12.50 EUR`; the number alone where no currency is named. */
+export function moneyWords(money: Money): string {
+  const written = writeMoney(money);
+  return (money.currency === noCurrency ? (written.split(" ")[0] ?? written) : written).replace(
+    " ",
+    "\u00a0",
+  );
+}
+
+/** Whole millimetres of wire on the owner's tape. */
+export const cutWords = (lengthMm: number, shows: Shows): string => lengthWords(lengthMm / 1000, shows);
+
+const slackReasons: Readonly<Record<SlackPart["why"], string>> = {
+  owner: "yours",
+  "draw out": "to draw it out",
+  "work beside": "to work beside it",
+  "off its hole": "off its hole",
+  "at panel": "at the panel",
+  "at battery": "at the battery",
+  "make again": "to make the end again",
+};
+
+/** `300 mm to work beside it, 30 mm to make the end again`. */
+export const slackWords = (parts: readonly SlackPart[], shows: Shows): string =>
+  parts.map(({ why, lengthM }) => `${lengthWords(lengthM, shows)} ${slackReasons[why]}`).join(", ");
+
+/** Why a box does not do, as part of a sentence. */
+export function boxProblemWords(problem: BoxProblem): string {
+  switch (problem.problem) {
+    case "no-gland-fits":
+      return `no gland of the series holds ${problem.cable} (${mmWords(problem.diameterMm)})`;
+    case "cable-not-round":
+      return `${problem.cable} is flat, and a round seal leaks beside it`;
+    case "wall-too-thick":
+      return `its wall of ${mmWords(problem.wallMm)} is too thick for the thread of ${problem.size}`;
+    case "too-many-entries":
+      return `room for ${problem.room} entries only`;
+    case "entry-too-large":
+      return `no face is large enough for ${listed(problem.without)}`;
+    case "too-tall":
+      return `${problem.content} does not go under its lid`;
+    case "no-room-for-contents":
+      return `no room for ${problem.content}`;
+    case "no-room-to-bend":
+      return `no room for conductors to bend behind the ${faceWords[problem.face]}`;
+    case "no-hole-for-cable":
+      return `no hole of ${mmWords(problem.holeMm)} for ${problem.cable}`;
+    default:
+      return problem satisfies never;
+  }
+}
+
+/** One step of drilling as one says it. */
+export function drillWords({ tool, diameterMm, face, entries, support }: DrillStep): string {
+  const many = entries.length > 1 ? `${entries.length} holes` : "1 hole";
+  const held = support.length > 0 ? `; ${support.join(", ")}` : "";
+  const where = `on the ${faceWords[face]}`;
+  switch (tool) {
+    case "punch":
+      return `Punch ${entries.length > 1 ? `${entries.length} centres` : "the centre"} ${where}${held}`;
+    case "deburring tool":
+      return `Deburr ${many} ${where}, both sides`;
+    default:
+      return `Drill ${many} of ${mmWords(diameterMm ?? 0)} ${where} with a ${tool}${held}`;
+  }
+}
+
+/** What a length is cut from. */
+export function cutSourceWords({ source, lengthMm, copy, stock }: CutLength, shows: Shows): string {
+  const length = cutWords(lengthMm, shows);
+  switch (source) {
+    case "offcut":
+      return `offcut of ${length}${/^stock \d+$/.test(stock) && copy > 1 ? `, no. ${copy}` : ""}`;
+    case "spool":
+      return `spool of ${length} on hand`;
+    case "new":
+      return `new spool of ${length}, no. ${copy}`;
+    case "by length":
+      return `${length} cut off in the shop`;
+    default:
+      return source satisfies never;
+  }
+}
+
+/** How sure the cut list is. */
+export function proofWords({ plan, prices }: CutFigures): string {
+  if (plan === undefined) return "not to be had in these lengths";
+  if (plan.proof === "proven")
+    return prices === "priced" ? "proven: nothing costs less" : "proven: nothing takes less wire";
+  return "the best found; a better one could exist";
+}
+
+/** What to ask for in the shop. */
+export function wireBuyWords({ buy }: WireLine, shows: Shows): string {
+  if (buy.length === 0) return "nothing to buy";
+  return buy
+    .map(({ sold, lengthMm, times }) => {
+      const length = cutWords(lengthMm, shows);
+      return sold === "spool" ? `${times} × spool of ${length}` : `${length} cut off`;
+    })
+    .join(", ");
+}
+
+/** Wire of a kind in the owner's words; the id stays beside it. */
+export const wireWords = ({ size, cores, colour, kind }: CutFigures, shows: Shows): string => {
+  if (colour !== undefined) return `${sizeWords(size, shows)}, ${colour}`;
+  return cores > 1 ? `${sizeWords(size, shows)}, ${cores}\u00a0cores` : kind;
+};
+
+/** Headings of the shopping list. */
+export const partKindWords: Readonly<Record<PartKind, string>> = {
+  conductor: "Wire",
+  terminal: "Terminals",
+  joint: "Joints",
+  sleeve: "Sleeve",
+  gland: "Glands and plugs",
+  fuse: "Fuses and breakers",
+  "fuse holder": "Fuse holders",
+  box: "Boxes",
+  switch: "Switches",
+  bus: "Buses and strips",
+  tie: "Clips and ties",
+  sealant: "Sealant",
+  tape: "Tape",
+  label: "Labels",
+  gear: "Gear",
+  other: "Other",
+};
+
+/** Terminal, sleeve and how they are made, in a few words. */
+export function terminalWords(end: EndFigures): string {
+  const { kind, barrel, stud, tab } = end;
+  const parts = [
+    kind,
+    ...(barrel === undefined ? [] : [barrel.kind === "lug" ? `lug ${barrel.sizeKey}` : barrel.colour]),
+    ...(stud === undefined ? [] : [stud.name]),
+    ...(tab === undefined ? [] : [`tab ${tab}\u00a0mm`]),
+    ...(end.unchecked.includes("stud") ? ["stud not told"] : []),
+    ...(end.unchecked.includes("tab") ? ["tab not told"] : []),
+  ];
+  return parts.join(", ");
+}
+
+export function sleeveWords({ sleeve }: EndFigures): string {
+  if (sleeve === undefined) return "";
+  return `${sleeve.lined ? "lined " : ""}${sleeve.suppliedMm} to ${sleeve.recoveredMm}\u00a0mm, ${sleeve.lengthMm}\u00a0mm long`;
+}
