@@ -1,57 +1,64 @@
 import type { CompletePlan } from "../plan/completed.js";
-import type { CornerState } from "./corners.js";
-import type { PricedNetwork } from "./network.js";
+import type { CircuitNetwork } from "./network.js";
+import type { Chosen } from "./parts.js";
 import type { BranchFigures, CornerFigures, GearFigures, WayFigures } from "./results.js";
 import type { Solution } from "./solve/types.js";
+import type { SolvedCorner } from "./solved-corner.js";
 import type { Topology } from "./topology/types.js";
-
-/** A corner solved: all that may be on together, and each yielding piece of gear in its own turn. */
-export interface SolvedCorner {
-  readonly state: CornerState;
-  readonly priced: PricedNetwork;
-  readonly solution: Solution;
-  readonly turns: readonly { readonly gear: readonly string[]; readonly solution: Solution }[];
-  readonly cutOut: readonly number[];
-}
 
 /** Turns a solution back into tables with the plan's names. */
 export function cornerFigures(
-  topology: Topology,
+  network: CircuitNetwork,
   plan: CompletePlan,
-  { state: corner, priced, solution, turns, cutOut }: SolvedCorner,
+  chosen: Chosen,
+  { state: corner, numbers, solution, turns, cutOut }: SolvedCorner,
 ): CornerFigures {
+  const { topology } = network;
+  const parts = network.partsAt(chosen, corner);
   const across = (plus: number, minus: number) => (solution.nodeV[plus] ?? 0) - (solution.nodeV[minus] ?? 0);
-  const supplyV = supplyVoltages(topology, solution);
-  const turnOf = new Map(turns.flatMap((turn) => turn.gear.map((name) => [name, turn.solution] as const)));
+  const main = {
+    solution,
+    supplyV: supplyVoltages(topology, solution),
+    under: new Set(solution.underVoltage),
+  };
+  const { supplyV } = main;
+  const turnOf = new Map<string, typeof main>();
+  for (const turn of turns) {
+    const own = {
+      solution: turn.solution,
+      supplyV: supplyVoltages(topology, turn.solution),
+      under: new Set(turn.solution.underVoltage),
+    };
+    for (const name of turn.gear) turnOf.set(name, own);
+  }
   const gear = topology.gear.map(({ id, circuit }, index): GearFigures => {
     const turn = turnOf.get(id);
-    const from = turn ?? solution;
+    const from = turn ?? main;
     const supply = plan.circuits.get(circuit);
-    const voltageV = from.loadV[index] ?? 0;
-    const supplies = turn ? supplyVoltages(topology, turn) : supplyV;
-    const dropV = (supplies.get(supply?.supply ?? "") ?? voltageV) - voltageV;
+    const voltageV = from.solution.loadV[index] ?? 0;
+    const dropV = (from.supplyV.get(supply?.supply ?? "") ?? voltageV) - voltageV;
     return {
       id,
       on: turn !== undefined || (corner.on.get(id) ?? 0) > 0,
-      currentA: from.loadA[index] ?? 0,
+      currentA: from.solution.loadA[index] ?? 0,
       voltageV,
       dropV,
       dropShare: dropV / (supply?.nominalV ?? 12),
       source: supply?.supply ?? "",
-      underVoltage: from.underVoltage.includes(index),
+      underVoltage: from.under.has(index),
       ...(turn && { inTurn: true }),
     };
   });
   const branches = topology.branches.map(({ id, of }, index): BranchFigures => {
     const currentA = solution.branchA[index] ?? 0;
-    const ohm = priced.numbers.branches.ohm[index] ?? 0;
+    const ohm = numbers.branches.ohm[index] ?? 0;
     return {
       id,
       of,
       currentA,
       dropV: currentA * ohm,
       heatW: currentA * currentA * ohm,
-      parts: priced.parts[index] ?? [],
+      parts: parts[index] ?? [],
     };
   });
   const weakest = solution.weakestLoad === undefined ? undefined : topology.gear[solution.weakestLoad]?.id;

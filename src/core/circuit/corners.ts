@@ -96,7 +96,8 @@ export function onTogether(plan: CompletePlan): Map<string, number> {
       (best, entry) => (drawA(entry) > drawA(best) ? entry : best),
       entries[0] ?? [],
     );
-    for (const name of entries.flat()) if (!most.includes(name)) on.delete(name);
+    const stays = new Set(most);
+    for (const name of entries.flat()) if (!stays.has(name)) on.delete(name);
   }
   return on;
 }
@@ -108,17 +109,23 @@ export interface Turn {
 }
 
 /** One turn for each entry that yields to another of its group. */
-export function turnsOf(plan: CompletePlan, state: CornerState): Turn[] {
+export function turnsOf({ oneAtATime }: CompletePlan, state: CornerState): Turn[] {
+  const groupsOf = new Map<string, Set<number>>();
+  oneAtATime.forEach((entries, group) => {
+    for (const name of entries.flat()) {
+      const groups = groupsOf.get(name);
+      if (groups) groups.add(group);
+      else groupsOf.set(name, new Set([group]));
+    }
+  });
   const done = new Set<string>();
-  return plan.oneAtATime.flat().flatMap((entry): Turn[] => {
+  return oneAtATime.flat().flatMap((entry): Turn[] => {
     const gear = entry.filter((name) => !state.on.has(name) && !done.has(name));
     if (gear.length === 0) return [];
     for (const name of gear) done.add(name);
     const on = new Map(state.on);
-    for (const group of plan.oneAtATime) {
-      if (group.some((other) => other.some((name) => gear.includes(name))))
-        for (const name of group.flat()) on.delete(name);
-    }
+    const groups = new Set(gear.flatMap((name) => [...(groupsOf.get(name) ?? [])]));
+    for (const group of groups) for (const name of oneAtATime[group]?.flat() ?? []) on.delete(name);
     for (const name of gear) on.set(name, 1);
     return [{ gear, state: { ...state, on } }];
   });

@@ -1,15 +1,88 @@
-import type { CompletePlan } from "../plan/completed.js";
+import type { CompleteConverter, CompletePlan } from "../plan/completed.js";
 import type { CornerState } from "./corners.js";
-import { loadNumbers } from "./loads.js";
+import { GearLoads } from "./loads.js";
 import { type Chosen, PartPricer } from "./parts.js";
 import type { Part } from "./results.js";
-import { type ConverterTable, loadLaw, type NetworkNumbers } from "./solve/types.js";
+import { rememberingSolver } from "./solve/solve.js";
+import type { ConverterTable, LoadTable, NetworkNumbers, SolveNetwork } from "./solve/types.js";
 import type { Topology } from "./topology/types.js";
 
 /** A topology at one corner: the solver's numbers, and what each branch is made of. Same order as the topology's tables. */
 export interface PricedNetwork {
   readonly numbers: NetworkNumbers;
   readonly parts: readonly (readonly Part[])[];
+}
+
+/**
+ * A plan's circuit in the solver's numbers. What stays the same from corner to corner, from size to size and from outing to outing
+ * is worked out once: who is joined to whom, and what gear and converters draw.
+ */
+export class CircuitNetwork {
+  readonly gear: GearLoads;
+  /** Keeps how the circuit is joined from solve to solve. */
+  readonly solve: SolveNetwork = rememberingSolver();
+  private readonly from: Int32Array;
+  private readonly to: Int32Array;
+  private readonly sourcePlus: Int32Array;
+  private readonly sourceMinus: Int32Array;
+  private readonly converters: ConverterTable;
+
+  constructor(
+    plan: CompletePlan,
+    readonly topology: Topology,
+  ) {
+    this.gear = new GearLoads(plan, topology);
+    this.from = Int32Array.from(topology.branches, ({ from }) => from);
+    this.to = Int32Array.from(topology.branches, ({ to }) => to);
+    this.sourcePlus = Int32Array.from(topology.sources, ({ plus }) => plus);
+    this.sourceMinus = Int32Array.from(topology.sources, ({ minus }) => minus);
+    this.converters = converterTable(topology, plan);
+  }
+
+  /**
+   * The numbers at a corner: sizes and ratings chosen, copper at its temperature, gear on as it says. Resistances, EMFs and loads are the
+   * caller's own, the rest is shared.
+   * @throws RangeError if a group has no size or a device no rating.
+   */
+  numbersAt(chosen: Chosen, corner: CornerState): NetworkNumbers {
+    const { sources, nodes } = this.topology;
+    return {
+      nodeCount: nodes.length,
+      branches: {
+        from: this.from,
+        to: this.to,
+        ohm: this.ohmAt(chosen, corner),
+      },
+      sources: {
+        plus: this.sourcePlus,
+        minus: this.sourceMinus,
+        emfV: Float64Array.from(sources, ({ battery }) => corner.emfV.get(battery) ?? 0),
+        ohm: Float64Array.from(sources, ({ battery }) => corner.internalOhm.get(battery) ?? 1),
+      },
+      loads: this.loadsAt(corner),
+      converters: this.converters,
+    };
+  }
+
+  /** Resistance of each branch [Ω]. */
+  ohmAt(chosen: Chosen, corner: CornerState): Float64Array {
+    const pricer = this.pricer(chosen, corner);
+    return Float64Array.from(this.topology.branches, ({ parts }) => pricer.ohmOf(parts));
+  }
+
+  loadsAt(corner: CornerState): LoadTable {
+    return this.gear.table(corner.on);
+  }
+
+  /** What each branch is made of at a corner. */
+  partsAt(chosen: Chosen, corner: CornerState): Part[][] {
+    const pricer = this.pricer(chosen, corner);
+    return this.topology.branches.map(({ parts }) => pricer.partsOf(parts));
+  }
+
+  pricer(chosen: Chosen, { copperC, engineSpaceCopperC }: CornerState): PartPricer {
+    return new PartPricer(chosen, this.topology.devices, copperC, engineSpaceCopperC);
+  }
 }
 
 /**
@@ -22,61 +95,18 @@ export function priceNetwork(
   chosen: Chosen,
   corner: CornerState,
 ): PricedNetwork {
-  const pricer = new PartPricer(chosen, topology.devices, corner.copperC, corner.engineSpaceCopperC);
-  const parts = topology.branches.map((branch) => pricer.partsOf(branch.parts));
-  const ohm = Float64Array.from(parts, (list) => list.reduce((sum, part) => sum + part.ohm, 0));
-  return {
-    parts,
-    numbers: {
-      nodeCount: topology.nodes.length,
-      branches: {
-        from: Int32Array.from(topology.branches, ({ from }) => from),
-        to: Int32Array.from(topology.branches, ({ to }) => to),
-        ohm,
-      },
-      sources: {
-        plus: Int32Array.from(topology.sources, ({ plus }) => plus),
-        minus: Int32Array.from(topology.sources, ({ minus }) => minus),
-        emfV: Float64Array.from(topology.sources, ({ battery }) => corner.emfV.get(battery) ?? 0),
-        ohm: Float64Array.from(topology.sources, ({ battery }) => corner.internalOhm.get(battery) ?? 1),
-      },
-      loads: loadTable(topology, plan, corner),
-      converters: converterTable(topology, plan),
-    },
-  };
+  const network = new CircuitNetwork(plan, topology);
+  return { numbers: network.numbersAt(chosen, corner), parts: network.partsAt(chosen, corner) };
 }
 
 /** Loads of a topology with the corner's gear on. */
-export function loadTable(
-  topology: Topology,
-  plan: CompletePlan,
-  corner: CornerState,
-): NetworkNumbers["loads"] {
-  const pieces = new Map(plan.gear.map((piece) => [piece.name, piece]));
-  const count = topology.gear.length;
-  const law = new Uint8Array(count);
-  const value = new Float64Array(count);
-  const minV = new Float64Array(count);
-  topology.gear.forEach(({ id }, index) => {
-    const piece = pieces.get(id);
-    const level = corner.on.get(id) ?? 0;
-    const load = piece ? loadNumbers(piece, plan, level) : { law: loadLaw.current, value: 0 };
-    law[index] = load.law;
-    value[index] = load.value;
-    minV[index] = level > 0 ? (piece?.minV ?? 0) : 0;
-  });
-  return {
-    plus: Int32Array.from(topology.gear, ({ plus }) => plus),
-    minus: Int32Array.from(topology.gear, ({ minus }) => minus),
-    law,
-    value,
-    minV,
-  };
+export function loadTable(topology: Topology, plan: CompletePlan, corner: CornerState): LoadTable {
+  return new GearLoads(plan, topology).table(corner.on);
 }
 
 function converterTable(topology: Topology, plan: CompletePlan): ConverterTable {
   const facts = new Map(plan.converters.map((converter) => [converter.name, converter]));
-  const numbers = (pick: (converter: CompletePlan["converters"][number]) => number) =>
+  const numbers = (pick: (converter: CompleteConverter) => number) =>
     Float64Array.from(topology.converters, ({ id }) => {
       const converter = facts.get(id);
       return converter ? pick(converter) : 0;

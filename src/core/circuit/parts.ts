@@ -12,9 +12,18 @@ export interface Chosen {
   readonly ratingsA: ReadonlyMap<string, number>;
 }
 
+/** Conductors of one size and make: resistance outside and inside engine spaces, and at 20 °C [Ω/m]. */
+interface Stuff {
+  readonly size: ConductorSize;
+  readonly ohmPerM: number;
+  readonly engineSpaceOhmPerM: number;
+  readonly ohmPerMAt20C: number;
+}
+
 /** Prices the parts of branches in ohms, at one corner's copper temperatures. Keeps what it has worked out. */
 export class PartPricer {
-  private readonly perM = new Map<string, number>();
+  private readonly byGroup = new Map<string, Stuff>();
+  private readonly bySize = new Map<string, Stuff>();
   private readonly devices: ReadonlyMap<string, Device>;
 
   constructor(
@@ -28,65 +37,105 @@ export class PartPricer {
 
   /** Parts of one branch, joints on the conductor between them. */
   partsOf(plans: readonly PartPlan[]): Part[] {
-    const conductor = plans.find((part) => part.kind === "conductor");
-    const areaMm2 = conductor?.kind === "conductor" ? this.sizeOf(conductor.sizeGroup).areaMm2 : 1;
+    const areaMm2 = this.areaMm2(plans);
     return plans.map((part) => this.part(part, areaMm2));
   }
 
-  private sizeOf(group: string): ConductorSize {
-    const size = this.chosen.sizes.get(group);
-    if (!size) throw new RangeError(`a size must be chosen for every group of conductors, none for ${group}`);
-    return size;
+  /** All parts of one branch together [Ω]. */
+  ohmOf(plans: readonly PartPlan[]): number {
+    const areaMm2 = this.areaMm2(plans);
+    let ohm = 0;
+    for (const part of plans) ohm += this.partOhm(part, areaMm2);
+    return ohm;
   }
 
-  private ohmPerM(size: ConductorSize, tinned: boolean, copperC: number): number {
-    const key = `${size.key}|${tinned}|${copperC}`;
-    const known = this.perM.get(key);
-    if (known !== undefined) return known;
-    const value = conductorOhmPerM(size, { tinned, copperC });
-    this.perM.set(key, value);
-    return value;
+  /** The parts of one branch that keep their resistance whatever the size of its conductor, and its joints on it [Ω]. */
+  ohmBesideConductor(plans: readonly PartPlan[]): number {
+    const areaMm2 = this.areaMm2(plans);
+    let ohm = 0;
+    for (const part of plans) if (part.kind !== "conductor") ohm += this.partOhm(part, areaMm2);
+    return ohm;
+  }
+
+  private areaMm2(plans: readonly PartPlan[]): number {
+    for (const part of plans) if (part.kind === "conductor") return this.group(part.sizeGroup).size.areaMm2;
+    return 1;
+  }
+
+  private group(id: string): Stuff {
+    const known = this.byGroup.get(id);
+    if (known) return known;
+    const size = this.chosen.sizes.get(id);
+    if (!size) throw new RangeError(`a size must be chosen for every group of conductors, none for ${id}`);
+    const stuff = this.stuff(size, this.chosen.tinned.get(id) ?? true);
+    this.byGroup.set(id, stuff);
+    return stuff;
+  }
+
+  private stuff(size: ConductorSize, tinned: boolean): Stuff {
+    const key = tinned ? size.key : `${size.key} plain`;
+    const known = this.bySize.get(key);
+    if (known) return known;
+    const at = (copperC: number) => conductorOhmPerM(size, { tinned, copperC });
+    const { copperC, engineSpaceCopperC } = this;
+    const stuff = {
+      size,
+      ohmPerM: at(copperC),
+      engineSpaceOhmPerM: at(engineSpaceCopperC),
+      ohmPerMAt20C: at(20),
+    };
+    this.bySize.set(key, stuff);
+    return stuff;
+  }
+
+  private ratingA(device: string): number {
+    const ratingA = this.chosen.ratingsA.get(device);
+    if (ratingA === undefined)
+      throw new RangeError(`a rating must be chosen for every device, none for ${device}`);
+    return ratingA;
+  }
+
+  private partOhm(part: PartPlan, areaMm2: number): number {
+    switch (part.kind) {
+      case "conductor": {
+        const { ohmPerM, engineSpaceOhmPerM } = this.group(part.sizeGroup);
+        return (part.inEngineSpace ? engineSpaceOhmPerM : ohmPerM) * part.lengthM;
+      }
+      case "lead":
+        return this.stuff(part.size, true).ohmPerM * part.lengthM;
+      case "joint":
+        return jointOhm(part.joint, areaMm2);
+      case "protection": {
+        const device = this.devices.get(part.device);
+        if (!device) throw new RangeError(`a device of the circuit is required, got ${part.device}`);
+        return protectionOhm(device.protection.device, this.ratingA(part.device));
+      }
+      case "switch":
+        return switchOhm(part.ratingA);
+      case "hull":
+        return hullReturn.ohm;
+      default:
+        return part satisfies never;
+    }
   }
 
   private part(part: PartPlan, areaMm2: number): Part {
+    const ohm = this.partOhm(part, areaMm2);
     switch (part.kind) {
-      case "conductor": {
-        const size = this.sizeOf(part.sizeGroup);
-        const tinned = this.chosen.tinned.get(part.sizeGroup) ?? true;
-        const copperC = part.inEngineSpace ? this.engineSpaceCopperC : this.copperC;
-        const ohmPerM = this.ohmPerM(size, tinned, copperC);
-        return {
-          kind: "conductor",
-          lengthM: part.lengthM,
-          sizeKey: size.key,
-          ohmPerMAt20C: this.ohmPerM(size, tinned, 20),
-          ohm: ohmPerM * part.lengthM,
-        };
-      }
+      case "conductor":
       case "lead": {
-        const size = part.size;
-        const ohmPerM = this.ohmPerM(size, true, this.copperC);
-        return {
-          kind: "conductor",
-          lengthM: part.lengthM,
-          sizeKey: size.key,
-          ohmPerMAt20C: this.ohmPerM(size, true, 20),
-          ohm: ohmPerM * part.lengthM,
-        };
+        const { size, ohmPerMAt20C } =
+          part.kind === "lead" ? this.stuff(part.size, true) : this.group(part.sizeGroup);
+        return { kind: "conductor", lengthM: part.lengthM, sizeKey: size.key, ohmPerMAt20C, ohm };
       }
       case "joint":
-        return { kind: "joint", joint: part.joint, ohm: jointOhm(part.joint, areaMm2) };
-      case "protection": {
-        const device = this.devices.get(part.device);
-        const ratingA = this.chosen.ratingsA.get(part.device);
-        if (!device || ratingA === undefined)
-          throw new RangeError(`a rating must be chosen for every device, none for ${part.device}`);
-        return { kind: "protection", ratingA, ohm: protectionOhm(device.protection.device, ratingA) };
-      }
+        return { kind: "joint", joint: part.joint, ohm };
+      case "protection":
+        return { kind: "protection", ratingA: this.ratingA(part.device), ohm };
       case "switch":
-        return { kind: "switch", ohm: switchOhm(part.ratingA) };
+        return { kind: "switch", ohm };
       case "hull":
-        return { kind: "joint", joint: "crimped ring", ohm: hullReturn.ohm };
+        return { kind: "joint", joint: "crimped ring", ohm };
       default:
         return part satisfies never;
     }

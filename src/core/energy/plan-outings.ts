@@ -1,11 +1,7 @@
 import type { CornerState } from "../circuit/corners.js";
-import { loadNumbers } from "../circuit/loads.js";
-import { priceNetwork } from "../circuit/network.js";
 import { gearNamed } from "../circuit/selection.js";
 import type { SettledCircuit } from "../circuit/settle.js";
-import { rememberingSolver } from "../circuit/solve/solve.js";
-import { loadLaw, type NetworkNumbers } from "../circuit/solve/types.js";
-import type { CompleteGear, CompletePlan } from "../plan/completed.js";
+import type { CompletePlan } from "../plan/completed.js";
 import type { Outing } from "../plan/model/outing.js";
 import { chargingTime } from "./charging.js";
 import { followOuting } from "./follow.js";
@@ -94,7 +90,7 @@ function periodsByGear(outing: Outing, plan: CompletePlan): ReadonlyMap<string, 
 
 /** The network as the outing asks for it: built once, only sources and loads change from question to question. */
 function drawOf(plan: CompletePlan, circuit: SettledCircuit, airC: number): Draw {
-  const { topology, chosen } = circuit;
+  const { topology, network, chosen } = circuit;
   const state: CornerState = {
     name: "outing",
     copperC: airC,
@@ -103,38 +99,25 @@ function drawOf(plan: CompletePlan, circuit: SettledCircuit, airC: number): Draw
     internalOhm: new Map(),
     on: new Map(),
   };
-  const { numbers } = priceNetwork(topology, plan, chosen, state);
-  const pieces = new Map(plan.gear.map((piece) => [piece.name, piece]));
-  const gear = topology.gear.map(({ id }) => pieces.get(id));
-  const supplies = topology.gear.map(({ circuit: fedBy }) => plan.circuits.get(fedBy)?.supply ?? "");
+  const numbers = network.numbersAt(chosen, state);
   const converterAt = new Map(topology.converters.map(({ id }, index) => [id, index]));
-  const solve = rememberingSolver();
+  const converterOf = Int32Array.from(
+    topology.gear,
+    ({ circuit: fedBy }) => converterAt.get(plan.circuits.get(fedBy)?.supply ?? "") ?? -1,
+  );
   return ({ batteries, levels }) => {
     batteries.forEach(({ emfV, ohm, connected }, index) => {
       numbers.sources.emfV[index] = connected ? emfV : 0;
       numbers.sources.ohm[index] = connected ? ohm : takenOutOhm;
     });
-    setLoads(numbers, gear, plan, levels);
-    const solution = solve(numbers);
-    const gearA = Float64Array.from(solution.loadA, (currentA, index) => {
-      const converter = converterAt.get(supplies[index] ?? "");
-      if (converter === undefined) return currentA;
-      const outputA = solution.converterOutA[converter] ?? 0;
-      return outputA > 0 ? (currentA / outputA) * (solution.converterInA[converter] ?? 0) : 0;
+    network.gear.set(numbers.loads, levels);
+    const { loadA, loadV, sourceA, converterInA, converterOutA } = network.solve(numbers);
+    const gearA = loadA.map((currentA, index) => {
+      const converter = converterOf[index] ?? -1;
+      if (converter < 0) return currentA;
+      const outputA = converterOutA[converter] ?? 0;
+      return outputA > 0 ? (currentA / outputA) * (converterInA[converter] ?? 0) : 0;
     });
-    return { batteryA: solution.sourceA, gearA, gearV: solution.loadV } satisfies CircuitAnswer;
+    return { batteryA: sourceA, gearA, gearV: loadV } satisfies CircuitAnswer;
   };
-}
-
-function setLoads(
-  { loads }: NetworkNumbers,
-  gear: readonly (CompleteGear | undefined)[],
-  plan: CompletePlan,
-  levels: Float64Array,
-): void {
-  gear.forEach((piece, index) => {
-    const load = piece ? loadNumbers(piece, plan, levels[index] ?? 0) : { law: loadLaw.current, value: 0 };
-    loads.law[index] = load.law;
-    loads.value[index] = load.value;
-  });
 }

@@ -1,7 +1,8 @@
-import type { CompletePlan, CompleteRun } from "../../plan/completed.js";
+import type { CompleteGear, CompletePlan, CompleteRun } from "../../plan/completed.js";
 import type { ConductorSize } from "../../plan/model/common.js";
 import type { RuleSet } from "../../reference/rule-sets.js";
 import { type AmpacityWorking, ampacityA } from "../conductor/ampacity.js";
+import type { Chosen } from "../parts.js";
 import type { GuardedConductor } from "../protection/guard.js";
 import type { PartPlan, TopologyBranch } from "../topology/types.js";
 import type { GuardInput } from "./input.js";
@@ -23,82 +24,108 @@ export function runAmpacity(
     ruleSet: rules,
   });
 }
+
+/** What a branch is as a conductor, whatever its size. */
+interface Facts {
+  readonly id: string;
+  readonly part: PartPlan & { readonly kind: "conductor" | "lead" };
+  readonly run?: CompleteRun;
+  readonly leads?: NonNullable<CompleteGear["leads"]>;
+  /** Ends of the outgoing leg, and where the way back starts; undefined where one is missing. */
+  readonly loop?: { readonly from: number; readonly to: number; readonly back: number };
+}
+
 /** Reads branches as conductors that a device must guard. */
 export class ConductorReader {
   private readonly runs: ReadonlyMap<string, CompleteRun>;
-  private readonly gear: ReadonlyMap<string, CompletePlan["gear"][number]>;
-  /** Where the return of a thing's circuit starts, by thing and circuit. */
+  private readonly pieces: ReadonlyMap<string, CompleteGear>;
+  /** Where the return of a thing's circuit starts, and its outgoing leg, by thing and circuit. */
   private readonly returnFrom = new Map<string, number>();
-
-  constructor(
-    private readonly input: GuardInput,
-    private readonly hotToSupply: Float64Array,
-  ) {
-    this.runs = new Map(input.plan.runs.map((run) => [run.name, run]));
-    this.gear = new Map(input.plan.gear.map((piece) => [piece.name, piece]));
-    for (const { leg, of, circuits, from } of input.topology.branches) {
-      if (leg === "return") for (const circuit of circuits) this.returnFrom.set(`${of}\n${circuit}`, from);
-    }
-  }
-
-  /** The branch as a conductor to be guarded; a switch or link is none. */
-  read(index: number): GuardedConductor[] {
-    const branch = this.input.topology.branches[index];
-    const part = branch?.parts.find(({ kind }) => kind === "conductor" || kind === "lead");
-    if (!branch || !part) return [];
-    const farLoopOhm = this.farLoopOhm(branch);
-    const size = this.sizeOf(part);
-    const base = { id: branch.id, ...(farLoopOhm !== undefined && { farLoopOhm }) };
-    if (part.kind === "lead") {
-      const leads = this.gear.get(branch.of)?.leads;
-      if (!leads || leads.fuseA !== undefined) return [];
-      const insulationC = leads.insulationC;
-      const working =
-        insulationC === undefined
-          ? undefined
-          : ampacityA(leads.size, {
-              insulationC,
-              engineSpace: false,
-              bundledConductors: 2,
-              nominalV: 12,
-              ruleSet: this.input.rules,
-            });
-      return [conductor(base, leads.size, insulationC, working?.ampacityA)];
-    }
-    const run = this.runs.get(branch.of);
-    if (!run || !size) return [];
-    const working = runAmpacity(run, this.input.plan, this.input.rules, size);
-    return [conductor(base, size, run.insulationC, working.ampacityA)];
-  }
-
-  private sizeOf(part: PartPlan): ConductorSize | undefined {
-    if (part.kind === "lead") return part.size;
-    return part.kind === "conductor" ? this.input.chosen.sizes.get(part.sizeGroup) : undefined;
-  }
-
-  private farLoopOhm(branch: TopologyBranch): number | undefined {
-    const circuit = branch.circuits[0] ?? "";
-    const out = branch.leg === "out" ? branch : this.outOf(branch.of, circuit);
-    const back = branch.leg === "return" ? branch.from : this.returnFrom.get(`${branch.of}\n${circuit}`);
-    if (!out || back === undefined) return undefined;
-    const ohm = this.outerOhm(out) + (this.hotToSupply[back] ?? Number.POSITIVE_INFINITY);
-    return Number.isFinite(ohm) ? ohm : undefined;
-  }
-
-  private outerOhm({ from, to }: TopologyBranch): number {
-    return Math.max(this.hotToSupply[from] ?? 0, this.hotToSupply[to] ?? 0);
-  }
-
   private readonly outs = new Map<string, TopologyBranch>();
-  private outOf(of: string, circuit: string): TopologyBranch | undefined {
-    if (this.outs.size === 0) {
-      for (const branch of this.input.topology.branches) {
-        if (branch.leg === "out")
-          for (const each of branch.circuits) this.outs.set(`${branch.of}\n${each}`, branch);
+  private readonly facts = new Map<number, Facts | undefined>();
+  private readonly ampacities = new Map<CompleteRun | string, Map<string, number | undefined>>();
+
+  constructor(private readonly input: GuardInput) {
+    this.runs = new Map(input.plan.runs.map((run) => [run.name, run]));
+    this.pieces = new Map(input.pieces.flatMap((piece) => (piece ? [[piece.name, piece] as const] : [])));
+    for (const branch of input.topology.branches) {
+      for (const circuit of branch.circuits) {
+        const key = `${branch.of}\n${circuit}`;
+        if (branch.leg === "return") this.returnFrom.set(key, branch.from);
+        else this.outs.set(key, branch);
       }
     }
-    return this.outs.get(`${of}\n${circuit}`);
   }
+
+  /**
+   * The branch as a conductor to be guarded; a switch, a link, and a lead with a fuse of its own is none.
+   * @param hotToSupply Resistance from each node back to its supply, copper hot [Ω].
+   */
+  read(index: number, chosen: Chosen, hotToSupply: Float64Array): GuardedConductor[] {
+    if (!this.facts.has(index)) this.facts.set(index, this.factsOf(index));
+    const facts = this.facts.get(index);
+    if (!facts) return [];
+    const { id, part, loop, leads, run } = facts;
+    const farLoopOhm = loop && loopOhm(loop, hotToSupply);
+    const base = { id, ...(farLoopOhm !== undefined && { farLoopOhm }) };
+    if (leads) return [conductor(base, leads.size, leads.insulationC, this.leadAmpacityA(leads))];
+    const size = part.kind === "conductor" ? chosen.sizes.get(part.sizeGroup) : undefined;
+    if (!run || !size) return [];
+    return [conductor(base, size, run.insulationC, this.runAmpacityA(run, size))];
+  }
+
+  private factsOf(index: number): Facts | undefined {
+    const branch = this.input.topology.branches[index];
+    const part = branch?.parts.find((each) => each.kind === "conductor" || each.kind === "lead");
+    if (!branch || (part?.kind !== "conductor" && part?.kind !== "lead")) return undefined;
+    const loop = this.loopOf(branch);
+    const base = { id: branch.id, part, ...(loop && { loop }) };
+    if (part.kind === "lead") {
+      const leads = this.pieces.get(branch.of)?.leads;
+      return leads && leads.fuseA === undefined ? { ...base, leads } : undefined;
+    }
+    const run = this.runs.get(branch.of);
+    return run && { ...base, run };
+  }
+
+  private loopOf(branch: TopologyBranch): Facts["loop"] {
+    const key = `${branch.of}\n${branch.circuits[0] ?? ""}`;
+    const out = branch.leg === "out" ? branch : this.outs.get(key);
+    const back = branch.leg === "return" ? branch.from : this.returnFrom.get(key);
+    return out && back !== undefined ? { from: out.from, to: out.to, back } : undefined;
+  }
+
+  private leadAmpacityA({ size, insulationC }: NonNullable<CompleteGear["leads"]>): number | undefined {
+    if (insulationC === undefined) return undefined;
+    const at = { insulationC, engineSpace: false, bundledConductors: 2, nominalV: 12 };
+    return this.remembered(`leads ${insulationC}`, size, () =>
+      ampacityA(size, { ...at, ruleSet: this.input.rules }),
+    );
+  }
+
+  private runAmpacityA(run: CompleteRun, size: ConductorSize): number | undefined {
+    return this.remembered(run, size, () => runAmpacity(run, this.input.plan, this.input.rules, size));
+  }
+
+  private remembered(
+    of: CompleteRun | string,
+    { key }: ConductorSize,
+    work: () => AmpacityWorking,
+  ): number | undefined {
+    const bySize = this.ampacities.get(of) ?? new Map<string, number | undefined>();
+    this.ampacities.set(of, bySize);
+    if (!bySize.has(key)) bySize.set(key, work().ampacityA);
+    return bySize.get(key);
+  }
+}
+
+function loopOhm(
+  { from, to, back }: NonNullable<Facts["loop"]>,
+  hotToSupply: Float64Array,
+): number | undefined {
+  const outerOhm = Math.max(hotToSupply[from] ?? 0, hotToSupply[to] ?? 0);
+  const ohm = outerOhm + (hotToSupply[back] ?? Number.POSITIVE_INFINITY);
+  return Number.isFinite(ohm) ? ohm : undefined;
 }
 
 function conductor(

@@ -7,18 +7,22 @@ export interface Downstream {
   readonly branches: readonly (readonly number[])[];
   /** Gear (indices into `topology.gear`) with no device nearer. */
   readonly gear: readonly (readonly number[])[];
-  /** All gear beyond, behind further devices too. */
-  readonly allGear: readonly (readonly number[])[];
   /** Next device nearer the source; −1: none. */
   readonly nearer: readonly number[];
+  /** Branch (index) each device is; −1: none. */
+  readonly branchOf: readonly number[];
+  /** Devices with those nearer the source after all that stand behind them. */
+  readonly outermostFirst: readonly number[];
 }
 
-/** Sorts branches and gear under the devices that guard them. Linear but for gear behind devices in series. */
+/** Sorts branches and gear under the devices that guard them. Linear. */
 export function downstreamOf(topology: Topology, tree: SupplyTree): Downstream {
   const { devices } = topology;
   const lists = () => devices.map((): number[] => []);
-  const [branches, gear, allGear] = [lists(), lists(), lists()];
+  const [branches, gear] = [lists(), lists()];
   const nearer = devices.map(() => -1);
+  const branchOf = devices.map(() => -1);
+  const deviceOf = new Int32Array(topology.branches.length).fill(-1);
   const indexOf = new Map(devices.map(({ id }, index) => [id, index]));
   /** Guard of the outgoing conductors of a thing, by thing and circuit: its return is guarded by the same device. */
   const guardOfLeg = new Map<string, number>();
@@ -26,7 +30,10 @@ export function downstreamOf(topology: Topology, tree: SupplyTree): Downstream {
     const part = branch.parts[0];
     if (part?.kind === "protection") {
       const own = indexOf.get(part.device);
-      if (own !== undefined) nearer[own] = upstreamGuard(tree, branch.from, branch.to, index);
+      if (own === undefined) return;
+      nearer[own] = upstreamGuard(tree, branch.from, branch.to, index);
+      branchOf[own] = index;
+      deviceOf[index] = own;
       return;
     }
     if (branch.leg === "return") return;
@@ -43,17 +50,14 @@ export function downstreamOf(topology: Topology, tree: SupplyTree): Downstream {
     for (const guard of guards) if (guard >= 0) branches[guard]?.push(index);
   });
   topology.gear.forEach(({ plus }, index) => {
-    const first = tree.guardOfNode[plus] ?? -1;
-    if (first >= 0) gear[first]?.push(index);
-    for (
-      let guard = first, steps = 0;
-      guard >= 0 && steps <= devices.length;
-      guard = nearer[guard] ?? -1, steps += 1
-    ) {
-      allGear[guard]?.push(index);
-    }
+    gear[tree.guardOfNode[plus] ?? -1]?.push(index);
   });
-  return { branches, gear, allGear, nearer };
+  const outermostFirst: number[] = [];
+  for (let at = tree.order.length - 1; at >= 0; at -= 1) {
+    const device = deviceOf[tree.parentBranch[tree.order[at] ?? -1] ?? -1] ?? -1;
+    if (device >= 0) outermostFirst.push(device);
+  }
+  return { branches, gear, nearer, branchOf, outermostFirst };
 }
 
 /** Guard of a branch: that of the end the supply reaches first. */

@@ -1,15 +1,21 @@
-import type { CompletePlan } from "../../plan/completed.js";
+import type { CompleteGear, CompletePlan } from "../../plan/completed.js";
 import type { RuleSet } from "../../reference/rule-sets.js";
 import type { Chosen } from "../parts.js";
 import type { SupplyTree } from "../topology/tree.js";
 import type { Topology } from "../topology/types.js";
 
-/** All that the guards are read from, besides the plan. */
+/** What the guards are read from, whatever the sizes. */
 export interface GuardInput {
   readonly plan: CompletePlan;
   readonly rules: RuleSet;
   readonly topology: Topology;
   readonly tree: SupplyTree;
+  /** Gear in the topology's order. */
+  readonly pieces: readonly (CompleteGear | undefined)[];
+}
+
+/** A state of sizes and loads to judge the guards at. */
+export interface GuardState {
   readonly chosen: Chosen;
   /** Resistance of each branch, copper hot and cold [Ω]. */
   readonly hotOhm: Float64Array;

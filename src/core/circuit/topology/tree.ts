@@ -107,10 +107,3 @@ export function pathToSupply(tree: SupplyTree, node: number, stop: number): numb
   }
   return path;
 }
-
-/** Is there a second way between two points of the metal? Sums along the tree then bound nothing. */
-export function hasLoop(topology: Topology, tree: SupplyTree): boolean {
-  const inTree = tree.parentBranch.reduce((count, branch) => count + (branch >= 0 ? 1 : 0), 0);
-  const reached = topology.branches.filter(({ from }) => tree.parentBranch[from] !== -2).length;
-  return reached > inTree;
-}
