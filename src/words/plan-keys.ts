@@ -1,4 +1,12 @@
 import { box, catalogueBox, content, fitting, hole } from "../core/plan/schema/boxes.js";
+import {
+  builtEntryKeys,
+  builtHoleKeys,
+  builtJointKeys,
+  builtKeys,
+  builtLengthKeys,
+  builtRatingKeys,
+} from "../core/plan/schema/built.js";
 import { longProtection, switchSection } from "../core/plan/schema/common.js";
 import { ambient, conductors, craft, showsKeys } from "../core/plan/schema/craft.js";
 import { faceHole, faceKeys, measuredPair, opening, referenceKeys, zone } from "../core/plan/schema/faces.js";
@@ -14,6 +22,15 @@ import { run, slack } from "../core/plan/schema/runs.js";
 import { partPrice, priceKeys, priceSections, stock, stockWire } from "../core/plan/schema/stock.js";
 import { battery, charger, converter } from "../core/plan/schema/supply.js";
 import { leg, near, openingKeys, waypoint } from "../core/plan/schema/ways.js";
+import {
+  doneKeys,
+  freeKeys,
+  meterKeys,
+  noteKeys,
+  photoKeys,
+  projectKeys,
+  readingKeys,
+} from "../core/plan/schema/work.js";
 
 const sections: readonly (readonly [string, { readonly keys: Keys }])[] = [
   ["The plan", planKeys],
@@ -65,6 +82,19 @@ const sections: readonly (readonly [string, { readonly keys: Keys }])[] = [
   ["`prices`", priceSections],
   ["`wire` in `prices`", priceKeys],
   ["`parts` in `prices`", partPrice],
+  ["`free hours`", freeKeys],
+  ["A step done (`work done`)", doneKeys],
+  ["A note on a step (`work notes`)", noteKeys],
+  ["A photo (`photos`)", photoKeys],
+  ["A reading (`readings`)", readingKeys],
+  ["`meter` of a reading", meterKeys],
+  ["`as built`", builtKeys],
+  ["A cable as built (`lengths`)", builtLengthKeys],
+  ["A hole as drilled (`holes`)", builtHoleKeys],
+  ["A hole of a box as drilled (`entries`)", builtEntryKeys],
+  ["A joint as made (`joints`)", builtJointKeys],
+  ["A fuse or breaker as fitted (`ratings`)", builtRatingKeys],
+  ["A finished project (`projects`)", projectKeys],
 ];
 
 /** All keys of the plan format as Markdown tables, one a section, from the same description the reader uses. */

@@ -19,6 +19,9 @@ const kinds: Readonly<Record<QuantityKind, string>> = {
   "clock time": "a time of day",
   duty: "how long out of how long",
   age: "an age",
+  date: "a day, with or without a time,",
+  "hours of a day": "hours of a day",
+  reading: "a voltage, a current, a resistance or `open`",
 };
 
 /** A kind of quantity with its article. */

@@ -67,6 +67,8 @@ function statement(problem: ReadProblem): string {
       return quantityStatement(problem, expected);
     case "number needed":
       return `Expected ${expected} without a unit, found ${found}.`;
+    case "other unit":
+      return `${found} has another unit than the reading it belongs to; expected ${expected}.`;
     case "out of limits":
       return `${found} is out of limits: it must be ${expected}.`;
     case "both keys":

@@ -1,6 +1,7 @@
 import { readConductorSize } from "./conductor-size.js";
 import type { QuantityFault, QuantityKind, QuantityResult } from "./fault.js";
 import { readAge, readClockTime, readDraw, readDuty, readVoltageRange } from "./forms.js";
+import { readHours, readMoment, readShown } from "./moments.js";
 import { readQuantity } from "./read.js";
 
 /** What is wrong with a text as a quantity of that kind, or undefined where it can be read. For fields one types into. */
@@ -23,6 +24,12 @@ function read(text: string, kind: QuantityKind): QuantityResult<unknown> {
       return readDuty(text);
     case "age":
       return readAge(text);
+    case "date":
+      return readMoment(text);
+    case "hours of a day":
+      return readHours(text);
+    case "reading":
+      return readShown(text);
     default:
       return readQuantity(text, kind);
   }

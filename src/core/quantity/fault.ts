@@ -8,7 +8,10 @@ export type QuantityKind =
   | "voltage range"
   | "clock time"
   | "duty"
-  | "age";
+  | "age"
+  | "date"
+  | "hours of a day"
+  | "reading";
 
 /**
  * Why a text is not the quantity wanted; the sentence stands in `words/`.

@@ -8,6 +8,9 @@ const formExamples: Readonly<Record<string, string>> = {
   "clock time": "04:30",
   duty: "2 min each hour",
   age: "2 years",
+  date: "2026-04-11 19:20",
+  "hours of a day": "19:00 to 21:30",
+  reading: "12.31 V",
 };
 
 /** A good example of each kind, for messages and the schema. */

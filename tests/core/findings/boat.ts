@@ -15,6 +15,7 @@ import type {
 import { noHull } from "../../../src/core/plan/model/hull.js";
 import type { Plan } from "../../../src/core/plan/model/plan.js";
 import type { Run } from "../../../src/core/plan/model/runs.js";
+import { noWork } from "../../../src/core/plan/model/work.js";
 import { ruleSet } from "../../../src/core/reference/rule-sets.js";
 
 /**
@@ -324,6 +325,7 @@ function sourceOf({ rules, runs }: Parts): Plan {
     gear: [],
     runs: runs.map(writtenAs),
     hull: noHull,
+    work: noWork,
     oneAtATime: [],
     corners: [],
     outings: [],

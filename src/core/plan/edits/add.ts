@@ -20,13 +20,22 @@ const sections: ReadonlyMap<string, string> = new Map([
   ["face", "faces"],
   ["outing", "outings"],
   ["corner", "corners"],
+  ["project", "projects"],
 ]);
 
 /** Kinds that stand in lists and have no name of their own. */
-const lists: ReadonlyMap<string, readonly [section: string, key: string]> = new Map([
+const lists: ReadonlyMap<string, readonly string[]> = new Map([
   ["stock wire", ["stock", "wire"]],
   ["wire price", ["prices", "wire"]],
   ["part price", ["prices", "parts"]],
+  ["step done", ["work done"]],
+  ["work note", ["work notes"]],
+  ["reading", ["readings"]],
+  ["built length", ["as built", "lengths"]],
+  ["built hole", ["as built", "holes"]],
+  ["built entry", ["as built", "entries"]],
+  ["built joint", ["as built", "joints"]],
+  ["built rating", ["as built", "ratings"]],
 ]);
 
 /** A new thing of a kind, written in full: `add battery`, `{chemistry: agm, capacity: 30 Ah}`. A way is named `panel / way`. */
@@ -52,7 +61,7 @@ export function addSteps(locator: Locator, kind: string, name: string, as: strin
 }
 
 /** A new line at the end of a list, which is made where there is none. */
-function listSteps(locator: Locator, path: readonly [string, string], value: string): Steps {
+function listSteps(locator: Locator, path: readonly string[], value: string): Steps {
   const node = locator.node(path);
   return node?.kind === "list"
     ? [{ do: "set", path: [...path, node.items.length], to: value }]

@@ -10,7 +10,22 @@ export interface Location {
   readonly kind: string;
 }
 
-const lone = ["shows", "craft", "ambient", "conductors", "marks", "checked", "float", "stock", "prices"];
+const lone = [
+  "shows",
+  "craft",
+  "ambient",
+  "conductors",
+  "marks",
+  "checked",
+  "float",
+  "stock",
+  "prices",
+  "free hours",
+  "work done",
+  "work notes",
+  "readings",
+  "as built",
+];
 /** Sections whose names may also be names of places: there `faces / helm` is the face. */
 const hullSections = [
   ["faces", "face"],
@@ -46,6 +61,7 @@ export class Locator {
       ...hullSections,
       ["legs", "leg"],
       ["box catalogue", "catalogue box"],
+      ["projects", "project"],
     ] as const) {
       const node = entryOf(this.document.root, section)?.value;
       if (node?.kind === "section" && entryOf(node, at) !== undefined) return { path: [section, at], kind };

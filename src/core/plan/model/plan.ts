@@ -7,6 +7,7 @@ import type { LayoutSections } from "./layout.js";
 import type { Corner, Outing } from "./outing.js";
 import type { Run } from "./runs.js";
 import type { Battery, Charger, Converter, JunctionBox, Panel } from "./supply.js";
+import type { WorkRecord } from "./work.js";
 
 export interface Shows {
   readonly lengths: "inches" | "millimetres";
@@ -68,4 +69,6 @@ export interface Plan extends LayoutSections {
   readonly corners: readonly Corner[];
   readonly outings: readonly Outing[];
   readonly wirePrices: readonly WirePrice[];
+  /** What was done and measured. */
+  readonly work: WorkRecord;
 }

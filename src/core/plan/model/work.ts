@@ -1,9 +1,19 @@
-import type { JointKind } from "./common.js";
+import type { ConductorSize, JointKind } from "./common.js";
+import type { FaceName } from "./layout.js";
+import type { Place, Side } from "./placing.js";
 
 /**
- * What the owner did and measured: the sections `work done`, `readings`, `as built` and `projects`. Names are those of the plan on the
- * day; nothing here is worked out, and nothing is dropped when the plan changes. Dates are text as written, `2024-05-18`.
+ * What the owner did and measured: the sections `free hours`, `work done`, `work notes`, `readings`, `as built` and `projects`. Names are
+ * those of the plan on the day; nothing here is worked out, and nothing is dropped when the plan changes. Days are text as written,
+ * `2026-04-11` or `2026-04-11 19:20`, on the owner's own clock.
  */
+
+/** A stretch of free time that comes every week. Day 0 is Monday; hours of the day, `toH` up to 24. */
+export interface FreeWindow {
+  readonly day: number;
+  readonly fromH: number;
+  readonly toH: number;
+}
 
 /** A file kept beside the plan or in the face's own store; never its bytes. */
 export interface PhotoReference {
@@ -15,8 +25,16 @@ export interface PhotoReference {
 export interface DoneStep {
   /** Id of the step, `draw / lamp trunk`. */
   readonly step: string;
-  readonly on?: string;
+  readonly when?: string;
   readonly minutes?: number;
+  readonly note?: string;
+  readonly photos: readonly PhotoReference[];
+}
+
+/** A note or a photo that belongs to a step, done or not. */
+export interface StepNote {
+  readonly step: string;
+  readonly when?: string;
   readonly note?: string;
   readonly photos: readonly PhotoReference[];
 }
@@ -29,64 +47,74 @@ export interface MeterError {
 
 /** A reading taken. Where there are two probes, `at` is the plus probe and `against` the other. */
 export interface TakenReading {
-  readonly name: string;
   readonly kind: "voltage" | "current" | "ohm";
   /** Point of the circuit, `helm / lamps +`; for a current the branch, `helm / lamps / fuse`. */
   readonly at: string;
   readonly against?: string;
   /** Gear that was on. */
   readonly withOn: readonly string[];
-  /** V, A or Ω. */
+  /** V, A or Ω. An ohmmeter that shows no end: Infinity. */
   readonly value: number;
   readonly meter?: MeterError;
-  readonly on?: string;
+  /** Step or test it was taken for, `prove / helm / lamps`. */
+  readonly step?: string;
+  readonly when?: string;
   readonly note?: string;
 }
 
-export interface BuiltLength {
-  readonly run: string;
-  readonly lengthM: number;
-  readonly size?: string;
-  readonly on?: string;
-  readonly note?: string;
-}
-
-/** A hole in boat or box. Position on its face from the face's own reference [m]. */
-export interface BuiltHole {
-  readonly name: string;
-  /** Gear, box or run it is for. */
-  readonly for: string;
-  readonly face: string;
-  readonly alongM: number;
-  readonly upM: number;
-  readonly diameterMm: number;
-  /** What lies behind it. */
-  readonly behind?: string;
-  readonly on?: string;
+/** What every record of something built may say. */
+interface Built {
+  readonly when?: string;
   readonly note?: string;
   readonly photos: readonly PhotoReference[];
 }
 
-export interface BuiltJoint {
+export interface BuiltLength extends Built {
+  readonly run: string;
+  readonly lengthM: number;
+  readonly size?: ConductorSize;
+}
+
+/** A hole in a face of the boat, in the words a plan places things with. */
+export interface BuiltHole extends Built {
+  /** Mark it was drilled at: a piece of gear, `coaming lamp 2`, or a hole of a face. */
+  readonly hole: string;
+  /** Face. */
+  readonly on: string;
+  readonly side: Side;
+  readonly at: Place;
+  readonly sizeM: number;
+  /** What lies behind it. */
+  readonly behind?: string;
+}
+
+/** A hole in a box or the casing of a panel. */
+export interface BuiltEntry extends Built {
+  readonly box: string;
+  /** Run it is for. */
+  readonly run: string;
+  readonly on: FaceName;
+  readonly atM: readonly [alongM: number, fromBaseM: number];
+  readonly holeM: number;
+}
+
+export interface BuiltJoint extends Built {
   /** Run, or gear for the joint to its own leads. */
   readonly at: string;
   readonly end: "start" | "end";
   readonly kind: JointKind;
-  readonly on?: string;
-  readonly note?: string;
 }
 
-export interface BuiltRating {
+export interface BuiltRating extends Built {
   /** Device, `helm / lamps / fuse`. */
   readonly device: string;
   readonly ratingA: number;
-  readonly on?: string;
-  readonly note?: string;
 }
 
 export interface AsBuilt {
   readonly lengths: readonly BuiltLength[];
   readonly holes: readonly BuiltHole[];
+  readonly entries: readonly BuiltEntry[];
   readonly joints: readonly BuiltJoint[];
   readonly ratings: readonly BuiltRating[];
 }
@@ -94,23 +122,30 @@ export interface AsBuilt {
 /** A finished project, kept so that the next one starts from it. */
 export interface FinishedProject {
   readonly name: string;
-  readonly finishedOn?: string;
+  readonly finished?: string;
   readonly note?: string;
   readonly workDone: readonly DoneStep[];
+  readonly notes: readonly StepNote[];
   readonly readings: readonly TakenReading[];
 }
 
-/** The four sections together. */
+/** All of it together. */
 export interface WorkRecord {
+  readonly freeHours: readonly FreeWindow[];
   readonly workDone: readonly DoneStep[];
+  readonly notes: readonly StepNote[];
   readonly readings: readonly TakenReading[];
   readonly asBuilt: AsBuilt;
   readonly projects: readonly FinishedProject[];
 }
 
+export const nothingBuilt: AsBuilt = { lengths: [], holes: [], entries: [], joints: [], ratings: [] };
+
 export const noWork: WorkRecord = {
+  freeHours: [],
   workDone: [],
+  notes: [],
   readings: [],
-  asBuilt: { lengths: [], holes: [], joints: [], ratings: [] },
+  asBuilt: nothingBuilt,
   projects: [],
 };

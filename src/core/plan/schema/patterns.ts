@@ -37,6 +37,12 @@ function forms(kind: QuantityKind): string {
       return "([01]?\\d|2[0-3]):[0-5]\\d";
     case "duty":
       return `${plain("time")} (each|every|per|in each) (${plain("time")}|${signs("time")})`;
+    case "date":
+      return "\\d{4}-[01]\\d-[0-3]\\d([ T][0-2]\\d:[0-5]\\d)?";
+    case "hours of a day":
+      return "\\d{1,2}:[0-5]\\d( to | ?[–-] ?)\\d{1,2}:[0-5]\\d";
+    case "reading":
+      return `([-−]?(${plain("voltage")}|${plain("current")})|${plain("resistance")}|open)`;
     case "age":
       return plain("time");
     default:

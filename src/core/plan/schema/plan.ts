@@ -1,5 +1,7 @@
 import type { Plan, Shows } from "../model/plan.js";
+import { nothingBuilt } from "../model/work.js";
 import { boxes, catalogue } from "./boxes.js";
+import { builtKeys } from "./built.js";
 import { map } from "./combine.js";
 import { ambient, conductors, craft, showsKeys } from "./craft.js";
 import { faces, references } from "./faces.js";
@@ -15,6 +17,7 @@ import type { Shape } from "./shape.js";
 import { prices, pricesPerMetre, stock } from "./stock.js";
 import { batteries, chargers, converters } from "./supply.js";
 import { legs, waypoints } from "./ways.js";
+import { workSections } from "./work.js";
 
 /** The format written and read here. */
 export const formatVersion = 1;
@@ -68,13 +71,16 @@ export const planKeys = fields("a plan", {
   outings: otherwise("outings", outings, [], "Outings by name."),
   stock: otherwise("stock", stock, { wire: [], parts: [] }, "What is on hand."),
   prices: otherwise("prices", prices, { wire: [], parts: [] }, "Prices."),
+  ...workSections,
+  asBuilt: otherwise("as built", builtKeys, nothingBuilt, "What was really built."),
 });
 
 export const planShape: Shape<Plan> = map(
   planKeys,
   ({ skiffloom: _version, shows, stock: onHand, prices: known, ...all }): Plan => {
     const { references: points, faces: drilled, marks: wanted, checked: read, float, ...most } = all;
-    const { catalogue: toBuy, ...rest } = most;
+    const { catalogue: toBuy, ...others } = most;
+    const { freeHours, workDone, notes, readings, projects, asBuilt, ...rest } = others;
     return {
       ...rest,
       hull: {
@@ -84,6 +90,7 @@ export const planShape: Shape<Plan> = map(
         checked: read,
         ...(float === undefined ? {} : { float }),
       },
+      work: { freeHours, workDone, notes, readings, projects, asBuilt },
       shows: { ...usualShows[rest.rules], ...shows },
       catalogue: toBuy.map(({ price, ...made }) =>
         price === undefined ? made : { ...made, price: moneyOf(price, known.currency) },

@@ -2,9 +2,11 @@ import { readConductorSize } from "../../quantity/conductor-size.js";
 import type { QuantityKind, QuantityResult } from "../../quantity/fault.js";
 import { readAge, readClockTime, readDraw, readDuty, readVoltageRange } from "../../quantity/forms.js";
 import { exampleOf } from "../../quantity/kinds.js";
+import { readHours, readMoment, readShown } from "../../quantity/moments.js";
 import { readQuantity } from "../../quantity/read.js";
 import type { Dimension } from "../../quantity/units.js";
 import { baseSign, writeQuantity } from "../../quantity/write.js";
+import { map } from "./combine.js";
 import { patternOf } from "./patterns.js";
 import { brokenLimit, type NumberLimits } from "./scalars.js";
 import { type Shape, type Spot, scalarText, tell } from "./shape.js";
@@ -68,6 +70,9 @@ function written<T>(
 
 export const conductorSize = form("conductor size", readConductorSize);
 export const clockTime = form("clock time", readClockTime);
+export const moment: Shape<string> = map(form("date", readMoment), ({ text }) => text);
+export const hoursOfDay = form("hours of a day", readHours);
+export const shown = form("reading", readShown);
 export const duty = form("duty", readDuty);
 export const age: Shape<number> = form("age", (text) => {
   const read = readAge(text);

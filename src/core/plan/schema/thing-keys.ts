@@ -47,6 +47,9 @@ const forms: readonly QuantityKind[] = [
   "clock time",
   "duty",
   "age",
+  "date",
+  "hours of a day",
+  "reading",
 ];
 
 /** Every key that a kind of thing (`gear`, `run`, `way` …) may have, in the order of the description; none for a kind that has no fields. */

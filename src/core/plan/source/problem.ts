@@ -28,6 +28,7 @@ export const readCodes = [
   "not one of",
   "quantity",
   "number needed",
+  "other unit",
   "out of limits",
   "both keys",
   "neither key",

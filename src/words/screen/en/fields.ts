@@ -18,6 +18,9 @@ const kinds: Readonly<Record<QuantityKind, string>> = {
   "clock time": "a clock time",
   duty: "how often it runs",
   age: "an age",
+  date: "a day, with or without a time",
+  "hours of a day": "hours of a day",
+  reading: "what the meter shows",
 };
 
 /** Fields one types into, and what is said where something can't be used. */

@@ -1,0 +1,116 @@
+import { workMinutes } from "../reference/work-times.js";
+import type { GraphBuilder } from "./graph-builder.js";
+import { groupedBy } from "./grouped.js";
+import type { WorkInput } from "./work-input.js";
+
+/** Battery and proofs: dead tests first, the battery last of all that is connected, then each way, and lids only after that. */
+export function addProofs(graph: GraphBuilder, { plan, protection }: WorkInput): void {
+  for (const battery of plan.batteries) {
+    const { name } = battery;
+    graph.add({
+      id: `mount / ${name}`,
+      kind: "mount",
+      task: "mount battery",
+      at: [name],
+      minutes: workMinutes.mountBattery,
+      pieces: [name],
+      tools: ["screwdriver"],
+      consumables: [{ what: "screw", count: 4 }],
+      caution: "heavy battery",
+    });
+  }
+  const connected = graph.ids(
+    ({ kind, at }) => kind === "connect" && !at.some((place) => isBattery(plan.batteries, place)),
+  );
+  const proofs = ["continuity", "polarity", "insulation"] as const;
+  for (const proof of proofs) {
+    graph.add({
+      id: `prove ${proof}`,
+      kind: "prove dead",
+      task: `prove ${proof}`,
+      at: plan.panels.map(({ name }) => name),
+      minutes:
+        workMinutes.reading * Math.max(1, proof === "insulation" ? plan.panels.length * 2 : plan.gear.length),
+      readings: [proof],
+      tools: ["meter"],
+    });
+    graph.wait(`prove ${proof}`, connected, "connect before proving");
+  }
+  for (const { name, chemistry } of plan.batteries) {
+    const own = plan.runs.filter(({ from, to }) => from.place === name || to.place === name);
+    const main = protection.find(({ id }) => id === `${name} / main`);
+    graph.add({
+      id: `battery on / ${name}`,
+      kind: "battery on",
+      task: "battery on",
+      at: [name],
+      minutes: workMinutes.batteryOn,
+      pieces: own.map((run) => run.name),
+      sizes: main ? [{ what: "rating", of: main.id, a: main.ratingA }] : [],
+      readings: [`battery / ${name}`],
+      tools: ["spanner", "meter"],
+      consumables: [{ what: "fuse", count: main ? 1 : 0 }],
+      inOneGo: true,
+      caution:
+        chemistry === "lifepo4"
+          ? "lithium"
+          : plan.source.craft.petrolOnBoard
+            ? "petrol vapour"
+            : "battery short",
+    });
+    graph.wait(`battery on / ${name}`, `mount / ${name}`, "battery last");
+    graph.wait(`battery on / ${name}`, connected, "battery last");
+    for (const proof of proofs) graph.wait(`battery on / ${name}`, `prove ${proof}`, "dead before live");
+    for (const run of own) {
+      const end = run.from.place === name ? "start" : "end";
+      // an end that hangs on the post is live: it is connected with the battery, after all dead tests
+      graph.wait(
+        `connect / ${run.name} / ${end}`,
+        proofs.map((proof) => `prove ${proof}`),
+        "battery last",
+      );
+      graph.wait(`battery on / ${name}`, `connect / ${run.name} / ${end}`, "battery last");
+    }
+  }
+  const powered = plan.batteries.map(({ name }) => `battery on / ${name}`);
+  const gearOf = groupedBy(plan.gear, ({ name }) => plan.circuitOf.get(name) ?? "");
+  for (const [circuit, gear] of gearOf) {
+    if (circuit === "") continue;
+    const pump = gear.some(({ role }) => role === "pump" || role === "bilge pump");
+    const id = `prove / ${circuit}`;
+    const fuse = protection.find((figures) => figures.of === circuit);
+    graph.add({
+      id,
+      kind: "prove live",
+      task: pump ? "prove pump" : "prove way",
+      at: [circuit],
+      minutes: workMinutes.reading * (4 + 2 * gear.length),
+      pieces: gear.map(({ name }) => name),
+      sizes: fuse ? [{ what: "rating", of: fuse.id, a: fuse.ratingA }] : [],
+      readings: [`way / ${circuit}`],
+      tools: ["meter"],
+      consumables: [{ what: "fuse", count: fuse ? 1 : 0 }],
+      inOneGo: true,
+      caution: pump ? "pump dry" : "first power",
+    });
+    graph.wait(id, powered, "battery last");
+    if (gear.some(({ role }) => role === "navigation light")) {
+      graph.add({
+        id: `seen / ${circuit}`,
+        kind: "prove live",
+        task: "see navigation lights",
+        at: [circuit],
+        minutes: workMinutes.seenFromOutside,
+        readings: [`seen / ${circuit}`],
+        caution: "navigation lights",
+      });
+      graph.wait(`seen / ${circuit}`, id, "dead before live");
+    }
+  }
+  const live = graph.ids(({ kind, task }) => kind === "prove live" && task !== "leak test");
+  for (const close of graph.ids(({ kind }) => kind === "close up"))
+    graph.wait(close, [...live, ...powered], "prove before closing");
+}
+
+const isBattery = (batteries: readonly { readonly name: string }[], place: string) =>
+  batteries.some(({ name }) => name === place);

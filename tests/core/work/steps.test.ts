@@ -1,0 +1,137 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { workOut } from "../../../src/core/figures.js";
+import { readPlan } from "../../../src/core/plan/read.js";
+import { asBuiltView } from "../../../src/core/work/as-built.js";
+import { changesBetween } from "../../../src/core/work/changes.js";
+import { orderOf } from "../../../src/core/work/order.js";
+import { LoopError, orderProblemOf } from "../../../src/core/work/order-problem.js";
+import { workSteps } from "../../../src/core/work/steps.js";
+import { checkTicks } from "../../../src/core/work/ticks.js";
+import { evenings, madeUpGraph } from "../../outside/work-graphs.js";
+
+const figuresOf = (text: string) => {
+  const read = readPlan(text);
+  if (!read.ok) throw new Error("does not read");
+  return workOut(read.plan).figures;
+};
+const text = (name: string) => readFileSync(`examples/${name}.yaml`, "utf8");
+
+describe.each(["tender", "utility", "launch"])("%s", (name) => {
+  const figures = figuresOf(text(name));
+  const graph = workSteps(figures);
+  const order = orderOf(graph, { windows: evenings });
+  const place = new Map(order.steps.map(({ step }, at) => [step, at]));
+  const timeOf = new Map(order.steps.map((step) => [step.step, step]));
+
+  test("every step once, every precedence kept, every cure waited for", () => {
+    expect(new Set(order.steps.map(({ step }) => step)).size).toBe(graph.steps.length);
+    for (const { before, after, cure } of graph.precedences) {
+      expect(place.get(before) ?? 0, `${before} before ${after}`).toBeLessThan(place.get(after) ?? -1);
+      const rested = (timeOf.get(after)?.startMin ?? 0) - (timeOf.get(before)?.endMin ?? 0);
+      if (cure) expect(rested).toBeGreaterThanOrEqual(cure.hours * 60 - 1e-9);
+    }
+  });
+  test("the battery is connected after everything else, and no lid closes before the proofs", () => {
+    const on = Math.min(
+      ...figures.plan.batteries.map((battery) => place.get(`battery on / ${battery.name}`) ?? -1),
+    );
+    for (const { id, kind } of graph.steps) {
+      if (kind === "connect" || kind === "prove dead") expect(place.get(id) ?? 1e9, id).toBeLessThan(on);
+      if (kind === "close up")
+        for (const proof of graph.steps)
+          if (proof.id.startsWith("prove /"))
+            expect(place.get(proof.id) ?? 1e9).toBeLessThan(place.get(id) ?? -1);
+    }
+  });
+  test("a tool is put away after its true last use and never used again", () => {
+    const away = new Map<string, number>();
+    order.steps.forEach(({ lastUseOf }, at) => {
+      for (const tool of lastUseOf) {
+        expect(away.has(tool)).toBe(false);
+        away.set(tool, at);
+      }
+    });
+    for (const { id, tools } of graph.steps)
+      for (const tool of tools) expect(place.get(id) ?? 1e9).toBeLessThanOrEqual(away.get(tool) ?? -1);
+  });
+  test("cost is at least the bound, the gap is stated", () => {
+    expect(order.cost).toBeGreaterThanOrEqual(order.lowerBound);
+    console.log(
+      name,
+      graph.steps.length,
+      "steps",
+      order.changes,
+      "changes",
+      order.elapsedMin / 60,
+      "h",
+      order.gapShare,
+    );
+  });
+  test("nothing recorded is lost whatever the plan", () => {
+    const ticked = graph.steps.map(({ id }) => `  - {step: ${JSON.stringify(id)}}`).join("\n");
+    const more = `work done:
+${ticked}
+  - {step: draw / gone, when: 2026-04-11 19:20}
+work notes:
+  - {step: drill / gone too, note: "a knot, here", photos: [knot.jpg]}
+as built:
+  lengths: [{run: gone, length: 2 m}]
+  holes: [{hole: h, on: side, at: {along: 1 m, off: 200 mm}, size: 20 mm}]
+`;
+    const later = figuresOf(`${text(name)}\n${more}`);
+    const view = asBuiltView(later, workSteps(later));
+    expect(view.record).toBe(later.plan.source.work);
+    expect(view.steps.flatMap(({ done }) => done)).toHaveLength(graph.steps.length + 1);
+    expect(view.steps.flatMap(({ notes }) => notes)).toHaveLength(1);
+    expect(view.differences.map(({ kind }) => kind)).toEqual(["hole not wanted", "run not wanted"]);
+    expect(view.problems.map(({ problem }) => problem)).toEqual(["not in the plan"]);
+  });
+});
+
+test("a step ticked before what it waits for, twice, or of no plan is said", () => {
+  const graph = workSteps(figuresOf(text("tender")));
+  const done = ["drill / floor lamp", "drill / floor lamp", "nothing"].map((step) => ({ step, photos: [] }));
+  const problems = checkTicks(graph, done);
+  expect(problems.map(({ problem }) => problem).sort()).toEqual([
+    "not in the plan",
+    "out of order",
+    "ticked twice",
+  ]);
+});
+
+test("steps that wait for each other in a ring are refused by name", () => {
+  const graph = madeUpGraph(1, 4);
+  const ring = [
+    ["s0", "s1"],
+    ["s1", "s2"],
+    ["s2", "s0"],
+  ].map(([before = "", after = ""]) => ({ before, after, reason: "wire before joint" as const }));
+  expect(() => orderProblemOf({ ...graph, precedences: ring })).toThrow(LoopError);
+});
+
+test("a changed lamp shows in figures, parts and no work", () => {
+  const before = figuresOf(text("tender"));
+  const after = figuresOf(text("tender").replace("draws: 0.5 W", "draws: 0.8 W"));
+  const changes = changesBetween(before, after);
+  expect(changes.parts.map(({ name, change }) => `${name} ${change}`)).toEqual([
+    "floor lamp 1 changed",
+    "floor lamp 2 changed",
+  ]);
+  expect(changes.figures.some(({ kind, at }) => kind === "current at gear" && at === "floor lamp 1")).toBe(
+    true,
+  );
+  expect(changes.work.come).toEqual([]);
+  const none = changesBetween(before, before);
+  expect([none.figures, none.parts, none.wire, none.work.gone]).toEqual([[], [], [], []]);
+});
+
+test("300 steps are ordered in half a second", () => {
+  const graph = madeUpGraph(5, 300, 12);
+  orderOf(graph, { windows: evenings });
+  const start = performance.now();
+  const order = orderOf(graph, { windows: evenings });
+  const tookMs = performance.now() - start;
+  console.log("300 steps", tookMs, "ms, gap", order.gapShare);
+  expect(tookMs).toBeLessThan(500);
+});
