@@ -63,6 +63,9 @@ function measureOf(value: string | number, { takes }: Column): string | number {
     case "clock time":
     case "duty":
     case "age":
+    case "date":
+    case "hours of a day":
+    case "reading":
       return value;
     default: {
       const read = readQuantity(value, takes.kind);
