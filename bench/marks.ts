@@ -2,6 +2,7 @@
  * Times of the hull's figures, and the error of the tape against a much finer one, in the same run.
  * `marksBench()` returns rows to print; nothing here decides pass or fail.
  */
+import { readFileSync } from "node:fs";
 import { edgeOf, shareAlong, spotOnEdge, squareOff } from "../src/core/hull/faces/edge.js";
 import { type CurvedFace, placeOn } from "../src/core/hull/faces/face.js";
 import { geodesic } from "../src/core/hull/faces/geodesic.js";
@@ -17,6 +18,9 @@ import type { Hole } from "../src/core/hull/marks/mark.js";
 import { markSheet } from "../src/core/hull/marks/sheet.js";
 import type { ReferencePoint, Tape } from "../src/core/hull/marks/tape.js";
 import { clearances } from "../src/core/hull/placing/clearances.js";
+import { moveGear, workOutHull } from "../src/core/hull-figures.js";
+import { completePlan } from "../src/core/plan/complete.js";
+import { readPlan } from "../src/core/plan/read.js";
 
 export interface BenchRow {
   readonly what: string;
@@ -167,7 +171,30 @@ export function marksBench(): BenchRow[] {
     aimMs: 150,
     medianMs: medianMs(9, () => wholeBoat(weights)),
   });
+  rows.push(...fromPlan());
   return rows;
+}
+
+/** The same from a plan as it is written: `examples/launch.yaml`, everything, and one lamp moved with its twin. */
+function fromPlan(): BenchRow[] {
+  const read = readPlan(readFileSync(new URL("../examples/launch.yaml", import.meta.url), "utf8"));
+  if (!read.ok) throw new Error("examples/launch.yaml must be sound");
+  const plan = completePlan(read.plan);
+  const figures = workOutHull(plan);
+  return [
+    {
+      what: "launch from its plan: form, faces, marks both sides, holes, float",
+      aimMs: 150,
+      medianMs: medianMs(9, () => workOutHull(plan)),
+    },
+    {
+      what: "launch: one lamp and its twin moved, with marks, clearances, hole figures",
+      aimMs: 8,
+      medianMs: medianMs(41, (run) =>
+        moveGear(figures, "coaming lamp 1", { alongM: 0.9 + 0.002 * run, offM: 0.09 }),
+      ),
+    },
+  ];
 }
 
 function wholeBoat(weights: readonly Weight[]): void {

@@ -15,7 +15,7 @@ const rooms = [
   ["circuit", "hull", "box", "route", "terminations"],
   ["energy", "parts", "light"],
   ["proving", "work"],
-  ["findings"],
+  ["findings", "hull-figures.ts"],
   ["figures.ts", "figures-types.ts", "figures-json.ts", "layout-figures.ts"],
   ["ledger.ts", "working"],
 ];

@@ -15,6 +15,9 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   routes: () => import("./commands/routes.js"),
   cuts: () => import("./commands/cuts.js"),
   parts: () => import("./commands/parts.js"),
+  form: () => import("./commands/form.js"),
+  marks: () => import("./commands/marks.js"),
+  float: () => import("./commands/float.js"),
   schema: () => import("./commands/schema.js"),
   new: () => import("./commands/new.js"),
   apply: () => import("./commands/apply.js"),
@@ -29,6 +32,9 @@ const help = `skiffloom plans, checks and prints the 12 V or 24 V electrics of a
   skiffloom routes PLAN     how every run lies, its slack, what to cut
   skiffloom cuts PLAN       what to cut from which length, and the flags for the ends
   skiffloom parts PLAN      what to take from the shelf and what to buy
+  skiffloom form PLAN       the hull as measured, what does not fit, what to measure next
+  skiffloom marks PLAN      where to drill: tape readings, checks, and what your readings say
+  skiffloom float PLAN      draft, trim, freeboard, levers; each hole over the water
   skiffloom netlist PLAN    the circuit as SPICE text
   skiffloom new             asks a few questions and writes a plan to start from
   skiffloom apply PLAN N    makes the change that finding N proposes, and keeps your comments

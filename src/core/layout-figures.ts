@@ -4,6 +4,8 @@ import { runCables } from "./circuit/conductor/run-cable.js";
 import type { CornerFigures } from "./circuit/results.js";
 import { type WorkedOut, workOut } from "./figures.js";
 import { checkPlan } from "./findings/check.js";
+import type { HullFigures } from "./hull/figures.js";
+import { workOutHull } from "./hull-figures.js";
 import type { CutOptions } from "./parts/cuts/types.js";
 import type { LayoutFigures } from "./parts/layout-types.js";
 import { planCuts } from "./parts/plan-cuts.js";
@@ -30,12 +32,29 @@ export function workOutLayout({ figures, circuit }: WorkedOut, options: CutOptio
   return { cables, boxes, passings: batteryPassings(plan), routes, terminations, cuts, parts };
 }
 
-/** A plan with everything: the electrics, and what is cut, drilled and bought; the findings are those of both. */
-export function workOutWhole(plan: Plan): WorkedOut & { readonly layout: LayoutFigures } {
+/** Everything worked out from one plan: the electrics, and apart from them layout and hull. */
+export interface Whole extends WorkedOut {
+  readonly layout: LayoutFigures;
+  readonly hull: HullFigures;
+}
+
+/** A plan with everything: the electrics, what is cut, drilled and bought, and the hull it goes into; the findings are those of all. */
+export function workOutWhole(plan: Plan): Whole {
   const worked = workOut(plan);
   const layout = workOutLayout(worked);
-  const findings = checkPlan({ ...worked.figures, ruleSet: ruleSet(plan.rules), layout });
-  return { ...worked, figures: { ...worked.figures, findings }, layout };
+  const hull = workOutHull(worked.figures.plan, cableDiameters(layout));
+  const findings = checkPlan({ ...worked.figures, ruleSet: ruleSet(plan.rules), layout, hull });
+  return { ...worked, figures: { ...worked.figures, findings }, layout, hull };
+}
+
+/** What of each run is drawn through a hole at once, as thick as its pieces lie side by side [m]. */
+export function cableDiameters({ cables }: Pick<LayoutFigures, "cables">): Map<string, number> {
+  return new Map(
+    cables.map(({ run, pieces }) => [
+      run.name,
+      Math.sqrt(pieces.reduce((sum, { diameterMm }) => sum + diameterMm ** 2, 0)) / 1000,
+    ]),
+  );
 }
 
 /** Greatest current of each conductor, and of all outgoing conductors of a run at one time [A]. */

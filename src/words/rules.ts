@@ -4,6 +4,8 @@ import { batteryRules, chargingRules } from "./rules-batteries.js";
 import { boxRules } from "./rules-boxes.js";
 import { conductorRules } from "./rules-conductors.js";
 import { endRules } from "./rules-ends.js";
+import { formRules, markRules } from "./rules-form.js";
+import { floatRules, holeRules } from "./rules-holes.js";
 import { jointRules } from "./rules-joints.js";
 import { layoutRules } from "./rules-layout.js";
 import { partRules } from "./rules-parts.js";
@@ -26,6 +28,10 @@ export const ruleWords: Readonly<Record<RuleId, RuleWords>> = {
   ...wayRules,
   ...endRules,
   ...partRules,
+  ...formRules,
+  ...markRules,
+  ...holeRules,
+  ...floatRules,
 };
 
 const byId: ReadonlyMap<string, RuleWords> = new Map(Object.entries(ruleWords));

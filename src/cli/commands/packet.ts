@@ -4,13 +4,14 @@ import type { Shows } from "../../core/plan/model/plan.js";
 import { packetPdf } from "../../packet/packet.js";
 import { readArguments } from "../arguments.js";
 import { writeWhole } from "../files.js";
-import { loadFigures } from "../load.js";
+import { loadWhole } from "../load.js";
 import { exit, InputProblem } from "../problem.js";
 
 export const help = `skiffloom packet PLAN [--to FILE] [--paper letter|a4] [--force]
 
 Writes the pages for the garage as one PDF: summary, loads, conductors, fuses, findings with their working,
-what was assumed, the circuit on one line, outings, cautions.
+what was assumed, the circuit on one line, outings; the survey, a marks sheet for each face with a drawing to scale, the
+hole list and how she floats; cautions.
 
   --to FILE   where; the plan's name with .pdf if left out
   --paper     letter or a4, else what the plan says
@@ -21,10 +22,11 @@ export async function run(words: readonly string[]): Promise<number> {
     plan: true,
     flags: { to: "value", paper: "value", force: "switch" },
   });
-  const { figures } = loadFigures(given.plan);
+  const { figures, hull } = loadWhole(given.plan);
   const { shows } = figures.plan.source;
   const to = given.values.to ?? beside(given.plan);
-  const pdf = await packetPdf(figures, { ...shows, paper: paper(given.values.paper, shows) }, fonts());
+  const wanted = { ...shows, paper: paper(given.values.paper, shows) };
+  const pdf = await packetPdf(figures, wanted, fonts(), undefined, { hull });
   writeWhole(to, pdf, given.switches.has("force"));
   process.stdout.write(`${to} written\n`);
   return exit.fine;

@@ -2,6 +2,7 @@ import type { ProtectionFigures } from "../circuit/protection/types.js";
 import type { CornerFigures } from "../circuit/results.js";
 import type { SizeResult } from "../circuit/sizes/types.js";
 import type { ChargingFigures, OutingFigures } from "../energy/types.js";
+import type { HullFigures } from "../hull/figures.js";
 import type { LayoutFigures } from "../parts/layout-types.js";
 import type { CompletePlan } from "../plan/completed.js";
 import type { RuleSet } from "../reference/rule-sets.js";
@@ -17,4 +18,6 @@ export interface CheckInput {
   readonly charging: readonly ChargingFigures[];
   /** What is cut, drilled and bought; left out where only the electrics were worked out. */
   readonly layout?: LayoutFigures;
+  /** Form, marks, holes and float; left out where only the electrics were worked out. */
+  readonly hull?: HullFigures;
 }

@@ -15,6 +15,10 @@ export const themes = [
   "boxes",
   "ways",
   "parts",
+  "form",
+  "marks",
+  "holes",
+  "float",
 ] as const;
 export type Theme = (typeof themes)[number];
 

@@ -32,10 +32,31 @@ import { deviceInWet } from "./rules/device-in-wet.js";
 import { edgeBare } from "./rules/edge-bare.js";
 import { engineSpaceAmpacity } from "./rules/engine-space-ampacity.js";
 import { entriesFit } from "./rules/entries-fit.js";
+import { fixtureSize } from "./rules/fixture-size.js";
 import { floatPumpSwitched } from "./rules/float-pump-switched.js";
+import { floatUnknown } from "./rules/float-unknown.js";
+import { floats } from "./rules/floats.js";
+import { formContradiction } from "./rules/form-contradiction.js";
+import { formLinesCross } from "./rules/form-lines-cross.js";
+import { formNotJudged } from "./rules/form-not-judged.js";
+import { formOpenSurface } from "./rules/form-open-surface.js";
+import { formStations } from "./rules/form-stations.js";
+import { formTable } from "./rules/form-table.js";
+import { formUnfair } from "./rules/form-unfair.js";
+import { freeboardLow } from "./rules/freeboard-low.js";
 import { glandFit } from "./rules/gland-fit.js";
+import { holeBacking } from "./rules/hole-backing.js";
+import { holeDepth } from "./rules/hole-depth.js";
+import { holeEdge } from "./rules/hole-edge.js";
+import { holeLow } from "./rules/hole-low.js";
+import { holeOffFace } from "./rules/hole-off-face.js";
 import { holePlace } from "./rules/hole-place.js";
+import { holeReach } from "./rules/hole-reach.js";
+import { holeSpacing } from "./rules/hole-spacing.js";
+import { holeUnderWater } from "./rules/hole-under-water.js";
+import { holeUnknown } from "./rules/hole-unknown.js";
 import { holeWeb } from "./rules/hole-web.js";
+import { holeZone } from "./rules/hole-zone.js";
 import { hullReturn } from "./rules/hull-return.js";
 import { ignitionProtection } from "./rules/ignition-protection.js";
 import { jointInBilge } from "./rules/joint-in-bilge.js";
@@ -45,6 +66,13 @@ import { leastSize } from "./rules/least-size.js";
 import { legSupportsRule } from "./rules/leg-supports.js";
 import { livePumpBehindMaster } from "./rules/live-pump-behind-master.js";
 import { mainOverloaded } from "./rules/main-overloaded.js";
+import { markMirror } from "./rules/mark-mirror.js";
+import { markMisplaced } from "./rules/mark-misplaced.js";
+import { markPoorCrossing } from "./rules/mark-poor-crossing.js";
+import { markReadingDoubt } from "./rules/mark-reading-doubt.js";
+import { markUnreachable } from "./rules/mark-unreachable.js";
+import { markWithoutCheck } from "./rules/mark-without-check.js";
+import { marksNotMeasured } from "./rules/marks-not-measured.js";
 import { masterMissing } from "./rules/master-missing.js";
 import { metalHull } from "./rules/metal-hull.js";
 import { motorAndElectronics } from "./rules/motor-and-electronics.js";
@@ -52,6 +80,7 @@ import { navigationLightsWay } from "./rules/navigation-lights-way.js";
 import { negativeStock } from "./rules/negative-stock.js";
 import { nominalVoltage } from "./rules/nominal-voltage.js";
 import { notFed } from "./rules/not-fed.js";
+import { notOnTheForm } from "./rules/not-on-the-form.js";
 import { nutRoom } from "./rules/nut-room.js";
 import { openingRoom } from "./rules/opening-room.js";
 import { outOfSheath } from "./rules/out-of-sheath.js";
@@ -77,17 +106,23 @@ import { protectionNearSource } from "./rules/protection-near-source.js";
 import { protectionProtectsWeakest } from "./rules/protection-protects-weakest.js";
 import { protectionRidesStart } from "./rules/protection-rides-start.js";
 import { protectionWithstandsShort } from "./rules/protection-withstands-short.js";
+import { pullPasses } from "./rules/pull-passes.js";
 import { pushOnTab } from "./rules/push-on-tab.js";
+import { rowFit } from "./rules/row-fit.js";
 import { runCarriesNothing } from "./rules/run-carries-nothing.js";
 import { runLength } from "./rules/run-length.js";
+import { sealantBond } from "./rules/sealant-bond.js";
 import { sharedReturn } from "./rules/shared-return.js";
+import { sidesDiffer } from "./rules/sides-differ.js";
 import { sizeUnmet } from "./rules/size-unmet.js";
 import { slackShort } from "./rules/slack-short.js";
 import { slowCharging } from "./rules/slow-charging.js";
 import { solderOnlyJoint } from "./rules/solder-only-joint.js";
 import { solidConductor } from "./rules/solid-conductor.js";
 import { spoolLength } from "./rules/spool-length.js";
+import { standsUpright } from "./rules/stands-upright.js";
 import { stepDown } from "./rules/step-down.js";
+import { stepDrillSheet } from "./rules/step-drill-sheet.js";
 import { strainRelief } from "./rules/strain-relief.js";
 import { studFit } from "./rules/stud-fit.js";
 import { switchOverloaded } from "./rules/switch-overloaded.js";
@@ -225,6 +260,45 @@ export const rules = [
   priceMissing,
   spoolLength,
   twoCurrencies,
+  // form
+  formContradiction,
+  formLinesCross,
+  formNotJudged,
+  formOpenSurface,
+  formStations,
+  formTable,
+  formUnfair,
+  notOnTheForm,
+  // marks
+  markMirror,
+  markMisplaced,
+  markPoorCrossing,
+  markReadingDoubt,
+  markUnreachable,
+  markWithoutCheck,
+  marksNotMeasured,
+  sidesDiffer,
+  // holes
+  fixtureSize,
+  holeBacking,
+  holeDepth,
+  holeEdge,
+  holeOffFace,
+  holeReach,
+  holeSpacing,
+  holeUnknown,
+  holeZone,
+  pullPasses,
+  rowFit,
+  sealantBond,
+  stepDrillSheet,
+  // float
+  floatUnknown,
+  floats,
+  freeboardLow,
+  holeLow,
+  holeUnderWater,
+  standsUpright,
 ] as const satisfies readonly Rule[];
 
 export type RuleId = (typeof rules)[number]["id"];

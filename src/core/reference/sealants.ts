@@ -77,3 +77,6 @@ export const surfaceEnergy = {
 
 /** A bead is laid this much larger than the gap it fills: what is squeezed out and left in the nozzle. */
 export const waste = { source: practice, share: 0.25 } as const;
+
+/** Sealant left between a flange and its face once it is drawn up [mm]. */
+export const sealantBed = { source: practice, depthMm: 1.5 } as const;

@@ -1,10 +1,11 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
-import { workOut } from "../../../src/core/figures.js";
+
 import type { Figures } from "../../../src/core/figures-types.js";
 import type { Finding } from "../../../src/core/findings/finding.js";
 import { ruleOf } from "../../../src/core/findings/rules.js";
+import { workOutWhole } from "../../../src/core/layout-figures.js";
 import { applyEdit } from "../../../src/core/plan/edits/apply.js";
 import type { Plan } from "../../../src/core/plan/model/plan.js";
 import { readPlan } from "../../../src/core/plan/read.js";
@@ -27,7 +28,7 @@ function figuresOf(name: string): { plan: Plan; figures: Figures } {
 function figuresOfText(text: string): { plan: Plan; figures: Figures } {
   const read = readPlan(text);
   if (!read.ok) throw new Error(JSON.stringify(read.problems.slice(0, 3)));
-  return { plan: read.plan, figures: workOut(read.plan).figures };
+  return { plan: read.plan, figures: workOutWhole(read.plan).figures };
 }
 
 const stops = (findings: readonly Finding[]) => findings.filter(({ level }) => level === "stop");

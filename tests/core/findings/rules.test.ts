@@ -7,6 +7,10 @@ import type { RuleCase } from "./case.js";
 import { batteryCases } from "./cases/batteries.js";
 import { boxCases } from "./cases/boxes.js";
 import { conductorCases } from "./cases/conductors.js";
+import { floatCases } from "./cases/hull-float.js";
+import { formCases } from "./cases/hull-form.js";
+import { holeCases } from "./cases/hull-holes.js";
+import { markCases } from "./cases/hull-marks.js";
 import { jointCases } from "./cases/joints.js";
 import { layoutCases } from "./cases/layout.js";
 import { partCases } from "./cases/parts.js";
@@ -27,6 +31,10 @@ const cases: Readonly<Record<RuleId, RuleCase>> = {
   ...boxCases,
   ...wayCases,
   ...partCases,
+  ...formCases,
+  ...markCases,
+  ...holeCases,
+  ...floatCases,
 };
 const gravity = ["unchecked", "mind", "mend", "stop"];
 

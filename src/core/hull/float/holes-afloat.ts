@@ -24,10 +24,57 @@ export function heightOver(plane: Waterplane, place: Point): number {
 /** Trim looked at on either side of rest [°], and the step. */
 const [trimReachDeg, trimStepDeg] = [15, 1.5];
 
+/** The waterplanes that holes are looked at with: worked out once for a boat, so that a hole that moves is cheap. */
+export interface DrowningTable {
+  readonly rest: Floating;
+  readonly heelsDeg: readonly number[];
+  readonly atHeels: readonly Waterplane[];
+  /** From rest. */
+  readonly trimsDeg: readonly number[];
+  readonly atTrims: readonly Waterplane[];
+}
+
+/**
+ * @param curve Righting points on both sides, heel rising (`rightingCurve`); between them heights follow a cubic.
+ * @throws RangeError if the curve has fewer than three points.
+ */
+export function drowningTable(hull: CutHull, rest: Floating, curve: readonly RightingPoint[]): DrowningTable {
+  if (!(curve.length >= 3)) throw new RangeError(`needs at least 3 heels, got ${curve.length}`);
+  const trimsDeg: number[] = [];
+  const atTrims: Waterplane[] = [];
+  for (let t = -trimReachDeg; t <= trimReachDeg; t += trimStepDeg) {
+    const up = upOf(rest.heelDeg, rest.trimDeg + t);
+    trimsDeg.push(t);
+    atTrims.push({ up, levelM: levelFor(hull, up, rest.immersed.volumeM3) });
+  }
+  return {
+    rest,
+    heelsDeg: curve.map((point) => point.heelDeg),
+    atHeels: curve.map((point) => point.floating.plane),
+    trimsDeg,
+    atTrims,
+  };
+}
+
+/** Height and drowning angles of one hole. */
+export function holeAfloat(table: DrowningTable, name: string, at: Point): HoleAfloat {
+  const { rest } = table;
+  const heightM = heightOver(rest.plane, at);
+  if (heightM <= 0) return { name, heightM, heelUnderDeg: rest.heelDeg, trimUnderDeg: 0 };
+  const over = (plane: Waterplane) => heightOver(plane, at);
+  const heel = firstZero(table.heelsDeg, table.atHeels.map(over), rest.heelDeg);
+  const trim = firstZero(table.trimsDeg, table.atTrims.map(over), 0);
+  return {
+    name,
+    heightM,
+    ...(heel === undefined ? {} : { heelUnderDeg: heel }),
+    ...(trim === undefined ? {} : { trimUnderDeg: trim }),
+  };
+}
+
 /**
  * Height and drowning angles of each hole.
- * @param curve Righting points on both sides, heel rising (`rightingCurve`); between them heights follow a cubic.
- * @throws RangeError if the curve has fewer than three points or its heels do not rise.
+ * @throws RangeError as `drowningTable`.
  */
 export function holesAfloat(
   hull: CutHull,
@@ -35,35 +82,8 @@ export function holesAfloat(
   curve: readonly RightingPoint[],
   holes: readonly { readonly name: string; readonly at: Point }[],
 ): HoleAfloat[] {
-  if (!(curve.length >= 3)) throw new RangeError(`needs at least 3 heels, got ${curve.length}`);
-  const heels = curve.map((point) => point.heelDeg);
-  const trims: number[] = [];
-  const planes: Waterplane[] = [];
-  for (let t = -trimReachDeg; t <= trimReachDeg; t += trimStepDeg) {
-    const up = upOf(rest.heelDeg, rest.trimDeg + t);
-    trims.push(t);
-    planes.push({ up, levelM: levelFor(hull, up, rest.immersed.volumeM3) });
-  }
-  return holes.map(({ name, at }) => {
-    const heightM = heightOver(rest.plane, at);
-    const heel = firstZero(
-      heels,
-      curve.map((point) => heightOver(point.floating.plane, at)),
-      rest.heelDeg,
-    );
-    const trim = firstZero(
-      trims,
-      planes.map((plane) => heightOver(plane, at)),
-      0,
-    );
-    return {
-      name,
-      heightM,
-      ...(heightM <= 0 ? { heelUnderDeg: rest.heelDeg, trimUnderDeg: 0 } : {}),
-      ...(heightM > 0 && heel !== undefined ? { heelUnderDeg: heel } : {}),
-      ...(heightM > 0 && trim !== undefined ? { trimUnderDeg: trim } : {}),
-    };
-  });
+  const table = drowningTable(hull, rest, curve);
+  return holes.map(({ name, at }) => holeAfloat(table, name, at));
 }
 
 /** Nearest zero to a start, of a cubic through a table that is positive at the start. */

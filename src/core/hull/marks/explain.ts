@@ -11,7 +11,8 @@ export type Fault =
 /** Spreads of a sound job, and of something gone wrong [m]. */
 export interface Expected {
   readonly setM: number;
-  readonly symmetryM: number;
+  /** Of where a reference point stands, before anything is read. */
+  readonly referenceM: (name: string) => number;
   readonly wrongM: number;
 }
 
@@ -125,7 +126,7 @@ function likelihood(
     add(precision, row, 1 / (is("misplaced mark", mark) ? expected.wrongM : expected.setM) ** 2);
   for (const { name } of network.references) {
     const first = model.columns.get(name) ?? 0;
-    const weight = 1 / (is("reference off", name) ? expected.wrongM : expected.symmetryM) ** 2;
+    const weight = 1 / (is("reference off", name) ? expected.wrongM : expected.referenceM(name)) ** 2;
     for (let k = 0; k < freedomsOf(network, name); k++) {
       const row = precision[first + k];
       if (row) row[first + k] = (row[first + k] ?? 0) + weight;

@@ -34,14 +34,21 @@ export interface Checked {
 /**
  * Where the marks really are, from readings taken after marking, and what to do about each.
  * @param toleranceM A mark nearer its place than this may stay [m].
+ * @param referenceM How far a reference point may stand off its planned place (one standard deviation) [m]. Left out: as far as the two sides of a
+ *   boat differ; on the side the plan was measured on it is less.
  * @throws RangeError if the tolerance is not above zero, and as `adjust`.
  */
-export function checkMarks(network: Network, measured: readonly Measured[], toleranceM: number): Checked {
+export function checkMarks(
+  network: Network,
+  measured: readonly Measured[],
+  toleranceM: number,
+  referenceM: (name: string) => number = () => settingOut.hand.symmetrySigmaM,
+): Checked {
   if (!(toleranceM > 0)) throw new RangeError(`tolerance must be > 0 m, got ${toleranceM}`);
-  const { setSigmaM, symmetrySigmaM, slipSigmaM } = settingOut.hand;
+  const { setSigmaM, slipSigmaM } = settingOut.hand;
   const explanation = explain(network, measured, {
     setM: setSigmaM,
-    symmetryM: symmetrySigmaM,
+    referenceM,
     wrongM: slipSigmaM,
   });
   const { faults } = explanation;
@@ -50,12 +57,21 @@ export function checkMarks(network: Network, measured: readonly Measured[], tole
   const off = (name: string) => faults.some((fault) => fault.kind === "reference off" && fault.name === name);
   const misread = (index: number) =>
     faults.some((fault) => fault.kind === "misread" && fault.index === index);
-  const adjusted = adjust(network, measured, {
-    // once a thing is known to be off, the readings alone say by how much
-    markM: (name) => (misplaced(name) ? 10 * slipSigmaM : setSigmaM),
-    referenceM: (name) => (off(name) ? 10 * slipSigmaM : symmetrySigmaM),
-    readingM: (index) => (misread(index) ? 10 * slipSigmaM : network.sigmaM),
-  });
+  const adjustedWith = (free: ReadonlySet<string>) =>
+    adjust(network, measured, {
+      // once a thing is known to be off, the readings alone say by how much
+      markM: (name) => (misplaced(name) || free.has(name) ? 10 * slipSigmaM : setSigmaM),
+      referenceM: (name) => (off(name) ? 10 * slipSigmaM : referenceM(name)),
+      readingM: (index) => (misread(index) ? 10 * slipSigmaM : network.sigmaM),
+    });
+  const held = adjustedWith(new Set());
+  // a mark that stands off though no single fault was sure enough: held to its setting readings it would be moved too little
+  const free = new Set(
+    network.marks
+      .map(({ name }) => name)
+      .filter((name) => !misplaced(name) && Math.hypot(...(held.offsets.get(name) ?? [])) > toleranceM),
+  );
+  const adjusted = free.size > 0 ? adjustedWith(free) : held;
   const verdicts = network.marks.map(({ name, setFrom }): Verdict => {
     const [offAlongM = 0, offUpM = 0] = adjusted.offsets.get(name) ?? [];
     const first = adjusted.columns.get(name) ?? 0;

@@ -38,7 +38,7 @@ function readingSteps(locator: Locator, kind: string, renamed: (text: string) =>
 
 function namesFace(path: Path): boolean {
   if (path[0] === "gear") return path[2] === "on" && path.length === 3;
-  return path[0] === "references" && path[2] === "straight to";
+  return path[0] === "references" && (path[2] === "straight to" || path[2] === "face");
 }
 
 function namesReference(path: Path): boolean {

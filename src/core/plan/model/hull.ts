@@ -9,7 +9,9 @@ export interface Reference {
   readonly place:
     | { readonly kind: "along"; readonly line: string; readonly alongM: number }
     | { readonly kind: "station"; readonly line: string; readonly stationM: number }
-    | { readonly kind: "at"; readonly atM: PlanPoint };
+    | { readonly kind: "at"; readonly atM: PlanPoint }
+    /** On a face, as things are placed there. */
+    | { readonly kind: "face"; readonly face: string; readonly place: Place };
   /** One on each side. */
   readonly pair: boolean;
   readonly spreadM?: number;
@@ -35,6 +37,8 @@ export interface FacePlan {
         readonly upper: string;
         readonly fromM: number;
         readonly toM: number;
+        /** A lining or coaming lies so far inside the skin. */
+        readonly insetM: number;
       }
     /** Corners across and up from the lower left one, as one looks at it. */
     | {

@@ -1,7 +1,7 @@
 /** Where things stand on faces, and the holes they need, as read. Lengths in m. */
 
-/** Another side of the boat than both. */
-export type Side = "port" | "starboard";
+export const sides = ["port", "starboard"] as const;
+export type Side = (typeof sides)[number];
 
 /** So far along an edge of the face, so far square off it. */
 export interface Place {
@@ -19,7 +19,7 @@ export interface RowPlace {
   readonly toM: number;
   readonly countedFrom?: string;
   readonly endMarginM: number;
-  readonly edge?: Place["edge"];
+  readonly edge?: NonNullable<Place["edge"]>;
   readonly offM: number;
   readonly leastApartM?: number;
 }

@@ -34,7 +34,10 @@ class HullNames {
     this.checkForm();
     for (const { name, place, straightTo, measured } of this.plan.hull.references) {
       const path = ["references", name];
-      if (place.kind !== "at") this.checkLine(place.line, [...path, "on"]);
+      if (place.kind === "face") {
+        this.checkFace(place.face, [...path, "face"]);
+        this.checkEdge(place.place.edge, this.faces.get(place.face), path);
+      } else if (place.kind !== "at") this.checkLine(place.line, [...path, "on"]);
       for (const face of straightTo) this.checkFace(face, [...path, "straight to"]);
       for (const [index, { from }] of measured.entries())
         this.checkReference(from, [...path, "measured", index, "from"]);

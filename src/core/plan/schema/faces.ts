@@ -3,7 +3,7 @@ import { type FaceHole, type FacePlan, looks, type Reference, zoneKinds } from "
 import { listOf, named, type ReadOf, refine, type Say } from "./combine.js";
 import { fields, optional, otherwise, required } from "./fields.js";
 import { boatPoint } from "./form.js";
-import { hole, place } from "./placing.js";
+import { edgeOf, hole, offKeys, place } from "./placing.js";
 import { metres, positiveMetres, signedMetres } from "./quantities.js";
 import { choice, flag, text } from "./scalars.js";
 import type { Shape } from "./shape.js";
@@ -38,6 +38,7 @@ export const faceKeys = fields("a face", {
   strip: optional("strip", listOf(text), "`[lower line, upper line]`: a strip of the hull."),
   fromM: optional("from", signedMetres, "Station at which a strip starts."),
   toM: optional("to", signedMetres, "Station at which it ends."),
+  insetM: otherwise("inset", metres, 0, "How far inside the skin a strip lies: a lining, a coaming."),
   outline: optional("flat", listOf(listOf(signedMetres)), "Corners `[across, up]` of a flat face."),
   atM: optional(
     "at",
@@ -63,7 +64,18 @@ const shapes = { kind: "keys", of: ["strip", "flat"] } as const;
 type Given = ReadOf<typeof faceKeys>;
 
 const face: Shape<Omit<FacePlan, "name">> = refine(faceKeys, (given, say) => {
-  const { strip: _s, fromM: _f, toM: _t, outline: _o, atM: _a, looks: _l, zones, holes, ...rest } = given;
+  const {
+    strip: _s,
+    fromM: _f,
+    toM: _t,
+    insetM: _i,
+    outline: _o,
+    atM: _a,
+    looks: _l,
+    zones,
+    holes,
+    ...rest
+  } = given;
   const shape = shapeOf(given, say);
   if (shape === undefined) return undefined;
   return {
@@ -90,7 +102,7 @@ const face: Shape<Omit<FacePlan, "name">> = refine(faceKeys, (given, say) => {
 export const faces: Shape<readonly FacePlan[]> = named(face);
 
 function shapeOf(given: Given, say: Say): FacePlan["shape"] | undefined {
-  const { strip, outline, fromM, toM, atM, looks: way } = given;
+  const { strip, outline, fromM, toM, insetM, atM, looks: way } = given;
   if (strip !== undefined && outline !== undefined) say({ code: "both keys", expected: shapes });
   if (strip === undefined && outline === undefined) say({ code: "neither key", expected: shapes });
   const missing = (key: string) =>
@@ -108,7 +120,7 @@ function shapeOf(given: Given, say: Say): FacePlan["shape"] | undefined {
     if (toM === undefined) missing("to");
     if (fromM === undefined || toM === undefined) return undefined;
     if (!(toM > fromM)) say({ code: "ends before it begins" }, "to");
-    return { kind: "strip", lower, upper, fromM, toM };
+    return { kind: "strip", lower, upper, fromM, toM, insetM };
   }
   if (outline === undefined) return undefined;
   if (atM === undefined) missing("at");
@@ -134,9 +146,16 @@ export const measuredPair = fields("what a pair was measured to", {
 
 export const referenceKeys = fields("a reference point", {
   line: optional("on", text, "Line of the form it lies on."),
-  alongM: optional("along", metres, "How far along the line, by tape from its aft end."),
+  alongM: optional(
+    "along",
+    signedMetres,
+    "How far along the line by tape from its aft end; on a face as things are placed there.",
+  ),
   stationM: optional("station", signedMetres, "Its station, instead."),
-  atM: optional("at", boatPoint, "Where it is, when it is on no line."),
+  atM: optional("at", boatPoint, "Where it is, when it is on no line and no face."),
+  face: optional("face", text, "Face it lies on, instead."),
+  ...offKeys,
+  offM: optional("off", signedMetres, "On a face: square off that edge."),
   pair: otherwise("pair", flag, false, "One on each side."),
   spreadM: optional("spread", positiveMetres, "How sure its place is (one standard deviation)."),
   straightTo: otherwise(
@@ -153,17 +172,26 @@ export const referenceKeys = fields("a reference point", {
   ),
 });
 
+const wheres = ["on", "at", "face"] as const;
+
 const reference: Shape<Omit<Reference, "name">> = refine(referenceKeys, (given, say) => {
-  const { line, alongM, stationM, atM, ...rest } = given;
-  const wrong = (code: "both keys" | "neither key", of: readonly string[]): undefined => {
-    say({ code, expected: { kind: "keys", of } });
+  const { line, alongM, stationM, atM, face: on, below, above, offM, ...rest } = given;
+  const wrong = (code: "both keys" | "neither key" | "missing key", of: readonly string[]): undefined => {
+    say({ code, expected: { kind: "keys", of }, ...(code === "missing key" ? { found: of[0] ?? "" } : {}) });
   };
-  if (line === undefined && atM === undefined) return wrong("neither key", ["on", "at"]);
-  if (line !== undefined && atM !== undefined) return wrong("both keys", ["on", "at"]);
+  const given3 = [line, atM, on].filter((one) => one !== undefined);
+  if (given3.length !== 1) return wrong(given3.length > 1 ? "both keys" : "neither key", wheres);
   if (atM !== undefined) return { ...rest, place: { kind: "at", atM } as const };
+  if (on !== undefined) {
+    if (alongM === undefined) return wrong("missing key", ["along"]);
+    if (offM === undefined) return wrong("missing key", ["off"]);
+    if (below !== undefined && above !== undefined) return wrong("both keys", ["below", "above"]);
+    const place = { alongM, offM, ...edgeOf({ ...(below && { below }), ...(above && { above }) }) };
+    return { ...rest, place: { kind: "face", face: on, place } as const };
+  }
+  if (line === undefined) return undefined;
   if (alongM === undefined && stationM === undefined) return wrong("neither key", ["along", "station"]);
   if (alongM !== undefined && stationM !== undefined) return wrong("both keys", ["along", "station"]);
-  if (line === undefined) return wrong("neither key", ["on", "at"]);
   if (stationM !== undefined) return { ...rest, place: { kind: "station", line, stationM } as const };
   return { ...rest, place: { kind: "along", line, alongM: alongM ?? 0 } as const };
 });

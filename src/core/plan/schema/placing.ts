@@ -5,8 +5,11 @@ import { metres, positiveMetres, signedMetres } from "./quantities.js";
 import { choice, flag, text } from "./scalars.js";
 import type { Shape } from "./shape.js";
 
-const below = optional("below", text, "Line it is measured down from: the upper edge of the strip.");
-const above = optional("above", text, "Line it is measured up from: the lower edge of the strip.");
+/** Keys that say which edge of a strip a place is off. */
+export const offKeys = {
+  below: optional("below", text, "Line it is measured down from: the upper edge of the strip."),
+  above: optional("above", text, "Line it is measured up from: the lower edge of the strip."),
+} as const;
 const either = { kind: "keys", of: ["below", "above"] } as const;
 
 interface Off {
@@ -14,7 +17,8 @@ interface Off {
   readonly above?: string;
 }
 
-function edgeOf({ below: down, above: up }: Off): { edge?: NonNullable<Place["edge"]> } {
+/** The edge that `below` or `above` names. */
+export function edgeOf({ below: down, above: up }: Off): { edge?: NonNullable<Place["edge"]> } {
   if (down !== undefined) return { edge: { off: "below", line: down } };
   return up === undefined ? {} : { edge: { off: "above", line: up } };
 }
@@ -26,8 +30,7 @@ export const placeKeys = fields("a place on a face", {
     text,
     "Reference point that `along` counts from. Left out: the aft end, or the left corner of a flat face.",
   ),
-  below,
-  above,
+  ...offKeys,
   offM: required("off", signedMetres, "Square off that edge; up from the lower left corner on a flat face."),
 });
 
@@ -45,8 +48,7 @@ export const rowKeys = fields("a row", {
   toM: required("to", signedMetres, "Where it ends; less than `from` counts the other way."),
   countedFrom: optional("counted from", text, "Reference point both are counted from."),
   endMarginM: otherwise("end margin", metres, 0, "Kept free at both ends."),
-  below,
-  above,
+  ...offKeys,
   offM: required("off", signedMetres, "Square off the edge."),
   leastApartM: optional("least apart", positiveMetres, "Least distance between two."),
 });

@@ -1,0 +1,86 @@
+import type { CompletePlan } from "../plan/completed.js";
+import type { FaceFigures, HoleFigures, HullFigures, Placed } from "./figures.js";
+import { holeAfloat } from "./float/holes-afloat.js";
+import { layFace } from "./plan-faces.js";
+import { planFloat } from "./plan-float.js";
+import { planForm } from "./plan-form.js";
+import { holeOf } from "./plan-holes.js";
+import { planPulling } from "./plan-pulling.js";
+import { planReferences } from "./plan-references.js";
+import { faceFigures, groundOf } from "./plan-sides.js";
+import type { HullProblem } from "./problem.js";
+
+/** Cables of runs by name, with their outside diameter [m]. */
+export type Cables = ReadonlyMap<string, number>;
+
+/**
+ * Form, faces, marks, holes, float and pulling of one plan. A fault of the boat is a problem in the figures, never a throw.
+ */
+export function planHull(plan: CompletePlan, cables: Cables): HullFigures {
+  const form = planForm(plan);
+  const laid = plan.source.hull.faces.map((face) => [face, layFace(face, form?.form)] as const);
+  const laidFaces = new Map(
+    laid.flatMap(([{ name }, face]) => (face && !("problem" in face) ? [[name, face] as const] : [])),
+  );
+  const { references, problems: lost } = planReferences(plan, form?.form, laidFaces);
+  const faces = laid.map(([face, on]) => faceFigures(plan, face, on, references));
+  const placed = faces.flatMap(({ sides }) => sides.flatMap((side) => side.placed));
+  const float = planFloat(plan, form, placed);
+  const holes = faces.flatMap((face) => holesOf(face, float));
+  const pulling = planPulling(plan, faces, holes, cables);
+  const about = {
+    plan,
+    ...(form === undefined ? {} : { form }),
+    references,
+    faces,
+    holes,
+    ...(float === undefined ? {} : { float }),
+    pulling,
+  };
+  return { ...about, problems: problemsOf(about, lost) };
+}
+
+function holesOf(face: FaceFigures, float: HullFigures["float"]): HoleFigures[] {
+  return face.sides.flatMap((side) => {
+    const ground = groundOf(face, side);
+    const clear = new Map(side.clearances.map((one) => [one.name, one]));
+    return side.placed.map((one) => afloat(holeOf(ground, one, clear.get(one.piece.name)), one, float));
+  });
+}
+
+/** A hole with what the water does at it, where she finds a rest. */
+export function afloat(hole: HoleFigures, { piece, at }: Placed, float: HullFigures["float"]): HoleFigures {
+  return float?.table === undefined ? hole : { ...hole, afloat: holeAfloat(float.table, piece.name, at) };
+}
+
+/** The same boat afloat otherwise: every hole's height with it. */
+export function withFloat(figures: HullFigures, float: NonNullable<HullFigures["float"]>): HullFigures {
+  const placed = new Map(
+    figures.faces.flatMap(({ sides }) =>
+      sides.flatMap((side) => side.placed.map((one) => [one.piece.name, one] as const)),
+    ),
+  );
+  const holes = figures.holes.map((hole) => {
+    const one = placed.get(hole.name);
+    return one === undefined ? hole : afloat(hole, one, float);
+  });
+  const about = { ...figures, float, holes };
+  const lost = figures.problems.filter(({ at }) => figures.references.some(({ name }) => name === at));
+  return { ...about, problems: problemsOf(about, lost) };
+}
+
+/** Every problem, in the order of the figures. */
+export function problemsOf(
+  figures: Omit<HullFigures, "problems">,
+  lost: readonly HullProblem[],
+): HullProblem[] {
+  const { form, faces, holes, float, pulling } = figures;
+  return [
+    ...(form?.problems ?? []),
+    ...lost,
+    ...faces.flatMap((face) => [...face.problems, ...face.sides.flatMap((side) => side.problems)]),
+    ...holes.flatMap((hole) => hole.problems),
+    ...(float?.problems ?? []),
+    ...pulling.passings.flatMap((passing) => passing.problems),
+  ];
+}

@@ -1,0 +1,260 @@
+import { edgesOf, nearestShare, spotOnEdge } from "../../core/hull/faces/edge.js";
+import { placeOn } from "../../core/hull/faces/face.js";
+import { spotNear } from "../../core/hull/faces/near.js";
+import type { Spot } from "../../core/hull/faces/patch.js";
+import type { SideFigures } from "../../core/hull/figures.js";
+import type { Mark } from "../../core/hull/marks/mark.js";
+import { around, type Bounds, boundsOf } from "../bounds.js";
+import { placeLabels } from "../label-places.js";
+import { line, points, polygon, polyline, strokes, text } from "../make.js";
+import type { Point, Shape, Stroke } from "../shapes.js";
+import { flatView } from "./flat-view.js";
+
+/** Room for a drawing on its sheet [mm]. */
+export interface Room {
+  readonly left: number;
+  readonly bottom: number;
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+export interface MarksView {
+  readonly shapes: readonly Shape[];
+  /** One on the drawing stands for so many on the boat. */
+  readonly scale: number;
+  readonly bowRight?: boolean;
+  /** Letter of each reference point, and number of each mark, in the order of setting out. */
+  readonly letters: ReadonlyMap<string, string>;
+  readonly numbers: ReadonlyMap<string, number>;
+}
+
+/** Scales a drawing is made at: one that a scale rule has. */
+const scales = [1, 2, 2.5, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 200];
+const zoneStroke: Stroke = { colour: "hair", widthMm: 0.2, dashMm: [1, 0.8] };
+const tapeStroke: Stroke = { colour: "accent", widthMm: 0.35 };
+const checkStroke: Stroke = { colour: "soft", widthMm: 0.25, dashMm: [1.6, 1.1] };
+
+/** Letters of the points that some mark is set out or checked from, A, B, C … in the order they lie along the face. */
+export function referenceLetters(side: SideFigures): Map<string, string> {
+  const used = new Set(
+    side.marks.flatMap(({ mark }) =>
+      [...mark.readings, ...(mark.check ? [mark.check] : [])].map(({ from }) => from),
+    ),
+  );
+  const names = side.references.filter(({ name }) => used.has(name)).map(({ name }) => name);
+  return new Map(names.map((name, index) => [name, letterOf(index)]));
+}
+
+function letterOf(index: number): string {
+  const letter = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? letter : `${letterOf(Math.floor(index / 26) - 1)}${letter}`;
+}
+
+/** One side of a face to scale, as one sees it from the working side: outline, zones, openings, points, holes, and the tapes to each mark. */
+export function marksView(side: SideFigures, room: Room, fromInside: boolean): MarksView {
+  const view = flatView(side.face, fromInside);
+  const inner = { widthMm: room.widthMm - 16, heightMm: room.heightMm - 12 };
+  const wanted = Math.max(
+    ((view.maxX - view.minX) * 1000) / inner.widthMm,
+    ((view.maxY - view.minY) * 1000) / inner.heightMm,
+  );
+  const scale = scales.find((one) => one >= wanted) ?? Math.ceil(wanted / 100) * 100;
+  const mm = 1000 / scale;
+  const shiftX = room.left + room.widthMm / 2 - ((view.minX + view.maxX) / 2) * mm;
+  const shiftY = room.bottom + room.heightMm / 2 - ((view.minY + view.maxY) / 2) * mm;
+  const place = (spot: Spot): Point => {
+    const { x, y } = view.place(spot);
+    return { x: shiftX + x * mm, y: shiftY + y * mm };
+  };
+  const letters = referenceLetters(side);
+  const numbers = new Map(side.marks.map(({ mark }, index) => [mark.name, index + 1]));
+  const shapes: Shape[] = [
+    ...side.zones.map((zone) =>
+      polygon(
+        zone.outline.flatMap((corner, i) =>
+          between(corner, zone.outline[(i + 1) % zone.outline.length] ?? corner).map(place),
+        ),
+        {
+          fill: "wash",
+          stroke: zoneStroke,
+        },
+      ),
+    ),
+    polygon(view.outline.map(place), { stroke: strokes.bold }),
+    ...side.openings.map(({ at, clearM }): Shape => {
+      const { x, y } = place(spotNear(side.face, at).spot);
+      return { kind: "circle", cx: x, cy: y, r: (clearM * mm) / 2, stroke: zoneStroke };
+    }),
+    ...tapes(side, place),
+    ...side.references.flatMap(({ spot, name }) =>
+      spot !== undefined && letters.has(name) ? pointMark(place(spot)) : [],
+    ),
+    ...side.placed.flatMap((one) =>
+      holeMark(place(one.spot), ((one.hole.sizeM ?? 0.01) * mm) / 2, one.toMark),
+    ),
+  ];
+  return {
+    shapes: [...shapes, ...labels(side, place, letters, numbers, room)],
+    scale,
+    letters,
+    numbers,
+    ...(view.bowRight === undefined ? {} : { bowRight: view.bowRight }),
+  };
+}
+
+/** Points along a side of a zone, so that it follows the strip. */
+function between(a: Spot, b: Spot): [number, number][] {
+  return Array.from({ length: 8 }, (_, k) => [
+    a[0] + ((b[0] - a[0]) * k) / 8,
+    a[1] + ((b[1] - a[1]) * k) / 8,
+  ]);
+}
+
+function tapes(side: SideFigures, place: (spot: Spot) => Point): Shape[] {
+  const spots = new Map<string, Spot>([
+    ...side.references.flatMap(({ name, spot }) => (spot === undefined ? [] : [[name, spot] as const])),
+    ...side.placed.map(({ piece, spot }) => [piece.name, spot] as const),
+  ]);
+  return side.marks.flatMap(({ mark }) => {
+    const to = place(mark.spot);
+    const from = (name: string, stroke: Stroke): Shape[] => {
+      const spot = spots.get(name);
+      if (spot === undefined) return [];
+      const start = place(spot);
+      return [line(start.x, start.y, to.x, to.y, stroke)];
+    };
+    return [
+      ...(mark.method === "two tapes" ? mark.readings.flatMap((one) => from(one.from, tapeStroke)) : []),
+      ...(mark.method === "along then square" ? squareWay(side, mark, spots, place) : []),
+      ...(mark.check ? from(mark.check.from, checkStroke) : []),
+    ];
+  });
+}
+
+/** Along the edge to the foot, then square off it. */
+function squareWay(
+  { face }: SideFigures,
+  { edge: name = "", at, spot, readings }: Mark,
+  spots: ReadonlyMap<string, Spot>,
+  place: (spot: Spot) => Point,
+): Shape[] {
+  const edge = edgesOf(face).find((one) => one.name === name);
+  const start = spots.get(readings[0]?.from ?? "");
+  if (edge === undefined || start === undefined) return [];
+  const [from, to] = [
+    nearestShare(face, edge, placeOn(face, start)).share,
+    nearestShare(face, edge, at).share,
+  ];
+  const along = Array.from({ length: 13 }, (_, k) => place(spotOnEdge(edge, from + ((to - from) * k) / 12)));
+  return [polyline(along, tapeStroke), polyline([place(spotOnEdge(edge, to)), place(spot)], tapeStroke)];
+}
+
+/** A solid triangle standing on the point. */
+function pointMark({ x, y }: Point): Shape[] {
+  return [
+    polygon(
+      [
+        { x, y },
+        { x: x - 1.5, y: y + 2.6 },
+        { x: x + 1.5, y: y + 2.6 },
+      ],
+      { fill: "ink" },
+    ),
+  ];
+}
+
+function holeMark({ x, y }: Point, r: number, toMark: boolean): Shape[] {
+  const arm = Math.max(r, 1) + 1.2;
+  return [
+    {
+      kind: "circle",
+      cx: x,
+      cy: y,
+      r: Math.max(r, 0.7),
+      fill: "paper",
+      stroke: toMark ? strokes.line : strokes.hair,
+    },
+    ...(toMark
+      ? [
+          polyline(
+            [
+              { x: x - arm, y },
+              { x: x + arm, y },
+            ],
+            strokes.fine,
+          ),
+          polyline(
+            [
+              { x, y: y - arm },
+              { x, y: y + arm },
+            ],
+            strokes.fine,
+          ),
+        ]
+      : []),
+  ];
+}
+
+function labels(
+  side: SideFigures,
+  place: (spot: Spot) => Point,
+  letters: ReadonlyMap<string, string>,
+  numbers: ReadonlyMap<string, number>,
+  room: Room,
+): Shape[] {
+  const frame: Bounds = {
+    minX: room.left,
+    minY: room.bottom,
+    maxX: room.left + room.widthMm,
+    maxY: room.bottom + room.heightMm,
+  };
+  const big = { sizeMm: points(13), weight: "semibold" } as const;
+  const marks = side.placed.flatMap(({ piece, spot }) => {
+    const number = numbers.get(piece.name);
+    return number === undefined ? [] : [{ at: place(spot), words: String(number), style: big, clearMm: 2.4 }];
+  });
+  const references = side.references.flatMap(({ name, spot }) => {
+    const letter = letters.get(name);
+    return letter === undefined || spot === undefined
+      ? []
+      : [{ at: place(spot), words: letter, style: { ...big, colour: "accent" as const }, clearMm: 3.2 }];
+  });
+  // labels keep off the points and holes themselves
+  const taken = [...side.placed, ...side.references].flatMap(({ spot }): Bounds[] => {
+    if (spot === undefined) return [];
+    const { x, y } = place(spot);
+    return [{ minX: x - 1.2, maxX: x + 1.2, minY: y - 1.2, maxY: y + 1.2 }];
+  });
+  const put = placeLabels([...marks, ...references], frame, taken);
+  const soft = { sizeMm: points(8.5), colour: "soft" as const };
+  const there = side.placed
+    .filter(({ toMark }) => !toMark)
+    .map(({ piece, spot }) => ({ at: place(spot), words: piece.name, style: soft, clearMm: 2.2 }));
+  const zones = side.zones.map((zone) => {
+    const middle = around(zone.outline.map(place));
+    return {
+      at: { x: (middle.minX + middle.maxX) / 2, y: middle.minY + 1 },
+      words: zone.name,
+      style: soft,
+      clearMm: 1,
+    };
+  });
+  const openings = side.openings.map(({ name, at }) => ({
+    at: place(spotNear(side.face, at).spot),
+    words: name.replace(/ (port|starboard)$/, ""),
+    style: soft,
+    clearMm: 0.5,
+  }));
+  const rest = placeLabels([...there, ...zones, ...openings], frame, [...taken, ...put.shapes.map(boundsOf)]);
+  return [...put.shapes, ...rest.shapes];
+}
+
+/** A bar that shows the drawing's scale, with its length in words. */
+export function scaleBar(x: number, y: number, lengthMm: number, words: string): Shape[] {
+  return [
+    line(x, y, x + lengthMm, y, strokes.line),
+    line(x, y - 1, x, y + 1, strokes.line),
+    line(x + lengthMm, y - 1, x + lengthMm, y + 1, strokes.line),
+    text(x + lengthMm + 2, y - 1.1, words, { sizeMm: points(9), colour: "soft" }),
+  ];
+}

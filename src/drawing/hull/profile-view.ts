@@ -1,0 +1,171 @@
+import type { FormFigures, HullFigures } from "../../core/hull/figures.js";
+import { lineAt } from "../../core/hull/form/line.js";
+import { type Bounds, boundsOf } from "../bounds.js";
+import { placeLabels } from "../label-places.js";
+import { line, points, polyline, strokes } from "../make.js";
+import type { Point, Shape, Stroke } from "../shapes.js";
+import type { Room } from "./marks-view.js";
+
+const waterStroke: Stroke = { colour: "blue", widthMm: 0.5 };
+const stationStroke: Stroke = { colour: "hair", widthMm: 0.15 };
+
+/** How the boat's own metres come to lie on a sheet: x from aft to the right, z up. */
+interface Sheet {
+  readonly at: (x: number, z: number) => Point;
+  readonly scale: number;
+}
+
+function sheetFor(
+  form: NonNullable<FormFigures["form"]>,
+  room: Room,
+  highestM: number,
+  lowestM: number,
+): Sheet {
+  const wanted = Math.max(
+    ((form.toM - form.fromM) * 1000) / (room.widthMm - 14),
+    ((highestM - lowestM) * 1000) / (room.heightMm - 10),
+  );
+  const scale = Math.ceil(wanted / 5) * 5;
+  const mm = 1000 / scale;
+  const x0 = room.left + room.widthMm / 2 - ((form.fromM + form.toM) / 2) * mm;
+  const z0 = room.bottom + room.heightMm / 2 - ((highestM + lowestM) / 2) * mm;
+  return { scale, at: (x, z) => ({ x: x0 + x * mm, y: z0 + z * mm }) };
+}
+
+function along(fromM: number, toM: number, steps = 40): number[] {
+  return Array.from({ length: steps + 1 }, (_, i) => fromM + ((toM - fromM) * i) / steps);
+}
+
+/** Profile of the hull afloat: its lines from the side, the water, what weighs, and the holes. Seen from starboard: the bow to the right. */
+export function profileAfloat(hull: HullFigures, room: Room): { shapes: Shape[]; scale: number } | undefined {
+  const form = hull.form?.form;
+  if (form === undefined) return undefined;
+  const heights = form.lines.flatMap(({ points: measured }) => measured.map(([, , z]) => z));
+  const weights = hull.float?.weights ?? [];
+  const all = [...heights, ...weights.map(({ at }) => at[2])];
+  const { at, scale } = sheetFor(form, room, Math.max(...all), Math.min(...all));
+  const plane = hull.float?.rest?.floating.plane;
+  const shapes: Shape[] = form.lines.map((one) =>
+    polyline(
+      along(one.fromM, one.toM).map((x) => at(x, lineAt(one, x)[2])),
+      one === form.lines[0] || one === form.lines.at(-1) ? strokes.bold : strokes.line,
+    ),
+  );
+  const [keel, sheer] = [form.lines[0], form.lines.at(-1)];
+  if (keel && sheer)
+    for (const x of [form.fromM, form.toM]) {
+      const [low, high] = [at(x, lineAt(keel, x)[2]), at(x, lineAt(sheer, x)[2])];
+      shapes.push(line(low.x, low.y, high.x, high.y, strokes.bold));
+    }
+  if (plane !== undefined) {
+    const level = (x: number) => (plane.levelM - plane.up[0] * x) / plane.up[2];
+    const reach = 0.04 * (form.toM - form.fromM);
+    const [a, b] = [form.fromM - reach, form.toM + reach];
+    const [from, to] = [at(a, level(a)), at(b, level(b))];
+    shapes.push(line(from.x, from.y, to.x, to.y, waterStroke));
+  }
+  const frame: Bounds = {
+    minX: room.left,
+    minY: room.bottom,
+    maxX: room.left + room.widthMm,
+    maxY: room.bottom + room.heightMm,
+  };
+  const small = { sizeMm: points(8.5) };
+  const dots = weights
+    .filter(({ massKg }) => massKg >= 2)
+    .map(({ at: place }): Shape => {
+      const { x, y } = at(place[0], place[2]);
+      return { kind: "circle", cx: x, cy: y, r: 1.1, fill: "accent" };
+    });
+  const holes = hull.holes.filter(({ side, there }) => side === "port" || there);
+  const rings = holes.map(({ at: place }): Shape => {
+    const { x, y } = at(place[0], place[2]);
+    return { kind: "circle", cx: x, cy: y, r: 0.9, fill: "paper", stroke: strokes.line };
+  });
+  const named = placeLabels(
+    [
+      ...weights
+        .filter(({ massKg }) => massKg >= 2)
+        .map(({ name, at: place }) => ({
+          at: at(place[0], place[2]),
+          words: name,
+          style: { ...small, colour: "accent" as const },
+          clearMm: 1.8,
+        })),
+      ...holes.map(({ name, at: place }) => ({
+        at: at(place[0], place[2]),
+        words: name,
+        style: { ...small, colour: "soft" as const },
+        clearMm: 1.6,
+      })),
+    ],
+    frame,
+    [...dots, ...rings].map(boundsOf),
+  );
+  return { shapes: [...shapes, ...named.shapes, ...dots, ...rings], scale };
+}
+
+/** Plan and profile of the lines with the stations measured: half-breadths above, heights below. */
+export function surveyView(
+  form: FormFigures,
+  stationsM: readonly number[],
+  isMeasured: (line: string, xM: number) => boolean,
+  room: Room,
+): Shape[] {
+  const made = form.form;
+  if (made === undefined) return [];
+  const halves = made.lines.flatMap(({ points: measured }) => measured.map(([, y]) => y));
+  const heights = made.lines.flatMap(({ points: measured }) => measured.map(([, , z]) => z));
+  const [most, low, high] = [Math.max(...halves), Math.min(...heights), Math.max(...heights)];
+  const wanted = Math.max(
+    ((made.toM - made.fromM) * 1000) / (room.widthMm - 30),
+    ((most + (high - low)) * 1000) / (room.heightMm - 18),
+  );
+  const mm = 1000 / wanted;
+  const x0 = room.left + 24 - made.fromM * mm;
+  const plan = room.bottom + room.heightMm - 4 - most * mm;
+  const base = plan - 9 - (high - low) * mm;
+  const shapes: Shape[] = [];
+  for (const x of stationsM) {
+    const px = x0 + x * mm;
+    shapes.push(line(px, base - 1, px, plan + most * mm, stationStroke));
+  }
+  shapes.push(line(x0 + made.fromM * mm, plan, x0 + made.toM * mm, plan, strokes.softDash));
+  for (const one of made.lines) {
+    const xs = along(one.fromM, one.toM);
+    const stroke = one.knuckle ? strokes.line : strokes.fine;
+    if (one.points.some(([, y]) => y > 1e-3))
+      shapes.push(
+        polyline(
+          xs.map((x) => ({ x: x0 + x * mm, y: plan + lineAt(one, x)[1] * mm })),
+          stroke,
+        ),
+      );
+    shapes.push(
+      polyline(
+        xs.map((x) => ({ x: x0 + x * mm, y: base + (lineAt(one, x)[2] - low) * mm })),
+        stroke,
+      ),
+    );
+    for (const [x, y, z] of one.points.filter(([at]) => isMeasured(one.name, at))) {
+      if (y > 1e-3) shapes.push({ kind: "circle", cx: x0 + x * mm, cy: plan + y * mm, r: 0.7, fill: "ink" });
+      shapes.push({ kind: "circle", cx: x0 + x * mm, cy: base + (z - low) * mm, r: 0.7, fill: "ink" });
+    }
+  }
+  const style = { sizeMm: points(9), colour: "soft" as const };
+  const frame: Bounds = {
+    minX: room.left,
+    minY: room.bottom,
+    maxX: room.left + room.widthMm,
+    maxY: room.bottom + room.heightMm,
+  };
+  const named = made.lines.flatMap((one) => {
+    const [x, y, z] = one.points[0] ?? [0, 0, 0];
+    const beside = { style, clearMm: 1.5 };
+    return [
+      { ...beside, at: { x: x0 + x * mm - 14, y: base + (z - low) * mm }, words: one.name },
+      ...(y > 1e-3 ? [{ ...beside, at: { x: x0 + x * mm - 14, y: plan + y * mm }, words: one.name }] : []),
+    ];
+  });
+  return [...shapes, ...placeLabels(named, frame).shapes];
+}

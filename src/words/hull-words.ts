@@ -1,0 +1,202 @@
+import { edgesOf } from "../core/hull/faces/edge.js";
+import type { Face } from "../core/hull/faces/face.js";
+import type { HoleFigures, SideMark } from "../core/hull/figures.js";
+import type { NextMeasurement } from "../core/hull/form/next-measurement.js";
+import type { HoleTool } from "../core/hull/holes/tool.js";
+import type { Reason } from "../core/hull/marks/choose.js";
+import type { Mark } from "../core/hull/marks/mark.js";
+import type { Verdict } from "../core/hull/marks/verdict.js";
+import type { Shows } from "../core/plan/model/plan.js";
+import { writeInches } from "../core/quantity/write.js";
+import { decimals, lengthWords, noFigure } from "./numbers.js";
+
+const tie = "\u00a0";
+
+/** A reading as the owner's tape shows it: `37 1/2 in` to its graduation, or millimetres. */
+export function readingWords(valueM: number, graduationM: number, shows: Shows): string {
+  if (!Number.isFinite(valueM)) return noFigure;
+  const parts = 0.0254 / graduationM;
+  const onInches = [1, 2, 4, 8, 16, 32, 64].find((one) => Math.abs(parts - one) < 1e-6);
+  if (onInches !== undefined) return writeInches(valueM, onInches).replaceAll(" ", tie);
+  if (shows.lengths === "inches" && graduationM > 0.0254) return lengthWords(valueM, shows);
+  const places = graduationM < 9.99e-4 ? 1 : 0;
+  return `${decimals(valueM * 1000, places)}${tie}mm`;
+}
+
+/** Small lengths that are no readings (a spread, a shift): always tenths of a millimetre. */
+export const smallWords = (valueM: number | undefined): string =>
+  valueM === undefined || !Number.isFinite(valueM) ? noFigure : `${decimals(valueM * 1000, 1)}${tie}mm`;
+
+/** A bore, by what drills are called: whole or tenths of millimetres. */
+export const boreWords = (mm: number): string => `${Number(decimals(mm, 1))}${tie}mm`;
+
+export const degreeWords = (degrees: number | undefined, places = 0): string =>
+  degrees === undefined || !Number.isFinite(degrees) ? noFigure : `${decimals(degrees, places)}°`;
+
+const nextReasons: Readonly<Record<NextMeasurement["reason"], string>> = {
+  missing: "the station has no figure for it",
+  gap: "nothing was measured near it, and the line may bend there",
+  end: "the line is not measured to its end",
+  check: "all else is sure enough; this one guards against a slip",
+};
+
+/** What to measure next and why. */
+export function nextWords(next: NextMeasurement, shows: Shows): string {
+  const what =
+    next.coordinate === "breadth"
+      ? `breadth over both ${next.line}s`
+      : `${next.coordinate} of the ${next.line}`;
+  const unsure = next.reason === "check" ? "" : `; unsure by ${lengthWords(next.uncertaintyM, shows)} now`;
+  return `${what} at station ${lengthWords(next.atM, shows)}: ${nextReasons[next.reason]}${unsure}`;
+}
+
+/** Why two reference points were taken or left. */
+export function reasonWords({ reason, with: [a, b], crossingDeg, majorM }: Reason): string {
+  const about = `${a} and ${b}, crossing at ${degreeWords(crossingDeg)}, leave ${smallWords(majorM)}`;
+  switch (reason) {
+    case "least uncertain":
+      return `taken: ${about}, the least of all pairs`;
+    case "next best":
+      return `next best: ${about}`;
+    case "only pair":
+      return `taken: ${about}; no other pair crosses well`;
+    case "refused: flat crossing":
+      return `refused: ${a} and ${b} cross too flat, at ${degreeWords(crossingDeg)}`;
+  }
+}
+
+/** How the mark is set out, in one line. */
+export function methodWords(mark: Mark, face?: Face): string {
+  if (mark.method === "two tapes") return "two tapes";
+  if (mark.method === "none") return "cannot be set out";
+  return `along ${edgeWords(mark.edge, face)}, then square`;
+}
+
+/** What an edge is called: of a strip by its place, of a flat face by where it lies as one looks at it. */
+export function edgeWords(name = "", face?: Face): string {
+  if (["lower", "upper", "aft", "fore"].includes(name)) return `the ${name} edge`;
+  const edge = face && edgesOf(face).find((one) => one.name === name);
+  if (edge === undefined || face?.kind !== "flat") return name || "the edge";
+  const middle = (axis: 0 | 1) => (edge.from[axis] + edge.to[axis]) / 2;
+  const centre = (axis: 0 | 1) => {
+    const values = face.outline.map((corner) => corner[axis]);
+    return (Math.min(...values) + Math.max(...values)) / 2;
+  };
+  const level = Math.abs(edge.to[0] - edge.from[0]) >= Math.abs(edge.to[1] - edge.from[1]);
+  if (level) return `the ${middle(1) > centre(1) ? "top" : "bottom"} edge`;
+  return `the ${middle(0) > centre(0) ? "right" : "left"} edge`;
+}
+
+/** Which way a length along an edge is to be laid off. */
+export function wayWords(name: string, alongM: number, face: Face): string {
+  if (face.kind === "curved")
+    return name === "aft" || name === "fore" ? (alongM < 0 ? "down" : "up") : alongM < 0 ? "aft" : "forward";
+  const edge = edgesOf(face).find((one) => one.name === name);
+  if (edge === undefined) return "";
+  const sign = alongM < 0 ? -1 : 1;
+  const [x, y] = [(edge.to[0] - edge.from[0]) * sign, (edge.to[1] - edge.from[1]) * sign];
+  if (Math.abs(x) >= Math.abs(y)) return x > 0 ? "to the right" : "to the left";
+  return y > 0 ? "up" : "down";
+}
+
+/** `forward`, `aft` along a strip, `right`, `left` on a flat face; `up`, `down`. */
+export function moveWords({ moveAlongM, moveUpM }: Verdict, strip: boolean): string {
+  const along = moveAlongM > 0 ? (strip ? "forward" : "right") : strip ? "aft" : "left";
+  const parts = [
+    ...(Math.abs(moveAlongM) > 2.5e-4 ? [`${smallWords(Math.abs(moveAlongM))} ${along}`] : []),
+    ...(Math.abs(moveUpM) > 2.5e-4
+      ? [`${smallWords(Math.abs(moveUpM))} ${moveUpM > 0 ? "up" : "down"}`]
+      : []),
+  ];
+  return parts.length > 0 ? `move ${parts.join(" and ")}` : "leave it";
+}
+
+const verdicts: Readonly<Record<Verdict["verdict"], string>> = {
+  good: "good",
+  misplaced: "misplaced",
+  "boat not symmetrical": "follows the boat, which is not symmetrical",
+  "reading in doubt": "a reading is in doubt: take it again",
+  "not known": "not measured",
+};
+export const verdictWords = (verdict: Verdict["verdict"]): string => verdicts[verdict];
+
+/** How a mark of the second side goes with its twin; empty on the first. */
+export function twinWords({ twin }: SideMark): string {
+  if (twin === undefined) return "";
+  if (twin.shared) return `same numbers as ${twin.of}`;
+  return `own numbers: ${twin.of}'s would land ${smallWords(twin.shiftM)} off`;
+}
+
+const minds: Readonly<Record<HoleTool["mind"][number], string>> = {
+  "back with wood": "back the sheet with wood",
+  "peck and clear chips": "go in steps and clear the chips",
+  "no cutting oil": "no cutting oil: it cracks the sheet",
+  "round the rim": "round the rim",
+  "keep off moulded corners": "keep off moulded corners",
+  "seal the end grain": "seal the end grain",
+  "isolate from the fitting": "isolate the metals from each other",
+  "dust of glass": "mask and goggles: glass dust",
+  "stop the step with tape": "mark the step with tape, or it runs on",
+};
+
+/** Pilot, tool and speed, and what to mind. */
+export function toolWords(hole: HoleFigures): string {
+  const { tool, cut } = hole;
+  if (hole.there) return "there already";
+  if (tool === undefined || cut === undefined) return "not known";
+  const speed = tool.rpm === undefined ? "" : `, about ${tool.rpm}${tie}rpm`;
+  const pilot = tool.pilotMm < cut.holeMm ? `pilot ${boreWords(tool.pilotMm)}, then ` : "";
+  return `${pilot}${tool.tool} ${boreWords(cut.holeMm)}${speed}`;
+}
+
+export const mindWords = (tool: HoleTool | undefined): string =>
+  (tool?.mind ?? []).map((one) => minds[one]).join("; ");
+
+/** What seals it, and how long that takes. */
+export function sealWords({ plan, sealing }: HoleFigures): string {
+  if (plan.water === "drain") return "drain";
+  if (plan.water === "open") return "open";
+  if (plan.water === undefined) return "not said";
+  if (plan.seal === "gasket") return "sealed by its gasket";
+  if (sealing === undefined) return "sealed";
+  return `sealant, ${decimals(sealing.ml, 1)}${tie}ml; cured through in ${decimals(sealing.cureHours / 24, 1)}${tie}days`;
+}
+
+/** What is behind it, nearest thing first. */
+export function behindWords(hole: HoleFigures, shows: Shows): string {
+  const { zone, roomM, words } = hole.behind;
+  return [
+    ...(words === undefined ? [] : [words]),
+    ...(zone === undefined ? [] : [`${zone.name} ${lengthWords(zone.distanceM, shows)} away`]),
+    ...(roomM === undefined ? [] : [`room ${lengthWords(roomM, shows)}`]),
+    ...(hole.reach?.through[0] === undefined ? [] : [`reached through ${hole.reach.through[0].opening}`]),
+  ].join("; ");
+}
+
+/** Height over still water. */
+export function heightWords({ afloat }: HoleFigures, shows: Shows): string {
+  if (afloat === undefined) return "not known";
+  return afloat.heightM > 0
+    ? lengthWords(afloat.heightM, shows)
+    : `${lengthWords(-afloat.heightM, shows)} under`;
+}
+
+/** Heel that puts it under, and to which side. */
+export function heelWords({ afloat }: HoleFigures): string {
+  if (afloat === undefined) return "not known";
+  if (afloat.heightM <= 0) return "under";
+  const heel = afloat.heelUnderDeg;
+  return heel === undefined
+    ? "dry to 60°"
+    : `${degreeWords(Math.abs(heel))} to ${heel > 0 ? "starboard" : "port"}`;
+}
+
+/** Trim that puts it under. */
+export function trimWords({ afloat }: HoleFigures): string {
+  if (afloat === undefined) return "not known";
+  if (afloat.heightM <= 0) return "under";
+  const trim = afloat.trimUnderDeg;
+  return trim === undefined
+    ? "dry to 15°"
+    : `${degreeWords(Math.abs(trim))} by the ${trim > 0 ? "bow" : "stern"}`;
+}
