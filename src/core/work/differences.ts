@@ -69,15 +69,15 @@ export function standing(built: AsBuilt): AsBuilt {
     lengths: last(built.lengths, ({ run }) => run),
     holes: last(built.holes, ({ hole }) => hole),
     entries: last(built.entries, ({ box, run, on, atM }) =>
-      JSON.stringify(run === spare ? [box, on, atM] : [box, run]),
+      JSON.stringify(isSpareEntry(run) ? [box, on, atM] : [box, run]),
     ),
     joints: last(built.joints, ({ at, end }) => JSON.stringify([at, end])),
     ratings: last(built.ratings, ({ device }) => device),
   };
 }
 
-/** Name of the run of an entry that is kept for later. */
-export const spare = "spare";
+/** An entry that is kept for later: `spare`, `spare 2`. */
+export const isSpareEntry = (run: string): boolean => /^spare( \d+)?$/.test(run);
 
 function holeDifferences(built: BuiltHole, wanted: PlannedHole | undefined): Difference[] {
   if (wanted === undefined) return [{ kind: "hole not wanted", built }];
@@ -102,11 +102,10 @@ function countedAlike(a: Place, b: Place): boolean {
 }
 
 function entryDifferences(built: BuiltEntry, { runs }: CompletePlan, { entries }: WorkFacts): Difference[] {
-  const isSpare = built.run === spare;
-  if (
-    !isSpare &&
-    !runs.some(({ name, from, to }) => name === built.run && [from.place, to.place].includes(built.box))
-  )
+  const isSpare = isSpareEntry(built.run);
+  const [name = ""] = built.run.split(" / ");
+  const run = runs.find((one) => one.name === name);
+  if (!isSpare && run?.from.place !== built.box && run?.to.place !== built.box)
     return [{ kind: "entry not wanted", built }];
   const wanted = isSpare ? undefined : entries?.get(built.box)?.find(({ run }) => run === built.run);
   if (wanted === undefined) return [];

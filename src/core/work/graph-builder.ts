@@ -14,9 +14,9 @@ export class GraphBuilder {
       sizes: [],
       readings: [],
       tools: [],
-      consumables: [],
       inOneGo: false,
       ...step,
+      consumables: (step.consumables ?? []).filter(({ count }) => count > 0),
     });
     return step.id;
   }

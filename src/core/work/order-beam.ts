@@ -81,7 +81,7 @@ function follow(
   const order = [...from.order];
   let { standing } = from;
   const release = (step: number): number => {
-    let at = problem.startMin;
+    let at = problem.earliestMin[step] ?? problem.startMin;
     for (const { step: first, restMin } of problem.before[step] ?? [])
       at = Math.max(at, (end[first] as number) + restMin);
     return at;
@@ -141,7 +141,7 @@ function boundOf(
     minutes += problem.minutes[step] as number;
     const tool = problem.tool[step] as number;
     if (tool >= 0 && tool !== standing.tool) tools.add(tool);
-    let release = standing.atMin;
+    let release = Math.max(standing.atMin, problem.earliestMin[step] ?? standing.atMin);
     for (const { step: first, restMin } of problem.before[step] ?? [])
       if ((waiting[first] as number) < 0) release = Math.max(release, (end[first] as number) + restMin);
     latest = Math.max(latest, release + (problem.minutes[step] as number) + (tail[step] as number));

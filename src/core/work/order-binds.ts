@@ -37,6 +37,7 @@ export function bindingOf(
       undefined,
     );
     const begun = start[step] ?? 0;
+    const own = problem.earliestMin[step] ?? 0;
     const waitedMin = Math.max(0, begun - busy);
     if (slowest && slowest.until > problem.calendar.nextFree(busy)) {
       const key = precedences.find(
@@ -50,6 +51,10 @@ export function bindingOf(
         ...(key && { cure: key }),
       });
       at = slowest.step;
+    } else if (own > problem.calendar.nextFree(busy)) {
+      // what it rests after was done before the work that is ordered here
+      chain.push({ step: id(step), by: "cure", waitedMin });
+      break;
     } else {
       const by = previous === undefined ? "start" : waitedMin > 0 ? "hours" : "hands";
       chain.push({

@@ -20,7 +20,7 @@ export function lowerBound(problem: OrderProblem): LowerBound {
   let endMin = calendar.work(startMin, sum(minutes) + changes * setupMin, false).end;
   if (minutes.length === 0) endMin = startMin;
   for (const step of order) {
-    let release = startMin;
+    let release = problem.earliestMin[step] ?? startMin;
     for (const { step: first, restMin } of problem.before[step] ?? [])
       release = Math.max(release, (head[first] as number) + restMin);
     head[step] = calendar.work(release, minutes[step] as number, problem.inOneGo[step] === 1).end;

@@ -54,7 +54,7 @@ export function timed(problem: OrderProblem, order: readonly number[]): Timed {
   const change = new Uint8Array(count);
   let standing = beginning(problem);
   for (const step of order) {
-    let release = problem.startMin;
+    let release = problem.earliestMin[step] ?? problem.startMin;
     for (const { step: first, restMin } of problem.before[step] ?? []) {
       const ended = end[first] as number;
       if (Number.isNaN(ended)) throw new RangeError(`step ${step} must come after step ${first}`);

@@ -61,7 +61,7 @@ export function exactOrder(
 }
 
 function extend(problem: OrderProblem, label: Label, mask: number, step: number): Label {
-  let release = problem.startMin;
+  let release = problem.earliestMin[step] ?? problem.startMin;
   for (const { step: first, restMin } of problem.before[step] ?? [])
     release = Math.max(release, (label.end[first] as number) + restMin);
   const { standing, end: endMin } = next(problem, label.standing, step, release);

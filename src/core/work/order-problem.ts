@@ -16,6 +16,8 @@ export interface OrderProblem {
   readonly calendar: Calendar;
   /** First minute one may begin. */
   readonly startMin: number;
+  /** First minute each step may begin: something done before may still have to rest. */
+  readonly earliestMin: Float64Array;
   /** Getting out another tool [min]; and what being spared it is worth in later finishing [min]. */
   readonly setupMin: number;
   readonly nuisanceMin: number;
@@ -26,6 +28,8 @@ export interface OrderWishes {
   readonly windows?: readonly FreeWindow[];
   /** Hours after Monday 00:00 at which one begins. */
   readonly startH?: number;
+  /** Minutes after the beginning before which a step may not begin, by id. */
+  readonly notBefore?: ReadonlyMap<string, number>;
   readonly setupMinutes?: number;
   readonly nuisanceMinutes?: number;
 }
@@ -60,6 +64,10 @@ export function orderProblemOf({ steps, precedences }: WorkGraph, wishes: OrderW
   for (const { id, minutes } of steps)
     if (!(minutes >= 0 && Number.isFinite(minutes)))
       throw new RangeError(`minutes of ${id} must be ≥ 0, got ${minutes}`);
+  const startMin = (wishes.startH ?? 0) * 60;
+  for (const [id, wait] of wishes.notBefore ?? [])
+    if (!(wait >= 0 && Number.isFinite(wait)))
+      throw new RangeError(`a wait before ${id} must be ≥ 0 min, got ${wait}`);
   const problem = {
     minutes: Float64Array.from(steps, ({ minutes }) => minutes),
     inOneGo: Uint8Array.from(steps, ({ inOneGo }) => (inOneGo ? 1 : 0)),
@@ -68,7 +76,8 @@ export function orderProblemOf({ steps, precedences }: WorkGraph, wishes: OrderW
     before,
     after,
     calendar: new Calendar(wishes.windows ?? []),
-    startMin: (wishes.startH ?? 0) * 60,
+    startMin,
+    earliestMin: Float64Array.from(steps, ({ id }) => startMin + (wishes.notBefore?.get(id) ?? 0)),
     setupMin: wishes.setupMinutes ?? toolChange.setupMinutes,
     nuisanceMin: wishes.nuisanceMinutes ?? toolChange.nuisanceMinutes,
   };

@@ -1,14 +1,10 @@
 import type { CompleteRun } from "../plan/completed.js";
-import type { JointKind } from "../plan/model/common.js";
-import { cureHours } from "../reference/cures.js";
 import { supportRules } from "../reference/supports.js";
-import type { ToolKey } from "../reference/tools.js";
 import { workMinutes } from "../reference/work-times.js";
 import type { GraphBuilder } from "./graph-builder.js";
 import type { StepSize } from "./step.js";
-import type { WorkInput } from "./work-input.js";
-
-const heated: readonly JointKind[] = ["sealed butt", "solder sleeve", "soldered and sleeved"];
+import { addEnd, type MadeJoints } from "./step-ends.js";
+import type { HeldStretch, WorkFacts, WorkInput } from "./work-input.js";
 
 /** Conductors at one end of a run. */
 export function coresOf(run: CompleteRun): number {
@@ -22,24 +18,41 @@ export function coresOf(run: CompleteRun): number {
   return outs + backs;
 }
 
-/** Steps of each cable: measure, cut, draw, make its ends, clip, label. */
-export function addRuns(graph: GraphBuilder, { plan, sizes }: WorkInput): void {
+/** Steps of each cable: measure, cut, draw, make its ends, label; then clips along each stretch. */
+export function addRuns(graph: GraphBuilder, input: WorkInput, facts: WorkFacts): void {
+  const { plan, sizes } = input;
   const places = new Set([...plan.panels, ...plan.boxes].map(({ name }) => name));
   const gear = new Map(plan.gear.map((piece) => [piece.name, piece]));
+  const joints: MadeJoints = new Set();
+  for (const { name, edge } of plan.source.waypoints) {
+    if (edge !== "grommet" || !plan.runs.some(({ along }) => along?.includes(name))) continue;
+    graph.add({
+      id: `grommet / ${name}`,
+      kind: "seal",
+      task: "fit grommet",
+      at: [name],
+      minutes: workMinutes.fitGrommet,
+      pieces: [name],
+      consumables: [{ what: "grommet", count: 1 }],
+    });
+  }
   for (const run of plan.runs) {
     const { name } = run;
     const cores = coresOf(run);
-    const conductor = sizes.choices
-      .filter((choice) => choice.run === run.group)
-      .map((choice): StepSize => ({ what: "conductor", of: choice.id, key: choice.size.key }));
-    const length: StepSize = { what: "length", of: name, m: run.lengthM };
     const at = [run.from.place, run.to.place];
+    const length: StepSize = { what: "length", of: name, m: run.lengthM };
+    const conductor = sizes.choices
+      .filter((choice) => choice.run === run.group || choice.run === name)
+      .map((choice): StepSize => ({ what: "conductor", of: choice.id, key: choice.size.key }));
+    const cuts = facts.cuts?.get(name);
+    const pieces = cuts?.length ?? (run.sheathed ? 1 : cores);
     graph.add({
       id: `survey / ${name}`,
       kind: "survey",
       task: "survey run",
       at,
       minutes: workMinutes.surveyRun,
+      pieces: [name],
       sizes: [length],
       tools: ["tape"],
     });
@@ -49,18 +62,18 @@ export function addRuns(graph: GraphBuilder, { plan, sizes }: WorkInput): void {
       kind: "draw wire",
       task: "cut wire",
       at,
-      minutes: workMinutes.cutWire * (run.sheathed ? 1 : cores),
+      minutes: workMinutes.cutWire * pieces,
       pieces: [name],
-      sizes: [length, ...conductor],
+      sizes: cuts === undefined ? [length, ...conductor] : [...cuts, ...conductor],
       tools: ["cutter and stripper"],
-      consumables: [{ what: "wire", count: run.sheathed ? 1 : cores }],
+      consumables: [{ what: "wire", count: pieces }],
     });
     graph.wait(`cut / ${name}`, `survey / ${name}`, "measure before cutting");
     graph.add({
       id: `draw / ${name}`,
       kind: "draw wire",
       task: "draw wire",
-      at,
+      at: [run.from.place, ...(run.along ?? []), run.to.place],
       minutes: Math.round(workMinutes.drawWire + workMinutes.drawWirePerM * run.lengthM),
       pieces: [name],
       sizes: [length],
@@ -69,9 +82,11 @@ export function addRuns(graph: GraphBuilder, { plan, sizes }: WorkInput): void {
       consumables: [{ what: "pulling tape", count: 2 }],
     });
     graph.wait(`draw / ${name}`, `cut / ${name}`, "cut before drawing");
+    for (const point of run.along ?? [])
+      graph.wait(`draw / ${name}`, `grommet / ${point}`, "hole before wire");
     for (const end of ["start", "end"] as const) {
       const place = end === "start" ? run.from.place : run.to.place;
-      addEnd(graph, run, end, place, cores);
+      addEnd(graph, { run, end, place, cores, facts, joints });
       if (places.has(place)) {
         graph.wait(`draw / ${name}`, `deburr box / ${place}`, "hole before wire");
         graph.wait(`draw / ${name}`, `mount / ${place}`, "mount before wire");
@@ -79,22 +94,6 @@ export function addRuns(graph: GraphBuilder, { plan, sizes }: WorkInput): void {
       const piece = gear.get(place);
       if (piece) graph.wait(`draw / ${name}`, `drill / ${piece.group}`, "hole before wire");
     }
-    const spacingM = supportRules.find(
-      (rule) => rule.rules === plan.source.rules && rule.what === (run.sheathed ? "sheathed" : "unsheathed"),
-    )?.maxApartM;
-    const clips = Math.max(1, Math.ceil(run.lengthM / (spacingM ?? 0.45)) - 1);
-    graph.add({
-      id: `secure / ${name}`,
-      kind: "secure",
-      task: "secure run",
-      at,
-      minutes: workMinutes.support * clips,
-      pieces: [name],
-      sizes: spacingM === undefined ? [] : [{ what: "spacing", of: name, m: spacingM }],
-      tools: ["screwdriver"],
-      consumables: [{ what: "clip", count: clips }],
-    });
-    graph.wait(`secure / ${name}`, `draw / ${name}`, "wire before clips");
     graph.add({
       id: `label / ${name}`,
       kind: "label",
@@ -107,71 +106,41 @@ export function addRuns(graph: GraphBuilder, { plan, sizes }: WorkInput): void {
     });
     graph.wait(`label / ${name}`, `draw / ${name}`, "wire before clips");
   }
+  for (const stretch of facts.stretches ?? ownStretches(input)) addClips(graph, stretch, places);
 }
 
-function addEnd(
-  graph: GraphBuilder,
-  run: CompleteRun,
-  end: "start" | "end",
-  place: string,
-  cores: number,
-): void {
-  const kind = end === "start" ? run.jointAtStart : run.jointAtEnd;
-  const join = `join / ${run.name} / ${end}`;
-  const soldered = kind === "soldered and sleeved";
-  const crimped =
-    kind.startsWith("crimped") || kind === "sealed butt" || kind === "push-on tab" || kind === "pin plug";
-  const tools: ToolKey[] = soldered
-    ? ["soldering iron", "cutter and stripper"]
-    : crimped
-      ? ["crimper", "cutter and stripper"]
-      : kind === "solder sleeve"
-        ? ["cutter and stripper"]
-        : ["screwdriver", "cutter and stripper"];
+/** Without routes each run is a stretch of its own, with as many clips as the rule's distance asks for. */
+function ownStretches({ plan }: WorkInput): HeldStretch[] {
+  return plan.runs.map((run): HeldStretch => {
+    const what = run.sheathed ? "sheathed" : "unsheathed";
+    const rule = supportRules.find((one) => one.rules === plan.source.rules && one.what === what);
+    const most = rule?.maxApartM;
+    return {
+      leg: run.name,
+      ofRun: true,
+      at: [run.from.place, run.to.place],
+      runs: [run.name],
+      supports: most === undefined ? 1 : Math.max(1, Math.ceil(run.lengthM / most) - 1),
+      ...(most === undefined ? {} : { apartM: most }),
+    };
+  });
+}
+
+function addClips(graph: GraphBuilder, stretch: HeldStretch, places: ReadonlySet<string>): void {
+  const { leg, ofRun, at, runs, supports, apartM } = stretch;
+  if (supports === 0 || runs.length === 0) return;
+  const id = `secure / ${ofRun ? "" : "leg "}${leg}`;
   graph.add({
-    id: join,
-    kind: "join",
-    task: "join end",
-    at: [place],
-    minutes: cores * (soldered ? workMinutes.solderConductor : workMinutes.joinConductor),
-    pieces: [run.name],
-    tools,
-    consumables: [
-      { what: "joint", count: cores },
-      ...(soldered ? [{ what: "solder" as const, count: 1 }] : []),
-    ],
-    ...(crimped ? { caution: "crimp pull" as const } : soldered ? { caution: "solder" as const } : {}),
+    id,
+    kind: "secure",
+    task: "secure run",
+    at,
+    minutes: workMinutes.support * supports,
+    pieces: runs,
+    sizes: apartM === undefined ? [] : [{ what: "spacing", of: leg, m: apartM }],
+    tools: ["screwdriver"],
+    consumables: [{ what: "clip", count: supports }],
   });
-  graph.wait(join, `draw / ${run.name}`, "wire before joint");
-  if (heated.includes(kind)) {
-    const shrink = `shrink / ${run.name} / ${end}`;
-    graph.add({
-      id: shrink,
-      kind: "join",
-      task: "shrink",
-      at: [place],
-      minutes: cores * workMinutes.shrinkSleeve,
-      pieces: [run.name],
-      tools: ["hot air"],
-      consumables: [{ what: "sleeve", count: cores }],
-      caution: "hot air",
-    });
-    graph.wait(shrink, join, "joint before shrinking");
-  }
-  const connect = `connect / ${run.name} / ${end}`;
-  graph.add({
-    id: connect,
-    kind: "connect",
-    task: "connect end",
-    at: [place],
-    minutes: cores * workMinutes.connectConductor,
-    pieces: [run.name],
-    tools: [kind === "crimped ring" || kind === "crimped fork" ? "spanner" : "screwdriver"],
-    drawing: { sheet: "diagram", of: place },
-  });
-  graph.wait(connect, join, "joint before connecting");
-  graph.wait(connect, `shrink / ${run.name} / ${end}`, "joint before connecting", {
-    key: "shrunk sleeve cold",
-    hours: cureHours["shrunk sleeve cold"],
-  });
+  for (const run of runs) graph.wait(id, `draw / ${run}`, "wire before clips");
+  for (const place of at) if (places.has(place)) graph.wait(`close / ${place}`, id, "prove before closing");
 }

@@ -3,6 +3,8 @@ import type { ToolKey } from "../reference/tools.js";
 
 export const stepKinds = [
   "survey",
+  "battery off",
+  "open up",
   "cut box",
   "mark",
   "drill",
@@ -24,18 +26,22 @@ export type StepKind = (typeof stepKinds)[number];
 export const tasks = [
   "survey boat",
   "survey run",
+  "battery off",
+  "open box",
   "mark box",
   "drill box",
   "deburr box",
   "mark gear",
   "drill gear",
   "seal edge",
+  "fit grommet",
   "cut wire",
   "draw wire",
   "join end",
   "shrink",
   "bed gear",
   "seal entries",
+  "fill box",
   "mount box",
   "mount panel",
   "mount battery",
@@ -91,13 +97,29 @@ export const consumableKeys = [
   "label",
   "screw",
   "fuse",
+  "grommet",
+  "plug",
 ] as const;
 export type ConsumableKey = (typeof consumableKeys)[number];
 
 export type StepSize =
   | { readonly what: "length"; readonly of: string; readonly m: number }
   | { readonly what: "conductor"; readonly of: string; readonly key: string }
-  | { readonly what: "hole"; readonly of: string; readonly mm: number }
+  | { readonly what: "hole"; readonly of: string; readonly mm: number; readonly face?: string }
+  | { readonly what: "cut length"; readonly of: string; readonly mm: number; readonly wire: string }
+  /** What goes on the end of a conductor, how far it is stripped, and what a pull on it must hold. */
+  | {
+      readonly what: "end";
+      readonly of: string;
+      readonly leg: "out" | "return";
+      readonly colour?: string;
+      readonly part?: string;
+      readonly sleeve?: string;
+      readonly stripMm: number;
+      readonly tool: string;
+      readonly pullN?: number;
+    }
+  | { readonly what: "gland"; readonly of: string; readonly size: string }
   | { readonly what: "spacing"; readonly of: string; readonly m: number }
   | { readonly what: "rating"; readonly of: string; readonly a: number };
 
@@ -106,6 +128,8 @@ export interface Step {
   readonly id: string;
   readonly kind: StepKind;
   readonly task: Task;
+  /** Of a step done in part: what of `pieces` was done before, and is no longer listed there. */
+  readonly doneBefore?: readonly string[];
   /** Names from the plan, where it is done. */
   readonly at: readonly string[];
   readonly pieces: readonly string[];
@@ -127,6 +151,7 @@ export const precedenceReasons = [
   "measure before cutting",
   "mark before drilling",
   "drill before deburring",
+  "drill before sealing",
   "box holes before contents",
   "hole before wire",
   "cut before drawing",
@@ -144,6 +169,8 @@ export const precedenceReasons = [
   "cured before wet",
   "prove before closing",
   "label before closing",
+  "battery off first",
+  "open before working",
 ] as const;
 export type PrecedenceReason = (typeof precedenceReasons)[number];
 

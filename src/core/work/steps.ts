@@ -1,7 +1,8 @@
 import { workMinutes } from "../reference/work-times.js";
 import { GraphBuilder } from "./graph-builder.js";
 import type { WorkGraph } from "./step.js";
-import { addBoxes, addGear } from "./step-places.js";
+import { addBoxes } from "./step-boxes.js";
+import { addGear } from "./step-gear.js";
 import { addProofs } from "./step-proofs.js";
 import { addRuns } from "./step-runs.js";
 import type { WorkFacts, WorkInput } from "./work-input.js";
@@ -22,7 +23,7 @@ export function workSteps(input: WorkInput, facts: WorkFacts = {}): WorkGraph {
     consumables: [{ what: "pencil", count: 1 }],
   });
   addBoxes(graph, input, facts);
-  addRuns(graph, input);
+  addRuns(graph, input, facts);
   addGear(graph, input, facts);
   addProofs(graph, input);
   return graph.done();

@@ -2,12 +2,11 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { workOut } from "../../../src/core/figures.js";
 import { readPlan } from "../../../src/core/plan/read.js";
-import { asBuiltView } from "../../../src/core/work/as-built.js";
 import { changesBetween } from "../../../src/core/work/changes.js";
 import { orderOf } from "../../../src/core/work/order.js";
 import { LoopError, orderProblemOf } from "../../../src/core/work/order-problem.js";
+import { planWork } from "../../../src/core/work/plan-work.js";
 import { workSteps } from "../../../src/core/work/steps.js";
-import { checkTicks } from "../../../src/core/work/ticks.js";
 import { evenings, madeUpGraph } from "../../outside/work-graphs.js";
 
 const figuresOf = (text: string) => {
@@ -70,23 +69,27 @@ as built:
   holes: [{hole: h, on: side, at: {along: 1 m, off: 200 mm}, size: 20 mm}]
 `;
     const later = figuresOf(`${text(name)}\n${more}`);
-    const view = asBuiltView(later, workSteps(later));
+    const { asBuilt: view, order: left } = planWork(later);
+    expect(left.steps).toEqual([]);
     expect(view.record).toBe(later.plan.source.work);
     expect(view.steps.flatMap(({ done }) => done)).toHaveLength(graph.steps.length + 1);
     expect(view.steps.flatMap(({ notes }) => notes)).toHaveLength(1);
     expect(view.differences.map(({ kind }) => kind)).toEqual(["hole not wanted", "run not wanted"]);
-    expect(view.problems.map(({ problem }) => problem)).toEqual(["not in the plan"]);
+    expect(view.problems).toEqual([
+      { problem: "not in the plan", step: "draw / gone" },
+      { problem: "not in the plan", step: "drill / gone too" },
+    ]);
   });
 });
 
 test("a step ticked before what it waits for, twice, or of no plan is said", () => {
-  const graph = workSteps(figuresOf(text("tender")));
-  const done = ["drill / floor lamp", "drill / floor lamp", "nothing"].map((step) => ({ step, photos: [] }));
-  const problems = checkTicks(graph, done);
-  expect(problems.map(({ problem }) => problem).sort()).toEqual([
-    "not in the plan",
-    "out of order",
-    "ticked twice",
+  const ticks = ["drill / floor lamp", "drill / floor lamp", "nothing"];
+  const lines = ticks.map((step) => `  - {step: ${step}}`).join("\n");
+  const { asBuilt } = planWork(figuresOf(`${text("tender")}\nwork done:\n${lines}\n`));
+  expect(asBuilt.problems.map(({ problem, step }) => `${step}: ${problem}`).sort()).toEqual([
+    "drill / floor lamp: out of order",
+    "drill / floor lamp: ticked twice",
+    "nothing: not in the plan",
   ]);
 });
 

@@ -2,7 +2,7 @@ import { isScalar, parseDocument } from "yaml";
 import { yamlOptions } from "../source/compose.js";
 
 const plain = /^(?:[^\s\-?:,[\]{}#&*!|>'"%@`]|-(?=[^\s,[\]{}#:]))[^,[\]{}#:\n]*(?::(?=\d)[^,[\]{}#:\n]*)*$/;
-const maxLength = 2000;
+const maxLength = 20_000;
 
 /**
  * A value as the owner would write it, made safe to stand anywhere in a plan: `5 A` stays, `{rating: 5 A}` stays,

@@ -25,6 +25,8 @@ export interface PhotoReference {
 export interface DoneStep {
   /** Id of the step, `draw / lamp trunk`. */
   readonly step: string;
+  /** Pieces it covered on the day. Undefined: all there were. */
+  readonly covers?: readonly string[];
   readonly when?: string;
   readonly minutes?: number;
   readonly note?: string;
@@ -64,6 +66,8 @@ export interface TakenReading {
 
 /** What every record of something built may say. */
 interface Built {
+  /** Measured on the boat; false: made as the step said. */
+  readonly measured: boolean;
   readonly when?: string;
   readonly note?: string;
   readonly photos: readonly PhotoReference[];
@@ -119,7 +123,7 @@ export interface AsBuilt {
   readonly ratings: readonly BuiltRating[];
 }
 
-/** A finished project, kept so that the next one starts from it. */
+/** A finished project, kept so that the next one starts from it. What is dated up to its last day, wherever it stands in the plan, is its own too. */
 export interface FinishedProject {
   readonly name: string;
   readonly finished?: string;

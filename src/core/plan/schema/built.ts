@@ -6,11 +6,21 @@ import { fields, optional, otherwise, required } from "./fields.js";
 import { two } from "./lists.js";
 import { place } from "./placing.js";
 import { amps, conductorSize, metres, positiveMetres } from "./quantities.js";
-import { choice, text } from "./scalars.js";
+import { choice, flag, text } from "./scalars.js";
 import type { Shape } from "./shape.js";
 import { note, photos, when } from "./work.js";
 
-const said = { when, note, photos } as const;
+const said = {
+  measured: otherwise(
+    "measured",
+    flag,
+    false,
+    "Measured on the boat; otherwise it was made as the step said.",
+  ),
+  when,
+  note,
+  photos,
+} as const;
 
 export const builtLengthKeys = fields("the length of a cable as built", {
   run: required("run", text, "Run; of several alike the single one, `lamp chain 2`."),

@@ -31,6 +31,7 @@ const step = required("step", text, "The step, as the order of work calls it: `d
 
 export const doneKeys = fields("a step that was done", {
   step,
+  covers: optional("for", names, "Pieces it was done for. Left out: all there were."),
   when,
   hours: optional("took", quantity("time", { min: 0, max: 1000 }), "How long it took."),
   note,

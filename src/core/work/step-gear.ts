@@ -5,86 +5,7 @@ import { workMinutes } from "../reference/work-times.js";
 import type { GraphBuilder } from "./graph-builder.js";
 import { groupedBy } from "./grouped.js";
 import type { CautionKey } from "./step.js";
-import type { EntryHole, WorkFacts, WorkInput } from "./work-input.js";
-
-/** Steps of boxes and panels: mark, drill, deburr, mount, seal the entries, close. */
-export function addBoxes(graph: GraphBuilder, { plan }: WorkInput, facts: WorkFacts): void {
-  const panels = new Set(plan.panels.map(({ name }) => name));
-  for (const { name } of [...plan.boxes, ...plan.panels]) {
-    const isPanel = panels.has(name);
-    const runs = plan.runs.filter(({ from, to }) => from.place === name || to.place === name);
-    const holes: readonly EntryHole[] | undefined = facts.entries?.get(name);
-    const count = holes?.length ?? runs.length;
-    if (count === 0) continue;
-    const at = [name];
-    const sizes = (holes ?? []).map(({ run, holeMm }) => ({ what: "hole" as const, of: run, mm: holeMm }));
-    const pieces = runs.map((run) => run.name);
-    const drawing = { sheet: "template" as const, of: name };
-    const about = { kind: "cut box" as const, at, pieces, drawing };
-    graph.add({
-      ...about,
-      id: `mark box / ${name}`,
-      task: "mark box",
-      minutes: workMinutes.markBox,
-      tools: ["punch", "tape"],
-      consumables: [{ what: "masking tape", count: 1 }],
-    });
-    graph.wait(`mark box / ${name}`, "survey / boat", "measure before cutting");
-    graph.add({
-      ...about,
-      id: `drill box / ${name}`,
-      task: "drill box",
-      minutes: workMinutes.cutBoxHole * count,
-      sizes,
-      tools: ["drill with step bit", "drill with twist bit"],
-      caution: "drilling",
-    });
-    graph.wait(`drill box / ${name}`, `mark box / ${name}`, "mark before drilling");
-    graph.add({
-      ...about,
-      id: `deburr box / ${name}`,
-      task: "deburr box",
-      minutes: workMinutes.deburrBox,
-      tools: ["deburring tool"],
-    });
-    graph.wait(`deburr box / ${name}`, `drill box / ${name}`, "drill before deburring");
-    graph.add({
-      id: `mount / ${name}`,
-      kind: "mount",
-      task: isPanel ? "mount panel" : "mount box",
-      at,
-      minutes: isPanel ? workMinutes.mountPanel : workMinutes.mountBox,
-      pieces: [name],
-      tools: ["screwdriver"],
-      consumables: [{ what: "screw", count: 4 }],
-    });
-    graph.wait(`mount / ${name}`, `deburr box / ${name}`, "box holes before contents");
-    graph.add({
-      id: `seal entries / ${name}`,
-      kind: "seal",
-      task: "seal entries",
-      at,
-      minutes: workMinutes.joinConductor * count,
-      pieces,
-      tools: ["spanner"],
-      consumables: [{ what: "gland", count }],
-    });
-    for (const run of runs) graph.wait(`seal entries / ${name}`, `draw / ${run.name}`, "wire before joint");
-    graph.add({
-      id: `close / ${name}`,
-      kind: "close up",
-      task: isPanel ? "close panel" : "close box",
-      at,
-      minutes: workMinutes.closeBox,
-      tools: ["screwdriver"],
-    });
-    graph.wait(`close / ${name}`, `seal entries / ${name}`, "prove before closing");
-    for (const run of runs) {
-      graph.wait(`close / ${name}`, `label / ${run.name}`, "label before closing");
-      graph.wait(`close / ${name}`, `secure / ${run.name}`, "prove before closing");
-    }
-  }
-}
+import type { WorkFacts, WorkInput } from "./work-input.js";
 
 const drillOf: Readonly<Record<string, ToolKey>> = {
   "twist drill": "drill with twist bit",
@@ -109,6 +30,7 @@ export function addGear(graph: GraphBuilder, { plan }: WorkInput, facts: WorkFac
       kind: "mark",
       task: "mark gear",
       at: names,
+      pieces: names,
       minutes: workMinutes.markGear * names.length,
       tools: ["tape", "punch"],
       consumables: [{ what: "masking tape", count: names.length }],
@@ -121,6 +43,7 @@ export function addGear(graph: GraphBuilder, { plan }: WorkInput, facts: WorkFac
       kind: "drill",
       task: "drill gear",
       at: names,
+      pieces: names,
       minutes: workMinutes.drillGear * names.length,
       sizes,
       tools: [drillOf[first.hole?.tool ?? ""] ?? drillFor(holeMm)],
@@ -135,12 +58,13 @@ export function addGear(graph: GraphBuilder, { plan }: WorkInput, facts: WorkFac
         kind: "seal",
         task: "seal edge",
         at: names,
+        pieces: names,
         minutes: workMinutes.edgeSeal * names.length,
         consumables: [{ what: "edge sealer", count: 1 }],
         inOneGo: true,
         caution: "sealant",
       });
-      graph.wait(`seal edge / ${group}`, `drill / ${group}`, "drill before deburring");
+      graph.wait(`seal edge / ${group}`, `drill / ${group}`, "drill before sealing");
     }
     const fix = bedded ? `bed / ${group}` : `mount / ${group}`;
     graph.add({
@@ -178,6 +102,7 @@ export function addGear(graph: GraphBuilder, { plan }: WorkInput, facts: WorkFac
       kind: "prove live",
       task: "leak test",
       at: names,
+      pieces: names,
       minutes: workMinutes.leakTest,
       readings: [`leak / ${group}`],
       tools: ["hose"],
