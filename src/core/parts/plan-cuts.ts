@@ -1,6 +1,7 @@
 import type { StockWire, WireOffer } from "../plan/model/layout.js";
 import type { Plan } from "../plan/model/plan.js";
 import type { Money } from "../quantity/money.js";
+import { inFifths, inMillimetres, wholeFifths } from "./cuts/fine-steps.js";
 import { type WireLabel, wireLabels } from "./cuts/labels.js";
 import { solveCuts } from "./cuts/solve-cuts.js";
 import type { CutOptions, CutPlan, CutProblem, CutRequest, SoldByLength, StockLength } from "./cuts/types.js";
@@ -55,7 +56,8 @@ function cutFigures(
     stock: [...onHand, ...sold],
     ...(metered === undefined ? {} : { soldByLength: metered }),
   };
-  const first = solveCuts(request, options);
+  const solve = (asked: CutRequest) => inMillimetres(solveCuts(inFifths(asked), options));
+  const first = solve(request);
   const tooLong = new Set(
     first.ok
       ? []
@@ -65,7 +67,7 @@ function cutFigures(
   const answer =
     tooLong.size === 0
       ? first
-      : solveCuts({ ...request, pieces: request.pieces.filter(({ id }) => !tooLong.has(id)) }, options);
+      : solve({ ...request, pieces: request.pieces.filter(({ id }) => !tooLong.has(id)) });
   const problems = [
     ...(first.ok ? [] : first.problems),
     ...(answer.ok || tooLong.size === 0 ? [] : answer.problems),
@@ -92,14 +94,14 @@ function cutFigures(
   };
 }
 
-const wholeMm = (lengthM: number): number => Math.floor(lengthM * 1000 + 1e-6);
+const fifths = (lengthM: number): number => wholeFifths(lengthM * 1000);
 
 function spools(offers: readonly WireOffer[], currency: string | undefined): StockLength[] {
   return offers.flatMap((offer, index): StockLength[] => {
     if (offer.sold !== "spool") return [];
     const spool = {
       id: `spool ${index + 1}`,
-      lengthMm: wholeMm(offer.lengthM),
+      lengthMm: fifths(offer.lengthM),
       source: "new",
       count: "any",
     } as const;
@@ -110,7 +112,6 @@ function spools(offers: readonly WireOffer[], currency: string | undefined): Sto
   });
 }
 
-/** A foot is taken a little short, in whole millimetres: what is bought is never less than what is cut. */
 function cheapestMetered(
   offers: readonly WireOffer[],
   currency: string | undefined,
@@ -118,18 +119,18 @@ function cheapestMetered(
   let best: SoldByLength | undefined;
   for (const offer of offers) {
     if (offer.sold !== "by length" || offer.price.currency !== currency) continue;
-    const stepMm = Math.max(1, wholeMm(offer.stepM));
+    const stepMm = fifths(offer.stepM);
     const sold = { id: "by length", stepMm, pricePerStepMinor: offer.price.minor };
     if (best !== undefined && sold.pricePerStepMinor / stepMm >= best.pricePerStepMinor / best.stepMm)
       continue;
-    best = offer.maxM === undefined ? sold : { ...sold, maxMm: Math.max(stepMm, wholeMm(offer.maxM)) };
+    best = offer.maxM === undefined ? sold : { ...sold, maxMm: Math.max(stepMm, fifths(offer.maxM)) };
   }
   return best;
 }
 
 /** Wire no price list has: so many metres or feet of it, each dearer than anything on hand. */
 function anyLength({ shows }: Plan): SoldByLength {
-  const stepMm = shows.lengths === "inches" ? Math.floor(millimetresPerFoot) : 1000;
+  const stepMm = shows.lengths === "inches" ? millimetresPerFoot : 1000;
   return { id: "by length", stepMm, pricePerStepMinor: 1 };
 }
 
@@ -147,7 +148,7 @@ function stockByKind(stock: readonly StockWire[], kinds: readonly WireKind[]): M
   const lists = new Map<string, StockLength[]>();
   for (const [index, line] of stock.entries()) {
     const [taker] = kinds.filter((kind) => matches(line, kind)).toSorted((a, b) => needMm(b) - needMm(a));
-    const lengthMm = wholeMm(line.lengthM);
+    const lengthMm = fifths(line.lengthM);
     if (taker === undefined || !(line.count > 0) || !(lengthMm > 0)) continue;
     const length = { id: `stock ${index + 1}`, lengthMm, source: line.kind, count: line.count };
     lists.set(taker.kind, [...(lists.get(taker.kind) ?? []), length]);
