@@ -11,11 +11,13 @@ export function layoutFindingLines(figures: Figures, themes: readonly Theme[], s
   const lines = figures.findings.flatMap((finding, index) => {
     const theme = ruleOf(finding.rule)?.theme;
     if (theme === undefined || !themes.includes(theme)) return [];
-    const level = paint(levelWords[finding.level].name, finding.level, screen);
-    const [first = "", ...rest] = wrap(findingSentence(finding, shows), screen.width - 5).map(
-      (line) => `     ${line}`,
-    );
-    return [`${String(index + 1).padStart(3)}  ${level}: ${first.slice(5)}`, ...rest];
+    const { name } = levelWords[finding.level];
+    const [first = "", ...rest] = wrap(`${name}: ${findingSentence(finding, shows)}`, screen.width - 5);
+    const number = String(index + 1).padStart(3);
+    return [
+      `${number}  ${paint(name, finding.level, screen)}${first.slice(name.length)}`,
+      ...rest.map((line) => `     ${line}`),
+    ];
   });
   return lines.length === 0 ? [] : ["", paint("Findings", "strong", screen), ...lines];
 }

@@ -146,8 +146,8 @@ function wireRows({ parts }: LayoutFigures, { shows }: Plan): string[][] {
   ]);
 }
 
-const packsOf = ({ packs }: PartLine): string =>
-  packs.map(({ pack, times }) => `${times} × ${pack}`).join(", ");
+const packsOf = ({ item, packs }: PartLine): string =>
+  packs.map(({ pack, times }) => (pack === item ? `${times} single` : `${times} × ${pack}`)).join(", ");
 
 const lineRow = (line: PartLine): string[] => [
   line.kind,

@@ -1,5 +1,6 @@
 import type { LayoutFigures } from "../../core/parts/layout-types.js";
 import type { Shows } from "../../core/plan/model/plan.js";
+import type { LegFigures } from "../../core/route/plan-legs.js";
 import type { RunRoute } from "../../core/route/plan-routes.js";
 import { cutWords, mmWords, slackWords } from "../../words/layout-words.js";
 import { counted, lengthWords } from "../../words/numbers.js";
@@ -108,6 +109,12 @@ function slackLines(runs: readonly RunRoute[], shows: Shows, screen: Terminal): 
   ];
 }
 
+function supportWords({ supports }: LegFigures, shows: Shows): string {
+  if (supports === undefined) return "enclosed";
+  const { atM, apartM } = supports;
+  return atM.length === 0 ? "at its ends" : `${atM.length}, ${lengthWords(apartM, shows)} apart`;
+}
+
 function legLines({ routes }: LayoutFigures, shows: Shows, screen: Terminal): string[] {
   const rows = routes.legs.map((leg) => [
     leg.leg,
@@ -116,9 +123,7 @@ function legLines({ routes }: LayoutFigures, shows: Shows, screen: Terminal): st
     lengthWords(leg.lengthM, shows),
     counted(leg.runs.length, "run"),
     mmWords(leg.bundleMm),
-    leg.supports === undefined
-      ? "enclosed"
-      : `${leg.supports.atM.length} × ${lengthWords(leg.supports.apartM, shows)}`,
+    supportWords(leg, shows),
   ]);
   const columns = [
     left("leg, or run without legs"),

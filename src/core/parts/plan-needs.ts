@@ -98,10 +98,18 @@ function boxNeeds({ boxes, plan }: NeedsInput): Need[] {
   });
 }
 
-/** A fuse of each rating, and a holder for each; one holder a way too, since panels are made up from parts. */
-function fuseNeeds({ protection }: NeedsInput): Need[] {
+/**
+ * A fuse of each rating, and a holder for each; one holder a way too, since panels are made up from parts. A panel whose
+ * contents the owner lists has its holders among them.
+ */
+function fuseNeeds({ plan, protection }: NeedsInput): Need[] {
+  const held = new Set(
+    plan.panels.flatMap(({ name, ways, contents = [] }) =>
+      contents.length === 0 ? [] : ways.map((way) => `${name} / ${way.name}`),
+    ),
+  );
   return protection.flatMap(({ of, device, ratingA }): Need[] => {
-    const holder = holderName(device);
+    const holder = held.has(of) ? undefined : holderName(device);
     return [
       need("fuse", fuseName(device, ratingA), 1, of),
       ...(holder === undefined ? [] : [need("fuse holder", holder, 1, of)]),
@@ -130,8 +138,8 @@ function switchNeeds({ batteries, panels, runs }: CompletePlan): Need[] {
 
 /** Two buses a panel; in a box one for each set of conductors that meets. Where the owner lists what is inside, that is it. */
 function busNeeds({ plan, terminations }: NeedsInput): Need[] {
-  const panels = plan.panels.map(({ name, studsPerBus }) =>
-    need("bus", `bus bar, ${studsPerBus} studs`, 2, name),
+  const panels = plan.panels.flatMap(({ name, studsPerBus, contents = [] }) =>
+    contents.length > 0 ? [] : [need("bus", `bus bar, ${studsPerBus} studs`, 2, name)],
   );
   const boxes = plan.boxes.flatMap((box): Need[] => {
     if (box.joins === "tee" || (box.contents?.length ?? 0) > 0) return [];

@@ -34,14 +34,21 @@ const maxAreaMm2 = Math.max(...totals.map(({ max }) => max));
 /**
  * The barrel for one conductor by its size, or for several together by the sum of their areas. A single conductor too thin
  * for red is folded back once, if that fills it.
+ * @param across What the other end of a butt takes: where one colour does for both ends, it is that one.
  */
-export function barrelFor(sizes: readonly ConductorSize[]): BarrelAnswer {
+export function barrelFor(
+  sizes: readonly ConductorSize[],
+  across: readonly ConductorSize[] = [],
+): BarrelAnswer {
   const [first, ...others] = sizes;
   if (first === undefined) throw new RangeError("a barrel needs at least one conductor, got none");
   for (const size of sizes) {
     if (!(size.areaMm2 > 0)) throw new RangeError(`area of ${size.key} must be > 0 mm², got ${size.areaMm2}`);
   }
-  const areaMm2 = sizes.reduce((sum, size) => sum + size.areaMm2, 0);
+  const theirs = across.length === 0 ? [] : coloursThatTake(across);
+  const both = coloursThatTake(sizes).findLast((colour) => theirs.includes(colour));
+  if (both !== undefined) return insulated(both, false);
+  const areaMm2 = areaOf(sizes);
   if (others.length === 0) {
     const colour = colourOf(first);
     if (colour !== undefined) return insulated(colour, false);
@@ -54,16 +61,29 @@ export function barrelFor(sizes: readonly ConductorSize[]): BarrelAnswer {
   return byTotal(areaMm2);
 }
 
-/** By the printed range of its own series: where two colours print a gauge the tighter one, where two print an area the first. */
-function colourOf(size: ConductorSize): Colour | undefined {
-  if (size.series === "metric") {
-    return barrelColours.rows.find((row) => size.areaMm2 >= row.minAreaMm2 && size.areaMm2 <= row.maxAreaMm2)
-      ?.colour;
-  }
-  const gauge = gaugeNumber(size.key);
-  return barrelColours.rows.findLast((row) => gauge <= row.smallestGauge && gauge >= row.largestGauge)
-    ?.colour;
+const areaOf = (sizes: readonly ConductorSize[]): number =>
+  sizes.reduce((sum, size) => sum + size.areaMm2, 0);
+
+/** Every colour that takes a conductor by its printed size, or several by their total; smaller ones first. */
+function coloursThatTake(sizes: readonly ConductorSize[]): Colour[] {
+  const [first, second] = sizes;
+  if (first !== undefined && second === undefined) return printedColours(first);
+  const areaMm2 = areaOf(sizes);
+  return totals.filter(({ min, max }) => areaMm2 >= min && areaMm2 <= max).map(({ colour }) => colour);
 }
+
+function printedColours(size: ConductorSize): Colour[] {
+  const takes = (row: (typeof barrelColours.rows)[number]): boolean => {
+    if (size.series === "metric") return size.areaMm2 >= row.minAreaMm2 && size.areaMm2 <= row.maxAreaMm2;
+    const gauge = gaugeNumber(size.key);
+    return gauge <= row.smallestGauge && gauge >= row.largestGauge;
+  };
+  return barrelColours.rows.filter(takes).map(({ colour }) => colour);
+}
+
+/** Where two colours print a gauge the larger one, where two print an area the first. */
+const colourOf = (size: ConductorSize): Colour | undefined =>
+  size.series === "metric" ? printedColours(size)[0] : printedColours(size).at(-1);
 
 /** Where two colours take a total, the larger, as they do for a single 16 AWG: everything goes in without cutting strands. */
 function byTotal(areaMm2: number): BarrelAnswer {

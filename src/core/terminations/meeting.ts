@@ -96,7 +96,8 @@ function sidesOf(members: readonly JointMember[]): readonly (readonly JointMembe
 }
 
 function costOf(sides: readonly (readonly JointMember[])[]): number {
-  const barrels = sides.map((side) => barrelFor(side.map(({ size }) => size)));
+  const [one = [], other = []] = sides.map((side) => side.map(({ size }) => size));
+  const barrels = [barrelFor(one, other), barrelFor(other, one)];
   const names = barrels.map((one) => (one.ok ? nameOf(one.barrel) : ""));
   const unfit = names.filter((name) => name === "").length;
   const unlike = names[0] === names[1] ? 0 : 1;

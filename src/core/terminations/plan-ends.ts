@@ -63,10 +63,12 @@ class Places {
   private readonly written: ReadonlyMap<string, Surroundings | undefined>;
 
   constructor(plan: CompletePlan) {
-    const studded = [...plan.batteries, ...plan.panels, ...plan.boxes];
+    const studded = [...plan.batteries, ...plan.panels, ...plan.boxes, ...plan.converters];
     for (const { name, surroundings, studM } of studded)
       this.around.set(name, studM === undefined ? { surroundings } : { surroundings, studM });
-    for (const { name, surroundings } of plan.converters) this.around.set(name, { surroundings });
+    // Nothing says where a charger hangs: as anywhere on an open boat, it may be splashed.
+    for (const { name, studM } of plan.source.chargers)
+      this.around.set(name, { surroundings: "splash", ...(studM === undefined ? {} : { studM }) });
     this.gear = new Map(plan.gear.map((piece) => [piece.name, piece]));
     this.written = new Map(plan.source.runs.map(({ name, surroundings }) => [name, surroundings]));
   }

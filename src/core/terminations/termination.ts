@@ -104,7 +104,7 @@ export function termination(end: ConductorEnd): Termination {
   const { kind } = end;
   let barrel: Barrel | undefined;
   if (barrelled.includes(kind)) {
-    const answer = barrelFor([end.size, ...(end.together ?? [])]);
+    const answer = barrelFor([end.size, ...(end.together ?? [])], acrossButt(end));
     if (answer.ok) barrel = answer.barrel;
     else problems.push(answer.problem);
     problems.push(...stepDown(end, barrel));
@@ -165,10 +165,17 @@ const onTerminal: readonly JointKind[] = [
 ];
 const sameTask = (a: JointKind, b: JointKind): boolean => onTerminal.includes(a) === onTerminal.includes(b);
 
+/** What lies in the other end of its butt. */
+const acrossButt = ({ kind, meets }: ConductorEnd): readonly ConductorSize[] =>
+  (kind === "crimped butt" || kind === "sealed butt") && meets !== undefined
+    ? [meets.size, ...(meets.together ?? [])]
+    : [];
+
 /** A butt takes one conductor at each end: both in one colour, or a step-down butt. */
 function stepDown(end: ConductorEnd, barrel: Barrel | undefined): TerminationProblem[] {
-  if ((end.kind !== "crimped butt" && end.kind !== "sealed butt") || end.meets === undefined) return [];
-  const other = barrelFor([end.meets.size, ...(end.meets.together ?? [])]);
+  const across = acrossButt(end);
+  if (across.length === 0) return [];
+  const other = barrelFor(across, [end.size, ...(end.together ?? [])]);
   if (!other.ok) return [other.problem];
   const name = (one: Barrel): string => (one.kind === "lug" ? one.sizeKey : one.colour);
   if (barrel === undefined || name(barrel) === name(other.barrel)) return [];

@@ -38,6 +38,23 @@ describe("several in one barrel count by the sum of their copper", () => {
     });
     expect(barrelFor([awg(16), awg(16), awg(16)])).toMatchObject({ ok: true, barrel: { colour: "yellow" } });
   });
+  test("where one colour does for both ends of a butt, it is that one", () => {
+    expect(barrelFor([awg(18), awg(18)])).toMatchObject({ ok: true, barrel: { colour: "blue" } });
+    expect(barrelFor([awg(18), awg(18)], [awg(22)])).toMatchObject({ ok: true, barrel: { colour: "red" } });
+    expect(barrelFor([awg(22)], [awg(18), awg(18)])).toMatchObject({ ok: true, barrel: { colour: "red" } });
+    expect(barrelFor([awg(16)], [awg(20)])).toMatchObject({ ok: true, barrel: { colour: "red" } });
+    expect(barrelFor([awg(12)], [awg(16)])).toMatchObject({ ok: true, barrel: { colour: "yellow" } });
+    expect(
+      termination(
+        end({
+          kind: "sealed butt",
+          size: awg(18),
+          together: [awg(18)],
+          meets: { size: awg(22), outsideMm: 1.6 },
+        }),
+      ).problems,
+    ).toEqual([]);
+  });
   test("no total between the least of red and the most of yellow is without a barrel", () => {
     for (let areaMm2 = 0.26; areaMm2 < 6.63; areaMm2 += 0.01) {
       const half = { series: "metric", key: "half", areaMm2: areaMm2 / 2 } as const;
@@ -98,7 +115,8 @@ describe("joints in wet places", () => {
         end({ kind: "sealed butt", surroundings: "wet", meets: { size: awg(gauge), outsideMm: 2 } }),
       ).problems;
     expect(joint(14)).toEqual([]);
-    expect(joint(22)).toEqual([{ problem: "needs-step-down", colours: ["blue", "red"] }]);
+    expect(joint(22)).toEqual([]); // red takes 22 to 16
+    expect(joint(12)).toEqual([{ problem: "needs-step-down", colours: ["blue", "yellow"] }]);
   });
   test("a twist-on cap is never right", () => {
     expect(termination(end({ kind: "twist-on cap" })).problems).toMatchObject([{ problem: "never" }]);

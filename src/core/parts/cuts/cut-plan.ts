@@ -11,7 +11,7 @@ export function cutPlan(request: CutRequest, asked: Asked, packing: Packing, low
   const copies = new Map<string, number>();
   const lengths = packing.filled
     .filter((filled) => usedMm(asked.question, filled.pieces) > 0)
-    .toSorted((a, b) => a.bin - b.bin)
+    .toSorted((a, b) => rank(asked, a) - rank(asked, b) || a.bin - b.bin)
     .map((filled) => cutLength(request, asked, filled, queues, copies));
   const priceMinor = lengths.reduce((sum, one) => sum + one.priceMinor, 0);
   const openedMm = lengths.reduce((sum, one) => sum + one.lengthMm, 0);
@@ -34,6 +34,13 @@ export function cutPlan(request: CutRequest, asked: Asked, packing: Packing, low
     problems: missing.map((stock): CutProblem => ({ problem: "missing-price", stock: stock.id })),
   };
 }
+
+/** One cuts what lies there first: a slip there can still be made good in the shop. */
+const order = ["offcut", "spool", "new"] as const;
+const rank = ({ stock }: Asked, { bin }: Filled): number => {
+  const source = stock[bin]?.source;
+  return source === undefined ? order.length : order.indexOf(source);
+};
 
 function cutLength(
   request: CutRequest,

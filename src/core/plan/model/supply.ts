@@ -62,6 +62,8 @@ export interface Charger {
   readonly selfLimiting?: boolean;
   /** Stops charging below this cell temperature [°C]. */
   readonly stopsBelowC?: number;
+  /** Studs of its terminals. */
+  readonly studM?: number;
   /** Where its middle stands in the boat. */
   readonly standsAtM?: PlanPoint;
 }
@@ -78,6 +80,8 @@ export interface Converter {
   readonly maxInputV?: number;
   /** True: no connection between the two negatives inside. False: they are one point. */
   readonly isolated?: boolean;
+  /** Studs of its terminals. */
+  readonly studM?: number;
   readonly surroundings?: Surroundings;
   /** Where its middle stands in the boat. */
   readonly standsAtM?: PlanPoint;

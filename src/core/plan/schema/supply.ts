@@ -67,6 +67,7 @@ export const charger = fields("a charger", {
   absorptionV: optional("absorption", volts, "Absorption voltage."),
   selfLimiting: optional("self limiting", flag, "Limits the current of its own output."),
   stopsBelowC: optional("stops below", celsius, "Cell temperature under which it does not charge."),
+  studM: optional("stud", aboveZeroM, "Studs of its terminals."),
   standsAtM: optional("stands at", boatPoint, "Where its middle stands in the boat."),
 });
 
@@ -101,6 +102,7 @@ export const converter = fields("a converter", {
   ),
   works: optional("works", voltageRange, "Least and greatest voltage at its input."),
   isolated: optional("isolated", flag, "No connection between its two negatives inside."),
+  studM: optional("stud", aboveZeroM, "Studs of its terminals."),
   surroundings: optional("surroundings", surroundings, "Where it sits, as far as water and vapour go."),
   standsAtM: optional("stands at", boatPoint, "Where its middle stands in the boat."),
 });
