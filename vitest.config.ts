@@ -15,6 +15,8 @@ export default defineConfig({
           globalSetup: ["tests/web/setup.ts"],
           hookTimeout: 60_000,
           maxWorkers: 2,
+          // after the core, so that Chromium does not share the machine with it
+          sequence: { groupOrder: 1 },
         },
       },
     ],
