@@ -12,13 +12,14 @@ export interface TreeNode {
   readonly parent: number;
   /** The run that reaches it; none for a root or a way. */
   readonly run?: CompleteRun;
+  /** Of a reference: what it points to. */
+  readonly refers?: Reference;
 }
 
-interface Visit {
-  readonly kind: NodeKind;
-  readonly name: string;
-  readonly parent: number;
-  readonly run?: CompleteRun;
+/** What stands elsewhere: a thing by its name, or a run that is drawn above. */
+export interface Reference {
+  readonly as: "battery" | "output" | "way" | "drawn elsewhere" | "in run" | "unknown";
+  readonly to: string;
 }
 
 /**
@@ -35,7 +36,7 @@ class Planter {
   private readonly runsAt = new Map<string, CompleteRun[]>();
   private readonly drawn = new Set<string>();
   private readonly reached = new Set<string>();
-  private readonly stack: Visit[] = [];
+  private readonly stack: TreeNode[] = [];
 
   constructor(private readonly plan: CompletePlan) {
     const note = (kind: NodeKind, things: readonly { readonly name: string }[]) => {
@@ -64,7 +65,7 @@ class Planter {
     return this.nodes;
   }
 
-  private grow(root: Visit): void {
+  private grow(root: TreeNode): void {
     this.stack.push(root);
     for (let visit = this.stack.pop(); visit !== undefined; visit = this.stack.pop()) {
       const index = this.nodes.push(visit) - 1;
@@ -73,7 +74,7 @@ class Planter {
     }
   }
 
-  private childrenOf(visit: Visit, index: number): Visit[] {
+  private childrenOf(visit: TreeNode, index: number): TreeNode[] {
     switch (visit.kind) {
       case "battery":
         return this.along(visit.name, index, () => true).sort((a, b) => tapOrder(a) - tapOrder(b));
@@ -102,8 +103,8 @@ class Planter {
   }
 
   /** The runs at a place that are still to draw, each with what stands at its far end. */
-  private along(place: string, parent: number, takes: (end: Endpoint, run: CompleteRun) => boolean): Visit[] {
-    const found: Visit[] = [];
+  private along(place: string, parent: number, takes: (end: Endpoint, run: CompleteRun) => boolean): TreeNode[] {
+    const found: TreeNode[] = [];
     for (const run of this.runsAt.get(place) ?? []) {
       const here = run.from.place === place ? run.from : run.to;
       const far = here === run.from ? run.to : run.from;
@@ -114,23 +115,26 @@ class Planter {
     return found;
   }
 
-  private farEnd(far: Endpoint, run: CompleteRun, parent: number): Visit {
+  private farEnd(far: Endpoint, run: CompleteRun, parent: number): TreeNode {
     const kind = this.kinds.get(far.place);
     const words = far.port === undefined ? far.place : `${far.place} / ${far.port}`;
-    const reference = (name: string): Visit => ({ kind: "reference", name, parent, run });
-    if (kind === undefined) return reference(`${words}, unknown`);
-    if (kind === "battery") return reference(`battery ${far.place}`);
-    if (kind === "converter" && far.port === "out") return reference(`output of ${far.place}`);
-    if (kind === "panel" && far.port !== undefined) return reference(`way ${words}`);
-    if (kind !== "box" && this.reached.has(far.place)) return reference(`${words}, drawn elsewhere`);
+    const reference = (as: Reference["as"], to = words): TreeNode => {
+      const refers = { as, to };
+      return { kind: "reference", name: referenceWords(refers), parent, run, refers };
+    };
+    if (kind === undefined) return reference("unknown");
+    if (kind === "battery") return reference("battery", far.place);
+    if (kind === "converter" && far.port === "out") return reference("output", far.place);
+    if (kind === "panel" && far.port !== undefined) return reference("way");
+    if (kind !== "box" && this.reached.has(far.place)) return reference("drawn elsewhere");
     this.reached.add(far.place);
     return { kind, name: far.place, parent, run };
   }
 
-  private panelChildren(name: string, parent: number): Visit[] {
+  private panelChildren(name: string, parent: number): TreeNode[] {
     const panel = this.plan.panels.find((one) => one.name === name);
     const ways = (panel?.ways ?? []).map(
-      (way): Visit => ({ kind: "way", name: `${name} / ${way.name}`, parent }),
+      (way): TreeNode => ({ kind: "way", name: `${name} / ${way.name}`, parent }),
     );
     const own = new Set(ways.map((way) => way.name));
     // What leaves the panel on no way of its own: its feed led on to another panel or a converter.
@@ -142,7 +146,7 @@ class Planter {
     return [...ways, ...onward];
   }
 
-  private wayChildren(way: string, parent: number): Visit[] {
+  private wayChildren(way: string, parent: number): TreeNode[] {
     const [panel = "", port = ""] = way.split(" / ");
     const onWay = (end: Endpoint, run: CompleteRun) =>
       end.port === port || (end.port === undefined && run.carries.includes(way));
@@ -151,13 +155,33 @@ class Planter {
       return this.drawn.has(run.name) && run.legs !== "return" && onWay(end, run);
     });
     const found = this.along(panel, parent, onWay);
-    if (elsewhere === undefined || found.length > 0) return found;
-    return [{ kind: "reference", name: `in ${elsewhere.name}, drawn above`, parent }];
+    if (elsewhere === undefined) return found;
+    const refers = { as: "in run", to: elsewhere.name } as const;
+    return [{ kind: "reference", name: referenceWords(refers), parent, refers }, ...found];
+  }
+}
+
+function referenceWords({ as, to }: Reference): string {
+  switch (as) {
+    case "battery":
+      return `battery ${to}`;
+    case "output":
+      return `output of ${to}`;
+    case "way":
+      return `way ${to}`;
+    case "drawn elsewhere":
+      return `${to}, drawn elsewhere`;
+    case "in run":
+      return `in ${to}, drawn above`;
+    case "unknown":
+      return `${to}, unknown`;
+    default:
+      return as satisfies never;
   }
 }
 
 /** What leaves after the main fuse and the master switch first, then what leaves before them. */
-function tapOrder({ run }: Visit): number {
+function tapOrder({ run }: TreeNode): number {
   if (run === undefined) return 0;
   return run.beforeMain ? 2 : run.beforeMaster ? 1 : 0;
 }

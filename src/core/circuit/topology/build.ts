@@ -1,6 +1,7 @@
 import type { CompletePlan, CompleteRun, CompleteWay } from "../../plan/completed.js";
 import type { Protection, Switch } from "../../plan/model/common.js";
 import { switchDrop } from "../../reference/contacts.js";
+import { hasOneReturn, outLegId, returnLegId } from "./leg-ids.js";
 import { Nodes, Points } from "./nodes.js";
 import type { Device, PartPlan, Topology, TopologyBranch, TopologyConverter, TopologyGear } from "./types.js";
 
@@ -167,7 +168,7 @@ class Builder {
       at = `${leg} switched +`;
     }
     this.out(
-      `${leg} / out`,
+      outLegId(run, circuit),
       run.name,
       [circuit],
       at,
@@ -178,10 +179,10 @@ class Builder {
 
   private addReturns(run: CompleteRun): void {
     const parts = this.conductorParts(run, returnGroup(run), run.returnLengthM);
-    const between = (id: string, circuits: readonly string[], as: readonly PartPlan[]) => {
+    const between = (circuits: readonly string[], as: readonly PartPlan[]) => {
       const circuit = circuits[0] ?? "";
       this.branch(
-        id,
+        returnLegId(run, circuit),
         run.name,
         "return",
         circuits,
@@ -190,10 +191,9 @@ class Builder {
         as,
       );
     };
-    if (run.return === "hull") between(`${run.name} / return`, run.carries, [{ kind: "hull" }]);
-    else if (run.return === "shared" || run.carries.length <= 1)
-      between(`${run.name} / return`, run.carries, parts);
-    else for (const circuit of run.carries) between(`${run.name} / ${circuit} / return`, [circuit], parts);
+    if (run.return === "hull") between(run.carries, [{ kind: "hull" }]);
+    else if (hasOneReturn(run)) between(run.carries, parts);
+    else for (const circuit of run.carries) between([circuit], parts);
   }
 
   private conductorParts(run: CompleteRun, sizeGroup: string, lengthM: number): PartPlan[] {
