@@ -43,7 +43,11 @@ export function supplyVoltage(
 }
 
 /** Follows both legs of a piece of gear. Undefined where nothing feeds it, or where the corner has no solution. */
-export function traceGear({ plan, paths }: Known, corner: CornerFigures, gear: string): GearTrace | undefined {
+export function traceGear(
+  { plan, paths }: Known,
+  corner: CornerFigures,
+  gear: string,
+): GearTrace | undefined {
   const path = paths.find((one) => one.gear === gear);
   const circuit = plan.circuitOf.get(gear);
   if (!path || circuit === undefined || corner.status !== "solved") return undefined;

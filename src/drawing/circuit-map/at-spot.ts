@@ -1,5 +1,5 @@
-import { lostSoFar } from "../../core/circuit/lost-so-far.js";
 import { supplyVoltage } from "../../core/circuit/gear-trace.js";
+import { lostSoFar } from "../../core/circuit/lost-so-far.js";
 import type { BranchFigures, CornerFigures } from "../../core/circuit/results.js";
 import { outLegId, returnLegId } from "../../core/circuit/topology/leg-ids.js";
 import type { Figures } from "../../core/figures-types.js";
@@ -57,7 +57,9 @@ export class SpotFigures {
     this.kinds = new Map(protection.map(({ id, device }) => [id, device]));
     this.sizes = new Map(sizes.choices.map(({ id, size }) => [id, size.key]));
     this.gear = new Map(corner.gear.map((piece) => [piece.id, piece]));
-    this.ways = new Map(plan.panels.flatMap(({ name, ways }) => ways.map((way) => [`${name} / ${way.name}`, way])));
+    this.ways = new Map(
+      plan.panels.flatMap(({ name, ways }) => ways.map((way) => [`${name} / ${way.name}`, way])),
+    );
     this.batteries = new Map(plan.batteries.map((battery) => [battery.name, battery]));
     this.panels = new Map(plan.panels.map((panel) => [panel.name, panel]));
     this.converters = new Map(corner.converters.map((one) => [one.id, one]));
@@ -70,7 +72,8 @@ export class SpotFigures {
 
   /** Branches that belong to a thing or to the run that reaches it. */
   branches(node: TreeNode): readonly BranchFigures[] {
-    const own = node.kind === "box" || node.kind === "reference" ? [] : (this.branchesOf.get(node.name) ?? []);
+    const own =
+      node.kind === "box" || node.kind === "reference" ? [] : (this.branchesOf.get(node.name) ?? []);
     return node.run ? [...own, ...(this.branchesOf.get(node.run.name) ?? [])] : own;
   }
 
@@ -116,7 +119,8 @@ export class SpotFigures {
     circuit: string | undefined,
     feed: CompleteRun | undefined,
   ): Pick<AtSpot, "currentA" | "voltageV"> {
-    const supplyV = circuit === undefined ? undefined : supplyVoltage(this.figures.plan, this.corner, circuit);
+    const supplyV =
+      circuit === undefined ? undefined : supplyVoltage(this.figures.plan, this.corner, circuit);
     if (supplyV === undefined || circuit === undefined || !feed) return {};
     const last = this.branchesOf.get(of)?.at(-1);
     const outV = this.lost.get(last?.id ?? outLegId(feed, circuit));
@@ -130,7 +134,9 @@ export class SpotFigures {
       const supplyV = supplyVoltage(this.figures.plan, this.corner, circuit);
       const outV = run && this.lost.get(outLegId(run, circuit));
       const backV = run && this.lost.get(returnLegId(run, circuit));
-      return supplyV === undefined || outV === undefined || backV === undefined ? [] : [supplyV - outV - backV];
+      return supplyV === undefined || outV === undefined || backV === undefined
+        ? []
+        : [supplyV - outV - backV];
     });
     return all.length === 0 ? {} : { voltageV: Math.min(...all) };
   }
@@ -143,7 +149,9 @@ export class SpotFigures {
       name: run.name,
       lengthM: run.lengthM,
       ...(size === undefined ? {} : { size }),
-      ...(legs.length === 0 ? {} : { currentA: legs.reduce((sum, { currentA }) => sum + Math.abs(currentA), 0) }),
+      ...(legs.length === 0
+        ? {}
+        : { currentA: legs.reduce((sum, { currentA }) => sum + Math.abs(currentA), 0) }),
       ...(device ? { device } : {}),
     };
   }
@@ -168,7 +176,8 @@ export class SpotFigures {
         ...(way.switch === "none" ? [] : [switchOf(`${name} / switch`, way.switch.ratingA)]),
       ];
     }
-    const thing = kind === "battery" ? this.batteries.get(name) : kind === "panel" ? this.panels.get(name) : undefined;
+    const thing =
+      kind === "battery" ? this.batteries.get(name) : kind === "panel" ? this.panels.get(name) : undefined;
     if (!thing) return [];
     const { main, master } = thing;
     return [

@@ -33,7 +33,7 @@ const widthsMm: Readonly<Record<NodeKind, number>> = {
   converter: 40,
   panel: 34,
   way: 44,
-  box: 18,
+  box: 26,
   gear: 62,
   reference: 48,
 };
@@ -42,6 +42,8 @@ export const mapMm = {
   run: 42,
   row: 14,
   spare: 11,
+  /** More above the line of what has two lines of words over it. */
+  head: 5,
   /** Between trees that hang on nothing in common. */
   gap: 7,
   /** Set in for each step of a narrow map, at most so many times. */
@@ -50,6 +52,7 @@ export const mapMm = {
   edge: 2,
 } as const;
 
+const heads: ReadonlySet<NodeKind> = new Set(["battery", "panel"]);
 const sharesRow: ReadonlySet<NodeKind> = new Set(["battery", "way", "box", "converter"]);
 
 /**
@@ -70,8 +73,9 @@ export function layOutCircuits(nodes: readonly TreeNode[], shape: MapShape, room
     const beside = shape === "wide" && first && sharesRow.has(parent.node.kind);
     const leads = nodes[index + 1]?.parent === index;
     const heightMm = shape === "wide" && node.kind === "way" && !leads ? mapMm.spare : mapMm.row;
-    const down = beside ? parent.down : next + heightMm / 2;
-    if (!beside) next += heightMm;
+    const headMm = shape === "wide" && heads.has(node.kind) ? mapMm.head : 0;
+    const down = beside ? parent.down : next + headMm + heightMm / 2;
+    if (!beside) next += headMm + heightMm;
     const widthMm = shape === "narrow" ? Math.max(roomMm - x - mapMm.edge, 30) : widthsMm[node.kind];
     const chained = node.kind === "gear" && parent?.node.kind === "gear";
     const depth = parent ? parent.depth + (chained ? 0 : 1) : 0;
@@ -89,8 +93,7 @@ export function layOutCircuits(nodes: readonly TreeNode[], shape: MapShape, room
 
 function across(node: TreeNode, parent: Spot, shape: MapShape): number {
   if (parent.node.kind === "gear") return parent.x;
-  if (shape === "narrow")
-    return mapMm.edge + Math.min(parent.depth + 1, mapMm.mostInsets) * mapMm.inset;
+  if (shape === "narrow") return mapMm.edge + Math.min(parent.depth + 1, mapMm.mostInsets) * mapMm.inset;
   const run = node.run !== undefined || node.kind === "reference" ? mapMm.run : 0;
   return parent.x + widthsMm[parent.node.kind] + run;
 }

@@ -103,7 +103,11 @@ class Planter {
   }
 
   /** The runs at a place that are still to draw, each with what stands at its far end. */
-  private along(place: string, parent: number, takes: (end: Endpoint, run: CompleteRun) => boolean): TreeNode[] {
+  private along(
+    place: string,
+    parent: number,
+    takes: (end: Endpoint, run: CompleteRun) => boolean,
+  ): TreeNode[] {
     const found: TreeNode[] = [];
     for (const run of this.runsAt.get(place) ?? []) {
       const here = run.from.place === place ? run.from : run.to;

@@ -5,6 +5,7 @@ type Load = () => Promise<{ readonly View: ComponentType }>;
 
 /** Each view is a module that exports `View`; it arrives when it is first opened. A view left out here says plainly that it is not made yet. */
 const loads: Partial<Readonly<Record<ViewId, Load>>> = {
+  circuits: () => import("../views/circuits/circuits-view.js"),
   findings: () => import("../views/findings/findings-view.js"),
   gear: () => import("../views/lists/lists-view.js"),
   log: () => import("../views/log/log-view.js"),

@@ -1,3 +1,4 @@
+import { circuits } from "./en/circuits.js";
 import { fields } from "./en/fields.js";
 import { findings } from "./en/findings.js";
 import { keeping } from "./en/keeping.js";
@@ -11,6 +12,19 @@ import { views } from "./en/views.js";
 import { working } from "./en/working.js";
 
 /** Every string of the page, by area. Its shape is what another language must fill; one that is missing does not compile. */
-export const en = { fields, findings, keeping, lists, log, settings, shell, slip, start, views, working };
+export const en = {
+  circuits,
+  fields,
+  findings,
+  keeping,
+  lists,
+  log,
+  settings,
+  shell,
+  slip,
+  start,
+  views,
+  working,
+};
 
 export type ScreenWords = typeof en;

@@ -1,4 +1,5 @@
 import type { ScreenWords } from "./en.js";
+import { circuits } from "./es/circuits.js";
 import { fields } from "./es/fields.js";
 import { findings } from "./es/findings.js";
 import { keeping } from "./es/keeping.js";
@@ -13,6 +14,7 @@ import { working } from "./es/working.js";
 
 /** Spanish. */
 export const es: ScreenWords = {
+  circuits,
   fields,
   findings,
   keeping,

@@ -1,0 +1,38 @@
+import type { AtSpot } from "../../../drawing/circuit-map/at-spot.js";
+import { mapMm, type Spot } from "../../../drawing/circuit-map/lay-out.js";
+import { fuseSymbol } from "../../../drawing/one-line/symbols.js";
+import { amps } from "../../../words/numbers.js";
+import { useShows } from "../../app/context.js";
+import { ShapeView } from "../../parts/shape-view.js";
+import type { Shorten } from "../../parts/use-shorten.js";
+import { smallMm } from "./spot-view.js";
+import { runLine } from "./spot-words.js";
+import { unspoken } from "./unspoken.js";
+
+/** Name, current, size and length of the run that reaches a thing, over and under its line on a wide map. */
+export function RunWords({ spot, at, shorten }: { spot: Spot; at: AtSpot; shorten: Shorten }) {
+  const shows = useShows();
+  const { run } = at;
+  const { node } = spot;
+  if (!run || node.run === undefined) return null;
+  const current = run.currentA === undefined ? "" : amps(run.currentA);
+  const room = mapMm.run - 4;
+  // Gear in a chain has its run above it, where there is no room for words: they stand at its left.
+  const left = spot.x - mapMm.run + 1;
+  return (
+    <g transform={`translate(${left} ${spot.down})`} data-run={run.name} className="map-run" {...unspoken}>
+      <title>{run.name}</title>
+      <rect x={0} y={-7} width={mapMm.run - 2} height={14} className="map-hit" />
+      {run.device && <ShapeView shapes={[fuseSymbol(room / 2 - 4, 0)]} />}
+      <text className="map-name" x={0.5} y={-1.6} fontSize={smallMm}>
+        {shorten(run.name, room - (current === "" ? 0 : 14), smallMm, "semibold")}
+      </text>
+      <text className="map-small" x={room} y={-1.6} fontSize={smallMm} textAnchor="end">
+        {current}
+      </text>
+      <text className="map-small" x={0.5} y={6} fontSize={smallMm}>
+        {shorten(runLine(run, shows), room, smallMm)}
+      </text>
+    </g>
+  );
+}
