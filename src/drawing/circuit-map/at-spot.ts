@@ -19,6 +19,8 @@ export interface AtSpot {
   /** Between its two legs [V]; of a box with several circuits the lowest. */
   readonly voltageV?: number;
   readonly dropShare?: number;
+  /** Off while the rest is on; its figures are those of its own turn. */
+  readonly inTurn?: true;
   readonly devices: readonly Device[];
   readonly run?: {
     readonly name: string;
@@ -77,7 +79,7 @@ export class SpotFigures {
     return node.run ? [...own, ...(this.branchesOf.get(node.run.name) ?? [])] : own;
   }
 
-  private standing({ kind, name, run }: TreeNode): Pick<AtSpot, "currentA" | "voltageV" | "dropShare"> {
+  private standing({ kind, name, run }: TreeNode): Omit<AtSpot, "devices" | "run"> {
     switch (kind) {
       case "battery": {
         const battery = this.corner.batteries.find(({ id }) => id === name);
@@ -103,7 +105,8 @@ export class SpotFigures {
       case "gear": {
         const piece = this.gear.get(name);
         if (!piece?.on) return {};
-        return { currentA: piece.currentA, voltageV: piece.voltageV, dropShare: piece.dropShare };
+        const { currentA, voltageV, dropShare } = piece;
+        return { currentA, voltageV, dropShare, ...(piece.inTurn ? { inTurn: true } : {}) };
       }
       case "charger":
       case "reference":

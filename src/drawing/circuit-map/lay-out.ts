@@ -39,11 +39,11 @@ const widthsMm: Readonly<Record<NodeKind, number>> = {
 };
 
 export const mapMm = {
-  run: 42,
+  run: 48,
   row: 14,
   spare: 11,
   /** More above the line of what has two lines of words over it. */
-  head: 5,
+  head: 9.5,
   /** Between trees that hang on nothing in common. */
   gap: 7,
   /** Set in for each step of a narrow map, at most so many times. */

@@ -51,6 +51,36 @@ export function legsTo(map: CircuitMap, spot: Spot): Legs | undefined {
 
 const at = (x: number, y: number): Point => ({ x, y });
 
+/** The return as it passes a thing on a wide map, between the line that comes in and the rail that leads on; empty where nothing hangs on it. */
+export function passing(map: CircuitMap, index: number): readonly Point[] {
+  const spot = map.spots[index];
+  if (!spot || map.shape === "narrow" || map.spots[index + 1]?.parent !== index) return [];
+  const { node, x, down, widthMm } = spot;
+  const low = down + legApartMm;
+  switch (node.kind) {
+    case "battery": {
+      const under = down + 4.4;
+      return [
+        at(x + 1, down),
+        at(x - 0.4, down),
+        at(x - 0.4, under),
+        at(x + 9, under),
+        at(x + 9, low),
+        at(x + widthMm - 3 - legApartMm, low),
+      ];
+    }
+    case "panel":
+      return [at(x, low), at(x + startMm.panel - legApartMm, low)];
+    case "box":
+      return [at(x, low), at(x + startMm.box - legApartMm, low)];
+    case "way":
+    case "converter":
+      return [at(x, low), at(x + widthMm - 3 - legApartMm, low)];
+    default:
+      return [];
+  }
+}
+
 /** Where what hangs on a thing leaves it: before or after its main device and its master switch. */
 function railOf({ node, x, widthMm }: Spot, child: Spot): number {
   const { run } = child.node;
@@ -61,7 +91,7 @@ function railOf({ node, x, widthMm }: Spot, child: Spot): number {
       return x + startMm.box;
     case "battery":
       if (run?.beforeMain === true) return x + startMm.battery - 0.5;
-      if (run?.beforeMaster === true) return x + startMm.battery + deviceMm;
+      if (run?.beforeMaster === true) return x + startMm.battery + (node.hasMain === true ? deviceMm : -0.5);
       return x + widthMm - 3;
     default:
       return x + widthMm - 3;

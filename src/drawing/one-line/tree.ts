@@ -12,6 +12,8 @@ export interface TreeNode {
   readonly parent: number;
   /** The run that reaches it; none for a root or a way. */
   readonly run?: CompleteRun;
+  /** Of a battery: does it have a main fuse. */
+  readonly hasMain?: boolean;
   /** Of a reference: what it points to. */
   readonly refers?: Reference;
 }
@@ -58,7 +60,8 @@ class Planter {
   }
 
   plant(): TreeNode[] {
-    for (const { name } of this.plan.batteries) this.grow({ kind: "battery", name, parent: -1 });
+    for (const { name, main } of this.plan.batteries)
+      this.grow({ kind: "battery", name, parent: -1, hasMain: main !== "none" });
     for (const kind of ["converter", "panel", "box", "gear"] as const)
       for (const [name, known] of this.kinds)
         if (known === kind && !this.reached.has(name)) this.grow({ kind, name, parent: -1 });

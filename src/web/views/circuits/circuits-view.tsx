@@ -54,6 +54,15 @@ function Circuits({ figures }: { figures: Figures }) {
         : scale * (how === "larger" ? scales.step : how === "smaller" ? 1 / scales.step : how);
     setScale(Math.min(Math.max(wanted, scales.least), scales.most));
   };
+  const trace = (
+    <TraceTable
+      figures={figures}
+      corner={corner?.name ?? ""}
+      gear={picture.trace?.gear ?? []}
+      open={shape === "wide"}
+      select={select}
+    />
+  );
   return (
     <>
       <div className="map-tools row">
@@ -81,6 +90,7 @@ function Circuits({ figures }: { figures: Figures }) {
         </div>
       </div>
       {corner?.status === "collapsed" && <p className="notice">{words.circuits.collapsed}</p>}
+      {shape === "narrow" && trace}
       <p id="map-hint" className="away">
         {words.circuits.mapHint}
       </p>
@@ -101,12 +111,7 @@ function Circuits({ figures }: { figures: Figures }) {
           />
         )}
       </div>
-      <TraceTable
-        figures={figures}
-        corner={corner?.name ?? ""}
-        gear={picture.trace?.gear ?? []}
-        select={select}
-      />
+      {shape === "wide" && trace}
       <MapTable picture={picture} select={select} />
     </>
   );

@@ -41,9 +41,9 @@ function PanelFrame({ map, spot, index }: { map: CircuitMap; spot: Spot; index: 
       <rect
         className="map-frame"
         x={spot.x - 0.5}
-        y={spot.down - 11}
+        y={spot.down - 15.8}
         width={startMm.panel + 4 + wayMm}
-        height={low - spot.down + 11}
+        height={low - spot.down + 15.8}
       />
       {last !== undefined && (
         <>

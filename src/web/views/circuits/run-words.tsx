@@ -1,7 +1,7 @@
 import type { AtSpot } from "../../../drawing/circuit-map/at-spot.js";
 import { mapMm, type Spot } from "../../../drawing/circuit-map/lay-out.js";
 import { fuseSymbol } from "../../../drawing/one-line/symbols.js";
-import { amps } from "../../../words/numbers.js";
+import { amps, marked } from "../../../words/numbers.js";
 import { useShows } from "../../app/context.js";
 import { ShapeView } from "../../parts/shape-view.js";
 import type { Shorten } from "../../parts/use-shorten.js";
@@ -16,6 +16,7 @@ export function RunWords({ spot, at, shorten }: { spot: Spot; at: AtSpot; shorte
   const { node } = spot;
   if (!run || node.run === undefined) return null;
   const current = run.currentA === undefined ? "" : amps(run.currentA);
+  const rating = run.device?.ratingA === undefined ? "" : marked(run.device.ratingA, "A");
   const room = mapMm.run - 4;
   // Gear in a chain has its run above it, where there is no room for words: they stand at its left.
   const left = spot.x - mapMm.run + 1;
@@ -24,14 +25,17 @@ export function RunWords({ spot, at, shorten }: { spot: Spot; at: AtSpot; shorte
       <title>{run.name}</title>
       <rect x={0} y={-7} width={mapMm.run - 2} height={14} className="map-hit" />
       {run.device && <ShapeView shapes={[fuseSymbol(room / 2 - 4, 0)]} />}
-      <text className="map-name" x={0.5} y={-1.6} fontSize={smallMm}>
-        {shorten(run.name, room - (current === "" ? 0 : 14), smallMm, "semibold")}
+      <text className="map-name" x={0.5} y={-2.1} fontSize={smallMm}>
+        {shorten(run.name, room - (rating === "" ? 0 : 12), smallMm, "semibold")}
       </text>
-      <text className="map-small" x={room} y={-1.6} fontSize={smallMm} textAnchor="end">
-        {current}
+      <text className="map-small" x={room} y={-2.1} fontSize={smallMm} textAnchor="end">
+        {rating}
       </text>
       <text className="map-small" x={0.5} y={6} fontSize={smallMm}>
-        {shorten(runLine(run, shows), room, smallMm)}
+        {shorten(runLine(run, shows), room - 13, smallMm)}
+      </text>
+      <text className="map-small" x={room} y={6} fontSize={smallMm} textAnchor="end">
+        {current}
       </text>
     </g>
   );

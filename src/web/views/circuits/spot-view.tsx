@@ -49,10 +49,10 @@ export function WideSpot({ spot, at, role, level, shorten }: SpotProps) {
       return (
         <>
           <ShapeView shapes={[...symbol, line(from, 0, start, 0), ...inLine(at, start, end)]} />
-          <Ratings at={at} start={start} />
-          <Words x={0} y={-7} name={shorten(name, widthMm - 4, nameMm, "semibold")} />
-          <Words x={0} y={-2.9 - (node.kind === "battery" ? 1.2 : 0)} small={figures} />
-          <Sign level={level} x={widthMm - 8} y={-10.5} />
+          <Ratings at={at} start={start} down={-3.4} />
+          <Words x={0} y={-11.8} name={shorten(name, widthMm - 4, nameMm, "semibold")} />
+          <Words x={0} y={-7.6} small={figures} />
+          <Sign level={level} x={widthMm - 8} y={-15.4} />
         </>
       );
     }
@@ -60,7 +60,7 @@ export function WideSpot({ spot, at, role, level, shorten }: SpotProps) {
       return (
         <>
           <ShapeView shapes={inLine(at, 0, widthMm - 3)} />
-          <Ratings at={at} start={0} />
+          <Ratings at={at} start={0} down={5.8} />
           <Words x={19} y={-1.4} name={shorten(name, widthMm - 21, nameMm, "semibold")} />
           <Words x={19} y={5.8} small={at.currentA === undefined ? "" : amps(at.currentA)} />
           <Sign level={level} x={widthMm - 6} y={-6} />
@@ -107,18 +107,22 @@ export function NarrowSpot({ spot, at, role, level, shorten }: SpotProps) {
   const { node, widthMm } = spot;
   const left = 9.5;
   const right = widthMm - 6;
-  const volts = figuresLine({ ...at, currentA: undefined });
-  const current = at.currentA === undefined ? "" : amps(at.currentA);
+  const volts = figuresLine({ voltageV: at.voltageV, inTurn: at.inTurn });
+  const current = figuresLine({ currentA: at.currentA, dropShare: at.dropShare, inTurn: at.inTurn });
   const devices = at.devices
     .flatMap(({ ratingA }) => (ratingA === undefined ? [] : [marked(ratingA, "A")]))
     .join(" · ");
   const second = at.run ? runLine(at.run, shows) : devices;
-  const nameRoom = right - left - (volts === "" ? 0 : 26);
+  const nameRoom = right - left - (volts === "" ? 0 : 15);
   return (
     <>
       <ShapeView shapes={narrowSymbol(spot, at, role)} />
       <Words x={left} y={-0.8} name={shorten(nameOf(node, words), nameRoom, nameMm, "semibold")} />
-      <Words x={left} y={3.7} small={shorten(second, right - left - 14, smallMm)} />
+      <Words
+        x={left}
+        y={3.7}
+        small={shorten(second, right - left - (at.dropShare === undefined ? 14 : 25), smallMm)}
+      />
       <text className="map-small" x={right} y={-0.8} fontSize={smallMm} textAnchor="end">
         {volts}
       </text>
@@ -169,14 +173,14 @@ function inLine({ devices }: Pick<AtSpot, "devices">, start: number, end: number
   return from < end ? [...symbols, line(from, 0, end, 0)] : symbols;
 }
 
-function Ratings({ at, start }: { at: AtSpot; start: number }) {
+function Ratings({ at, start, down }: { at: AtSpot; start: number; down: number }) {
   return at.devices.map(({ id, ratingA }, index) =>
     ratingA === undefined ? null : (
       <text
         key={id}
         className="map-small"
         x={start + (index + 0.5) * deviceMm}
-        y={5.8}
+        y={down}
         fontSize={points(9)}
         textAnchor="middle"
       >

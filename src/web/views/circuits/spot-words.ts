@@ -13,21 +13,27 @@ export function nameOf({ kind, name, refers }: TreeNode, words: ScreenWords): st
 /** What is selected when one takes hold of a thing. */
 export const selectionOf = ({ name, refers }: TreeNode): string => refers?.to ?? name;
 
-type Shown = { readonly [figure in "voltageV" | "currentA" | "dropShare"]?: number | undefined };
+interface Shown {
+  readonly voltageV?: number | undefined;
+  readonly currentA?: number | undefined;
+  readonly dropShare?: number | undefined;
+  readonly inTurn?: boolean | undefined;
+}
 
-/** Voltage, current and drop in one line; empty where nothing is known. */
-export const figuresLine = ({ voltageV, currentA, dropShare }: Shown): string =>
-  [
+/** Voltage, current and drop in one line; in brackets what holds in its own turn only; empty where nothing is known. */
+export const figuresLine = ({ voltageV, currentA, dropShare, inTurn }: Shown): string => {
+  const said = [
     ...(voltageV === undefined ? [] : [volts(voltageV)]),
     ...(currentA === undefined ? [] : [amps(currentA)]),
     ...(dropShare === undefined ? [] : [`−${percent(dropShare)}`]),
   ].join(" · ");
+  return inTurn === true && said !== "" ? `(${said})` : said;
+};
 
 export const runLine = (run: NonNullable<AtSpot["run"]>, shows: Shows): string =>
   [
     ...(run.size === undefined ? [] : [run.size.replaceAll(" ", "\u00a0")]),
     lengthWords(run.lengthM, shows),
-    ...(run.device?.ratingA === undefined ? [] : [marked(run.device.ratingA, "A")]),
   ].join(" · ");
 
 /** Everything about a thing of the map in words, for those who do not see it. */
@@ -42,6 +48,10 @@ export function spoken(node: TreeNode, at: AtSpot, words: ScreenWords, shows: Sh
     at.voltageV === undefined ? "" : volts(at.voltageV),
     at.currentA === undefined ? "" : amps(at.currentA),
     at.dropShare === undefined ? "" : circuits.lost(percent(at.dropShare)),
+    at.inTurn ? slip.inTurn : "",
+    at.run?.device?.ratingA === undefined
+      ? ""
+      : `${circuits.devices[at.run.device.kind]} ${marked(at.run.device.ratingA, "A")}`,
     at.run ? circuits.through(at.run.name, runLine(at.run, shows)) : "",
   ];
   return parts.filter((part) => part !== "").join(", ");

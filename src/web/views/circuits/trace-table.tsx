@@ -10,6 +10,8 @@ export function TraceTable(props: {
   figures: Figures;
   corner: string;
   gear: readonly string[];
+  /** Does it lie open at first. */
+  open: boolean;
   select: (name: string) => void;
 }) {
   const { figures, gear, select } = props;
@@ -21,8 +23,8 @@ export function TraceTable(props: {
     piece !== undefined && gear.includes(piece) ? piece : (worstOf(gear, corner.gear) ?? gear[0] ?? "");
   const trace = traceGear(figures, corner, shown);
   return (
-    <section className="trace" aria-labelledby="trace-title">
-      <h3 id="trace-title">{trace ? words.traceOf(shown, trace.supply) : words.trace}</h3>
+    <details className="trace" open={props.open}>
+      <summary>{trace ? words.traceOf(shown, trace.supply) : words.trace}</summary>
       {gear.length > 1 && (
         <label className="trace-piece">
           {words.piece}
@@ -34,7 +36,7 @@ export function TraceTable(props: {
         </label>
       )}
       {trace ? <Stretches trace={trace} corner={corner.name} select={select} /> : <p>{words.noTrace}</p>}
-    </section>
+    </details>
   );
 }
 

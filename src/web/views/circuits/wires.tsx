@@ -1,5 +1,5 @@
 import type { CircuitMap, Spot } from "../../../drawing/circuit-map/lay-out.js";
-import { type Legs, legsTo } from "../../../drawing/circuit-map/lines.js";
+import { type Legs, legsTo, passing } from "../../../drawing/circuit-map/lines.js";
 import type { TracedSpot } from "../../../drawing/circuit-map/traced.js";
 import { conductorColour } from "../../../drawing/palette.js";
 import type { Point } from "../../../drawing/shapes.js";
@@ -20,7 +20,17 @@ export function Wires({ map, traced }: { map: CircuitMap; traced: readonly Trace
           {lit?.out === true && <path className="lit-out" d={data(legs.out)} />}
         </g>
       ))}
+      {map.spots.map((spot, index) => (
+        <path
+          key={spot.id}
+          className={traced[index]?.back === true ? "lit-back" : "unlit"}
+          d={data(passing(map, index))}
+        />
+      ))}
       <g className="wires">
+        {map.spots.map((spot, index) => (
+          <Wire key={spot.id} along={passing(map, index)} />
+        ))}
         {lines.map(({ spot, legs }) => (
           <Pair key={spot.id} spot={spot} legs={legs} />
         ))}
@@ -59,4 +69,5 @@ export function Wire({
   );
 }
 
-const data = (along: readonly Point[]) => `M${along.map(({ x, y }) => `${x} ${y}`).join("L")}`;
+const data = (along: readonly Point[]) =>
+  along.length === 0 ? undefined : `M${along.map(({ x, y }) => `${x} ${y}`).join("L")}`;
