@@ -7,7 +7,7 @@ import { NarrowSpot, WideSpot } from "./spot-view.js";
 import { selectionOf, spoken } from "./spot-words.js";
 import type { MapPicture } from "./use-map.js";
 import { onMapKey } from "./use-map-keys.js";
-import { useHands, useSteady } from "./use-window.js";
+import { showAboveSlip, useHands, useSteady } from "./use-window.js";
 import { Wires } from "./wires.js";
 
 /** The map as a tree one moves in: pan with the fingers or the mouse, choose with a tap or with Enter. */
@@ -34,10 +34,10 @@ export function MapView(props: {
   useTaps(drawing, select, setHere);
   useEffect(() => {
     if (chosen < 0) return;
-    drawing.current
-      ?.querySelector(`[data-spot="${chosen}"]`)
-      ?.scrollIntoView({ block: "nearest", inline: "nearest" });
-  }, [chosen]);
+    const spot = drawing.current?.querySelector(`[data-spot="${chosen}"]`);
+    if (spot && map.shape === "narrow") showAboveSlip(spot);
+    else spot?.scrollIntoView({ block: "nearest", inline: "nearest" });
+  }, [chosen, map.shape]);
   const go = (index: number) => {
     setHere(map.spots[index]?.id);
     drawing.current?.querySelector<SVGGElement>(`[data-spot="${index}"]`)?.focus();

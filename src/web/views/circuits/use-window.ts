@@ -20,6 +20,12 @@ export function useWidth(element: RefObject<HTMLElement | null>): number | undef
   return width;
 }
 
+/** On a phone the slip covers the lower part and the ledger line the top: brings a thing into what is left between them. */
+export function showAboveSlip(spot: Element): void {
+  const { top } = spot.getBoundingClientRect();
+  if (top < innerHeight * 0.17 || top > innerHeight * 0.32) scrollBy(0, top - innerHeight * 0.22);
+}
+
 /** Keeps what one looks at where it is on the screen when a change of the plan shifts the map. */
 export function useSteady(
   scroller: RefObject<HTMLElement | null>,

@@ -11,7 +11,7 @@ export const circuits = {
   } as Readonly<Record<string, string>>,
   larger: "Larger",
   smaller: "Smaller",
-  fit: "Fit to the width",
+  fit: "Fit",
   collapsed:
     "In this case the circuit breaks down: what is asked for can't be carried, so there are no figures.",
   emptyMap:

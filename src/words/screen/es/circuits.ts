@@ -12,7 +12,7 @@ export const circuits: ScreenWords["circuits"] = {
   },
   larger: "Más grande",
   smaller: "Más pequeño",
-  fit: "Ajustar al ancho",
+  fit: "Ajustar",
   collapsed: "En este caso el circuito se hunde: no se puede llevar lo que se pide, así que no hay cifras.",
   emptyMap:
     "Todavía nada cuelga de una batería. Añade una batería, un cuadro con salidas, equipo y los tendidos entre ellos.",
