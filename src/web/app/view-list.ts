@@ -5,6 +5,8 @@ type Load = () => Promise<{ readonly View: ComponentType }>;
 
 /** Each view is a module that exports `View`; it arrives when it is first opened. A view left out here says plainly that it is not made yet. */
 const loads: Partial<Readonly<Record<ViewId, Load>>> = {
+  survey: () => import("../views/boat/survey-view.js"),
+  layout: () => import("../views/boat/layout-view.js"),
   circuits: () => import("../views/circuits/circuits-view.js"),
   findings: () => import("../views/findings/findings-view.js"),
   gear: () => import("../views/lists/lists-view.js"),

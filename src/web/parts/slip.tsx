@@ -8,7 +8,10 @@ export function Slip(props: { title: string; kind?: string; close: () => void; c
   const heading = useRef<HTMLHeadingElement>(null);
   const { title, close } = props;
   useEffect(() => {
-    if (title !== "") heading.current?.focus({ preventScroll: true });
+    if (title === "") return;
+    // a drawing keeps the focus, so that its keys go on moving what was selected there
+    if (document.activeElement?.closest("[data-keeps-focus]")) return;
+    heading.current?.focus({ preventScroll: true });
   }, [title]);
   return (
     <aside

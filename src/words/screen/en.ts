@@ -1,3 +1,4 @@
+import { boat } from "./en/boat.js";
 import { circuits } from "./en/circuits.js";
 import { fields } from "./en/fields.js";
 import { findings } from "./en/findings.js";
@@ -13,6 +14,7 @@ import { working } from "./en/working.js";
 
 /** Every string of the page, by area. Its shape is what another language must fill; one that is missing does not compile. */
 export const en = {
+  boat,
   circuits,
   fields,
   findings,

@@ -1,4 +1,5 @@
 import type { ScreenWords } from "./en.js";
+import { boat } from "./es/boat.js";
 import { circuits } from "./es/circuits.js";
 import { fields } from "./es/fields.js";
 import { findings } from "./es/findings.js";
@@ -14,6 +15,7 @@ import { working } from "./es/working.js";
 
 /** Spanish. */
 export const es: ScreenWords = {
+  boat,
   circuits,
   fields,
   findings,

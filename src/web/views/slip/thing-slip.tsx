@@ -4,6 +4,7 @@ import { thingKeys } from "../../../core/plan/schema/thing-keys.js";
 import { useFigures, usePlan, useWords } from "../../app/context.js";
 import { Assumptions } from "../../parts/assumptions.js";
 import { Slip } from "../../parts/slip.js";
+import { PlaceFields } from "../boat/tools/place-fields.js";
 import { ThingFields } from "./thing-fields.js";
 import { ThingFigures } from "./thing-figures.js";
 import { ThingFindings } from "./thing-findings.js";
@@ -33,6 +34,7 @@ export default function ThingSlip({ name, close }: { name: string; close: () => 
       <div className="working">
         <ThingFigures name={name} kind={found.kind} />
         <ThingFindings names={names} />
+        <PlaceFields name={name} />
         <ThingFields at={name} keys={thingKeys(found.kind)} node={found.node} />
         {figures && (
           <Assumptions

@@ -1,0 +1,96 @@
+import { decimals, percent } from "../../../../words/numbers.js";
+import { useWords } from "../../../app/context.js";
+import { type FigureLayer, layerSteps, runLayers, strengths } from "../model/layers.js";
+import type { BoatScene } from "../model/scene.js";
+import type { LayerChoice } from "../use-layers.js";
+
+/** What the runs are drawn by, the key to it, and what else is shown. */
+export function LayerPanel({ choice, scene }: { choice: LayerChoice; scene: BoatScene }) {
+  const words = useWords().boat;
+  const { layer, setLayer, shown, toggle, corner, corners, setCorner } = choice;
+  const electric = layer === "drop" || layer === "current" || layer === "heat";
+  const { float } = scene.hull;
+  return (
+    <div className="boat-layers">
+      <fieldset className="choice">
+        <legend>{words.layers}</legend>
+        <div className="choice-row">
+          {runLayers.map((one) => (
+            <label key={one}>
+              <input type="radio" name="boat-layer" checked={one === layer} onChange={() => setLayer(one)} />
+              {words.layerNames[one]}
+            </label>
+          ))}
+        </div>
+      </fieldset>
+      <div className="choice-row">
+        {(["water", "zones", "names"] as const).map((what) => (
+          <label key={what}>
+            <input type="checkbox" checked={shown[what]} onChange={() => toggle(what)} />
+            {words[what]}
+          </label>
+        ))}
+      </div>
+      {electric && corners.length > 0 && (
+        <label className="boat-corner">
+          {words.corner}
+          <select value={corner?.name ?? ""} onChange={(event) => setCorner(event.target.value)}>
+            {corners.map((name) => (
+              <option key={name}>{name}</option>
+            ))}
+          </select>
+        </label>
+      )}
+      <p className="hint">{words.layerMeans[layer]}</p>
+      {electric && corner?.status === "collapsed" && <p className="hint">{words.notSolved}</p>}
+      {layer !== "colours" && <Key layer={layer} />}
+      {shown.water && !float?.rest && <p className="hint">{float ? words.noRest : words.noWater}</p>}
+    </div>
+  );
+}
+
+/** Each strength with its line, as it is on the sheet. */
+function Key({ layer }: { layer: FigureLayer }) {
+  const words = useWords().boat;
+  const [low, middle, high] = layerSteps[layer].map((step) => stepWords(layer, step));
+  if (low === undefined || middle === undefined || high === undefined) return null;
+  const says = [words.atMost(low), words.fromTo(low, middle), words.fromTo(middle, high), words.over(high)];
+  return (
+    <ul className="boat-key">
+      {strengths.map((strength) => (
+        <li key={strength}>
+          <Sample style={`strength-${strength}`} />
+          {says[strength]}
+        </li>
+      ))}
+      <li>
+        <Sample style="strength-none" />
+        {words.noRunFigure}
+      </li>
+    </ul>
+  );
+}
+
+function Sample({ style }: { style: string }) {
+  return (
+    <svg className="boat-sample" viewBox="0 0 48 12" aria-hidden="true" focusable="false">
+      <path className={`run-line ${style}`} d="M1 6H47" />
+    </svg>
+  );
+}
+
+function stepWords(layer: FigureLayer, step: number): string {
+  const tie = "\u00a0";
+  switch (layer) {
+    case "drop":
+      return percent(step, 0);
+    case "current":
+      return `${decimals(step, 0)}${tie}A`;
+    case "heat":
+      return `${step}${tie}W/m`;
+    case "bundle":
+      return decimals(step, 0);
+    default:
+      return layer satisfies never;
+  }
+}

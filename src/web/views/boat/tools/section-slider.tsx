@@ -1,0 +1,33 @@
+import { useId } from "react";
+import type { Shows } from "../../../../core/plan/model/plan.js";
+import { lengthWords } from "../../../../words/numbers.js";
+import { useWords } from "../../../app/context.js";
+import type { DrawnForm } from "../model/drawn-form.js";
+
+/** Where the boat is cut for the section. */
+export function SectionSlider(props: {
+  drawn: DrawnForm;
+  xM: number;
+  setXM: (xM: number) => void;
+  shows: Shows;
+}) {
+  const { drawn, xM, setXM, shows } = props;
+  const words = useWords().boat;
+  const id = useId();
+  return (
+    <div className="boat-section">
+      <label htmlFor={id}>{words.sectionAt}</label>
+      <input
+        id={id}
+        type="range"
+        min={drawn.form.fromM}
+        max={drawn.form.toM}
+        step={0.01}
+        value={xM}
+        aria-valuetext={lengthWords(xM, shows)}
+        onChange={(event) => setXM(Number(event.target.value))}
+      />
+      <output htmlFor={id}>{lengthWords(xM, shows)}</output>
+    </div>
+  );
+}
