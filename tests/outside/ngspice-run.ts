@@ -10,11 +10,28 @@ import { join } from "node:path";
  * @throws Error where ngspice is missing, or gave no operating point for a deck.
  */
 export function runNgspice(decks: readonly string[]): Map<string, number>[] {
+  return runNgspiceAltered(decks.map((deck) => ({ deck, alter: [[]] }))).flat();
+}
+
+/** A deck, and for each operating point wanted of it the commands that come before. */
+export interface AlteredDeck {
+  readonly deck: string;
+  readonly alter: readonly (readonly string[])[];
+}
+
+/** Several operating points of each deck, read once: `alter` commands set it up for each. */
+export function runNgspiceAltered(decks: readonly AlteredDeck[]): Map<string, number>[][] {
   const folder = mkdtempSync(join(tmpdir(), "solver-witness-"));
   try {
-    const commands = decks.flatMap((deck, i) => {
+    const commands = decks.flatMap(({ deck, alter }, i) => {
       writeFileSync(join(folder, `${i}.cir`), deck);
-      return [`source ${folder}/${i}.cir`, "op", `write ${folder}/${i}.raw`, "destroy all", "remcirc"];
+      const points = alter.flatMap((before, k) => [
+        ...before,
+        "op",
+        `write ${folder}/${i}-${k}.raw`,
+        "destroy all",
+      ]);
+      return [`source ${folder}/${i}.cir`, ...points, "remcirc"];
     });
     const script = ["* all decks", ".control", "set filetype=binary", ...commands, "quit", ".endc", ".end"];
     writeFileSync(join(folder, "all.cir"), `${script.join("\n")}\n`);
@@ -24,13 +41,15 @@ export function runNgspice(decks: readonly string[]): Map<string, number>[] {
     });
     if (run.error !== undefined)
       throw new Error(`ngspice could not be run (Debian package ngspice): ${run.error.message}`);
-    return decks.map((_, i) => {
-      try {
-        return readRaw(readFileSync(join(folder, `${i}.raw`)));
-      } catch (cause) {
-        throw new Error(`ngspice gave nothing for deck ${i}: ${run.stderr.slice(-2000)}`, { cause });
-      }
-    });
+    return decks.map(({ alter }, i) =>
+      alter.map((_, k) => {
+        try {
+          return readRaw(readFileSync(join(folder, `${i}-${k}.raw`)));
+        } catch (cause) {
+          throw new Error(`ngspice gave nothing for deck ${i}: ${run.stderr.slice(-2000)}`, { cause });
+        }
+      }),
+    );
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

@@ -10,13 +10,13 @@ export interface Added {
 /**
  * One state of a boat as a SPICE deck. Gear draws by its law down to a knee voltage and like a resistance under it, nothing backwards:
  * the same law as the tool takes, since no published one exists for gear far under its range; everything else is the simulator's.
- * @param driven A current into the first node and out of the second [A]: an ohmmeter.
+ * @param meters Pairs of nodes an ohmmeter may be put to, `IM0`, `IM1` …, each without current until a command alters it.
  */
 export function faultDeck(
   network: NetworkNumbers,
   kneeV: Float64Array,
   added: readonly Added[],
-  driven?: { readonly plus: number; readonly minus: number; readonly amp: number },
+  meters: readonly { readonly plus: number; readonly minus: number }[] = [],
 ): string {
   const { branches, sources, loads, converters } = network;
   const reference = groundOf(network);
@@ -57,8 +57,10 @@ export function faultDeck(
     const watts = `${converters.standbyW[i]}-${outputV}*I(VC${i})/${converters.efficiency[i]}`;
     lines.push(`BC${i} ${a} ${b} I=(${watts})/max(V(${a},${b}),1)`);
   });
-  if (!driven) for (const [node, v] of guesses(network)) lines.push(`.nodeset v(n${node})=${v}`);
-  if (driven) lines.push(`IM ${name(driven.minus)} ${name(driven.plus)} DC ${driven.amp}`);
+  if (meters.length === 0) for (const [node, v] of guesses(network)) lines.push(`.nodeset v(n${node})=${v}`);
+  meters.forEach(({ plus, minus }, i) => {
+    lines.push(`IM${i} ${name(minus)} ${name(plus)} DC 0`);
+  });
   lines.push(".options reltol=1e-6 abstol=1e-8 vntol=1e-8 gmin=1e-14 itl1=300", ".end");
   return `${lines.join("\n")}\n`;
 }

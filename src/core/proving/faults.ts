@@ -1,7 +1,7 @@
 import { extraResistance, faultOdds } from "../reference/fault-odds.js";
 import type { Bench } from "./bench-network.js";
 import { noChange } from "./change.js";
-import { type Fit, fitAll, refine } from "./fit.js";
+import { type Beforehand, type Fit, fitAll, fitAt, refine } from "./fit.js";
 import { type Hypothesis, singleHypotheses } from "./hypotheses.js";
 import { nonNegativeLeastSquares } from "./nnls.js";
 import { type Reading, ReadingModel, squares } from "./reading-model.js";
@@ -28,6 +28,10 @@ export interface FaultReport {
 const kept = 12;
 /** Two explanations whose readings differ by less than this many standard deviations in all are not told apart. */
 const apartSigmas = 1.5;
+/** Pairs this far behind the best pair are not shown with those like them [nat]. */
+const nearLog = 6;
+/** Of each place of a pair, so many like it are shown. */
+const likesShown = 4;
 /** Nor are two of which the readings make the one less than so many times as probable as the other. */
 const apartOdds = 20;
 
@@ -45,20 +49,24 @@ export function findFaults(
   const model = new ReadingModel(bench, spread, readings, shadows);
   const live = new Set(model.groups.flatMap(({ liveRows }) => liveRows));
   const singles = singleHypotheses(bench, pairs, live);
-  const sound = model.predict(noChange, true);
+  const sound = model.predict(noChange, "all");
   const left = sound.whitener.whiten(model.difference(sound.shown));
 
-  const columns = [...sound.perOhm].map(([branch, column]) => ({
-    branch,
-    column: sound.whitener.whiten(column),
-  }));
+  const columns = [...sound.perUnit]
+    .filter(([key]) => key < model.keys.hot)
+    .map(([branch, column]) => ({ branch, column: sound.whitener.whiten(column) }));
   const together = nonNegativeLeastSquares(
     columns.map(({ column }) => column),
     left,
   );
   const seen = new Set(columns.filter(({ column }) => squares(column) > 1e-8).map(({ branch }) => branch));
-  const fits = fitAll(model, singles, ({ branch }) => branch === undefined || seen.has(branch));
-  const all = [...fits, ...doubles(model, fits, columns, together.x)];
+  const marks = new Map(columns.map(({ branch, column }) => [branch, markOf(column)]));
+  const beforehand: Beforehand = {
+    shows: ({ branch }) => branch === undefined || seen.has(branch),
+    likeness: ({ kind, branch }) => (kind === "resistance" ? marks.get(branch ?? -1) : undefined),
+  };
+  const fits = fitAll(model, singles, beforehand);
+  const all = [...fits, ...doubles(model, fits, columns, together.x, beforehand)];
   const ranked = withProbability(all).sort((a, b) => b.probability - a.probability);
   const suspects = ranked.slice(0, kept).map(({ fit, probability }) => suspectOf(model, fit, probability));
   const top = ranked.slice(0, kept).map(({ fit }) => fit);
@@ -79,37 +87,67 @@ export function findFaults(
   };
 }
 
-/** Two bad places, where one alone leaves too much: among the likeliest single ones and those of the fit of all together. */
+/** A column as text, its last digits left off: equal for branches in a row with no reading between them. */
+function markOf(column: Float64Array): string {
+  const most = column.reduce((a, b) => Math.max(a, Math.abs(b)), 1e-12);
+  return [...column].map((value) => Math.round((value / most) * 1e6)).join(",") + most.toPrecision(6);
+}
+
+/**
+ * Two bad places, where one alone leaves too much: among the likeliest single ones and those of the fit of all together. Of places that
+ * are alike one is tried; the best pairs are then shown with all that are like them.
+ */
 function doubles(
   model: ReadingModel,
   fits: readonly Fit[],
   columns: readonly { readonly branch: number }[],
   together: Float64Array,
+  { likeness }: Beforehand,
 ): Fit[] {
   const best = fits.reduce((least, { misfit }) => Math.min(least, misfit), Number.POSITIVE_INFINITY);
   if (best <= enough(model.size)) return [];
   const places = fits.filter(({ hypotheses: [first] }) => first?.kind === "resistance");
+  const likes = new Map<string, Fit[]>();
+  for (const fit of [...places].sort((a, b) => b.logEvidence - a.logEvidence)) {
+    const [first] = fit.hypotheses;
+    const mark = (first && likeness(first)) ?? first?.at[0] ?? "";
+    likes.set(mark, [...(likes.get(mark) ?? []), fit]);
+  }
   const support = new Set(columns.filter((_, k) => (together[k] ?? 0) > 0).map(({ branch }) => branch));
-  const likely = [...places].sort((a, b) => b.logEvidence - a.logEvidence).slice(0, 7);
-  const chosen = [
-    ...new Set([
-      ...likely,
-      ...places.filter(({ hypotheses: [first] }) => support.has(first?.branch ?? -1)).slice(0, 6),
-    ]),
-  ];
-  const found: Fit[] = [];
+  const groups = [...likes.values()];
+  const supported = groups.filter((group) =>
+    group.some(({ hypotheses: [first] }) => support.has(first?.branch ?? -1)),
+  );
+  const chosen = [...new Set([...groups.slice(0, 7), ...supported.slice(0, 6)])];
+  const pairs = chosen.flatMap((a, i) =>
+    chosen.slice(i + 1).flatMap((b) => {
+      const fit = pairFit(model, a[0], b[0]);
+      return fit ? [{ fit, a, b }] : [];
+    }),
+  );
+  const most = pairs.reduce((log, { fit }) => Math.max(log, fit.logEvidence), Number.NEGATIVE_INFINITY);
+  return pairs.flatMap(({ fit, a, b }) =>
+    fit.logEvidence > most - nearLog ? [fit, ...alikePairs(model, fit, a, b)] : [fit],
+  );
+}
+
+function pairFit(model: ReadingModel, a: Fit | undefined, b: Fit | undefined): Fit | undefined {
+  const [x] = a?.hypotheses ?? [];
+  const [y] = b?.hypotheses ?? [];
+  if (!a || !b || !x || !y) return undefined;
   const least = Math.log(extraResistance.minOhm);
   const most = Math.log(extraResistance.maxOhm);
-  chosen.forEach((a, i) => {
-    for (const b of chosen.slice(i + 1)) {
-      const [x] = a.hypotheses;
-      const [y] = b.hypotheses;
-      if (!x || !y) continue;
-      const from = [a, b].map(({ sizes }) => Math.min(most, Math.max(least, Math.log(sizes[0] ?? 0.1))));
-      found.push(refine(model, [x, y], from));
-    }
-  });
-  return found;
+  const from = [a, b].map(({ sizes }) => Math.min(most, Math.max(least, Math.log(sizes[0] ?? 0.1))));
+  return refine(model, [x, y], from);
+}
+
+/** The same two sizes in the places that are like those of a fitted pair. */
+function alikePairs(model: ReadingModel, { sizes }: Fit, a: readonly Fit[], b: readonly Fit[]): Fit[] {
+  const inner = sizes.map(Math.log);
+  const few = (group: readonly Fit[]) => group.slice(0, likesShown).flatMap(({ hypotheses }) => hypotheses);
+  return few(a).flatMap((x, i) =>
+    few(b).flatMap((y, k) => (i + k === 0 ? [] : [fitAt(model, [x, y], inner)])),
+  );
 }
 
 /** Misfit one expects of a true explanation, with three standard deviations of room. */

@@ -28,8 +28,8 @@ const firstLook = [0.08, 0.25, 0.42, 0.58, 0.75, 0.92];
 /** So many of the most promising are refined whatever the others say: sharp readings make all sizes but the right one look bad. */
 const alwaysRefined = 16;
 const rounds = 6;
-/** Small step for slopes, in ln size or in volts. */
-const little = 1e-3;
+/** Two explanations that differ by less in ln of the probability of the readings do the same to them. */
+const sameLog = 1e-3;
 /** An explanation this far behind the best first look is not worth refining [nat]. */
 const hopeless = 40;
 
@@ -41,16 +41,34 @@ interface Look {
   readonly promise: number;
 }
 
+/** What is known of explanations before any is tried. */
+export interface Beforehand {
+  /** Could this explanation show in any reading at all? Where not, its size stays open. */
+  shows(hypothesis: Hypothesis): boolean;
+  /** Explanations of one likeness have, as far as a straight line tells, the same effect on every reading. */
+  likeness(hypothesis: Hypothesis): string | undefined;
+}
+
 /**
  * Best sizes of every explanation: a coarse look over all, then Newton steps for those that may still win, the most promising first.
- * @param shows Could this explanation show in any reading at all? Where not, its size stays open.
+ * Of those that are alike one is tried, and the others at its size.
  */
 export function fitAll(
   model: ReadingModel,
   hypotheses: readonly Hypothesis[],
-  shows: (hypothesis: Hypothesis) => boolean,
+  { shows, likeness }: Beforehand,
 ): Fit[] {
-  const looks = hypotheses.map((hypothesis) => look(model, hypothesis, shows(hypothesis)));
+  const first = new Map<string, Hypothesis>();
+  const likeOf = new Map<Hypothesis, Hypothesis>();
+  for (const hypothesis of hypotheses) {
+    const key = shows(hypothesis) ? likeness(hypothesis) : undefined;
+    const like = key === undefined ? undefined : first.get(key);
+    if (like) likeOf.set(hypothesis, like);
+    else if (key !== undefined) first.set(key, hypothesis);
+  }
+  const looks = hypotheses
+    .filter((hypothesis) => !likeOf.has(hypothesis))
+    .map((hypothesis) => look(model, hypothesis, shows(hypothesis)));
   const fits = new Map<Hypothesis, Fit>();
   let best = Number.NEGATIVE_INFINITY;
   let refined = 0;
@@ -66,7 +84,18 @@ export function fitAll(
     best = Math.max(best, fit.logEvidence);
     fits.set(hypothesis, fit);
   }
+  for (const [hypothesis, like] of likeOf) {
+    const fit = fits.get(like);
+    if (fit) fits.set(hypothesis, fitLike(model, hypothesis, fit));
+  }
   return hypotheses.flatMap((hypothesis) => fits.get(hypothesis) ?? []);
+}
+
+/** An explanation at the size of one like it, or, should it be less alike than it seemed, at its own. */
+function fitLike(model: ReadingModel, hypothesis: Hypothesis, like: Fit): Fit {
+  const inner = like.sizes.map((size) => toInner(hypothesis, size));
+  const fit = fitAt(model, [hypothesis], inner);
+  return Math.abs(fit.logEvidence - like.logEvidence) < sameLog ? fit : refine(model, [hypothesis], inner);
 }
 
 function look(model: ReadingModel, hypothesis: Hypothesis, shows: boolean): Look {
@@ -75,20 +104,23 @@ function look(model: ReadingModel, hypothesis: Hypothesis, shows: boolean): Look
     return { hypothesis, inner: [], log, promise: log };
   }
   const [low, high] = rangeOf(hypothesis);
-  let best = { inner: (low + high) / 2, log: Number.NEGATIVE_INFINITY };
-  if (!shows) return { hypothesis, inner: [best.inner], log: best.log, promise: best.log };
-  for (const share of firstLook) {
-    const inner = low + (high - low) * share;
-    const log = model.logLikelihood(model.predict(hypothesis.change(toSize(hypothesis, inner))));
-    if (log > best.log) best = { inner, log };
+  if (!shows) {
+    const log = Number.NEGATIVE_INFINITY;
+    return { hypothesis, inner: [(low + high) / 2], log, promise: log };
   }
-  const inner = [best.inner];
-  const prediction = model.predict(hypothesis.change(toSize(hypothesis, best.inner)));
-  const [slope] = slopesAt(model, [hypothesis], inner, prediction);
-  const left = prediction.whitener.whiten(model.difference(prediction.shown));
-  const along = slope ? slope.reduce((sum, value, i) => sum + value * (left[i] as number), 0) : 0;
-  const gain = slope ? along ** 2 / (squares(slope) + 1e-9) : 0;
-  return { hypothesis, inner, log: best.log, promise: best.log + gain / 2 };
+  let best: Look | undefined;
+  for (const share of firstLook) {
+    const inner = [low + (high - low) * share];
+    const prediction = model.predict(changeOf([hypothesis], inner), keysOfAll([hypothesis]));
+    const log = model.logLikelihood(prediction);
+    if (best && !(log > best.log)) continue;
+    const [slope] = slopesAt(model, [hypothesis], inner, prediction);
+    const left = prediction.whitener.whiten(model.difference(prediction.shown));
+    const along = slope ? slope.reduce((sum, value, i) => sum + value * (left[i] as number), 0) : 0;
+    const gain = slope ? along ** 2 / (squares(slope) + 1e-9) : 0;
+    best = { hypothesis, inner, log, promise: log + gain / 2 };
+  }
+  return best ?? { hypothesis, inner: [], log: Number.NEGATIVE_INFINITY, promise: Number.NEGATIVE_INFINITY };
 }
 
 /** Gauss–Newton in the sizes' own scale, each kept in its range; the covariance follows the sizes. */
@@ -122,7 +154,7 @@ export function refine(model: ReadingModel, hypotheses: readonly Hypothesis[], f
 }
 
 function evaluate(model: ReadingModel, hypotheses: readonly Hypothesis[], inner: readonly number[]) {
-  const prediction = model.predict(changeOf(hypotheses, inner));
+  const prediction = model.predict(changeOf(hypotheses, inner), keysOfAll(hypotheses));
   return { prediction, log: model.logLikelihood(prediction) };
 }
 
@@ -132,16 +164,22 @@ function changeOf(hypotheses: readonly Hypothesis[], inner: readonly number[]): 
     .reduce(together, noChange);
 }
 
+/** Numbers that the sizes of these explanations are added to. */
+function keysOfAll(hypotheses: readonly Hypothesis[]): number[] {
+  return hypotheses.flatMap(({ key }) => (key === undefined ? [] : [key]));
+}
+
+/** How the readings follow each size, in the fit's own scale and in standard deviations. */
 function slopesAt(
   model: ReadingModel,
   hypotheses: readonly Hypothesis[],
   inner: readonly number[],
-  { shown, whitener }: Prediction,
+  { perUnit, whitener }: Prediction,
 ): Float64Array[] {
-  return hypotheses.map((_, k) => {
-    const moved = inner.map((value, j) => (j === k ? value + little : value));
-    const there = model.shown(changeOf(hypotheses, moved)).shown;
-    return whitener.whiten(there.map((value, i) => (value - (shown[i] as number)) / little));
+  return hypotheses.map((hypothesis, k) => {
+    const column = perUnit.get(hypothesis.key ?? -1) ?? new Float64Array(model.size);
+    const perInner = hypothesis.sized?.scale === "log" ? toSize(hypothesis, inner[k] ?? 0) : 1;
+    return whitener.whiten(column.map((value) => value * perInner));
   });
 }
 
@@ -162,14 +200,14 @@ function solveSmall(slopes: readonly Float64Array[], left: Float64Array): number
 }
 
 /** The evidence at given sizes: likelihood, times the share of the possible sizes that does as well. */
-function fitAt(
+export function fitAt(
   model: ReadingModel,
   hypotheses: readonly Hypothesis[],
   inner: readonly number[],
   occam?: number,
 ): Fit {
   const change = changeOf(hypotheses, inner);
-  const prediction = model.predict(change);
+  const prediction = model.predict(change, keysOfAll(hypotheses));
   const log = model.logLikelihood(prediction);
   const slopes =
     occam === undefined && inner.length > 0 ? slopesAt(model, hypotheses, inner, prediction) : [];

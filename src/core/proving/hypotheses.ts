@@ -7,6 +7,7 @@ import { joints } from "../reference/joints.js";
 import type { Bench } from "./bench-network.js";
 import { brokenOhm, type Change, noChange } from "./change.js";
 import type { PolePair } from "./shadows.js";
+import { keysOf } from "./state-group.js";
 import type { FaultKind } from "./suspect.js";
 
 /** An explanation that may have one unknown size: its change for each size, and the sizes possible. */
@@ -17,6 +18,8 @@ export interface Hypothesis {
   readonly odds: number;
   /** Row of the branch, where it is one that a resistance sits in. */
   readonly branch?: number;
+  /** Key (see `keysOf`) of the number its size is added to. */
+  readonly key?: number;
   readonly figure?: number;
   readonly sized?: { readonly min: number; readonly max: number; readonly scale: "log" | "linear" };
   change(size: number): Change;
@@ -24,20 +27,37 @@ export interface Hypothesis {
 
 const drawnDown = 0.02;
 
+interface Listed extends Hypothesis {
+  /** Rows of branches that must all be live for it to show; empty: it always may. */
+  readonly through: readonly number[];
+}
+
+/** A boat is asked again after every reading; what may be wrong with it stays the same. */
+const listed = new WeakMap<Bench, readonly Listed[]>();
+
 /** Every single explanation that could show in what was measured: faults of the branches and gear that are live in some reading. */
 export function singleHypotheses(
   bench: Bench,
   pairs: readonly PolePair[],
   live: ReadonlySet<number>,
 ): Hypothesis[] {
+  const all = listed.get(bench) ?? listFaults(bench, pairs);
+  listed.set(bench, all);
+  return all.filter(({ through }) => through.every((row) => live.has(row)));
+}
+
+function listFaults(bench: Bench, pairs: readonly PolePair[]): Listed[] {
+  const always = (hypothesis: Hypothesis): Listed => ({ ...hypothesis, through: [] });
   return [
-    { kind: "well", at: [], parts: [], odds: faultOdds.well, change: () => noChange },
-    ...[...live].sort((a, b) => a - b).flatMap((row) => branchFaults(bench, row)),
-    ...pairs
-      .filter(({ out, back }) => live.has(out) && live.has(back))
-      .flatMap((pair) => pairFaults(bench, pair)),
-    ...gearFaults(bench, live),
-    ...batteryFaults(bench),
+    always({ kind: "well", at: [], parts: [], odds: faultOdds.well, change: () => noChange }),
+    ...[...bench.topology.branches.keys()].flatMap((row) =>
+      branchFaults(bench, row).map((one): Listed => ({ ...one, through: [row] })),
+    ),
+    ...pairs.flatMap((pair) =>
+      pairFaults(bench, pair).map((one): Listed => ({ ...one, through: [pair.out, pair.back] })),
+    ),
+    ...gearFaults(bench),
+    ...batteryFaults(bench).map(always),
   ];
 }
 
@@ -53,6 +73,7 @@ function branchFaults(bench: Bench, row: number): Hypothesis[] {
       ...about,
       kind: "resistance",
       odds: odds * (1 - faultOdds.openShare),
+      key: row,
       sized: { min: extraResistance.minOhm, max: extraResistance.maxOhm, scale: "log" },
       change: (ohm) => ({ extraOhm: new Map([[row, ohm]]) }),
     },
@@ -114,25 +135,20 @@ function pairFaults({ topology, numbers }: Bench, pair: PolePair): Hypothesis[] 
   ];
 }
 
-function gearFaults(bench: Bench, live: ReadonlySet<number>): Hypothesis[] {
-  const { branches } = bench.numbers;
-  const reached = new Set([...live].flatMap((row) => [branches.from[row] ?? -1, branches.to[row] ?? -1]));
-  return bench.topology.gear.flatMap(({ id, plus }, row): Hypothesis[] =>
-    reached.has(plus)
-      ? [
-          {
-            kind: "gear dead",
-            at: [id],
-            parts: [],
-            odds: faultOdds.gearDead,
-            change: () => ({ load: new Map([[row, 0]]) }),
-          },
-        ]
-      : [],
-  );
+function gearFaults({ topology, numbers: { branches } }: Bench): Listed[] {
+  return topology.gear.map(({ id, plus }, row) => ({
+    kind: "gear dead",
+    at: [id],
+    parts: [],
+    odds: faultOdds.gearDead,
+    change: () => ({ load: new Map([[row, 0]]) }),
+    through: [Math.max(branches.to.indexOf(plus), branches.from.indexOf(plus))].filter((at) => at >= 0),
+  }));
 }
 
-function batteryFaults({ topology, plan }: Bench): Hypothesis[] {
+function batteryFaults(bench: Bench): Hypothesis[] {
+  const { topology, plan } = bench;
+  const { emf, source } = keysOf(bench);
   const nominalV = new Map(plan.batteries.map((battery) => [battery.name, battery.nominalV]));
   return topology.sources.flatMap(({ battery }, row): Hypothesis[] => {
     const blocks = (nominalV.get(battery) ?? 12) / 12;
@@ -142,6 +158,7 @@ function batteryFaults({ topology, plan }: Bench): Hypothesis[] {
         at: [battery],
         parts: [],
         odds: faultOdds.batteryLow,
+        key: emf + row,
         sized: { min: -3 * blocks, max: -0.3 * blocks, scale: "linear" },
         change: (v) => ({ emfV: new Map([[row, v]]) }),
       },
@@ -150,6 +167,7 @@ function batteryFaults({ topology, plan }: Bench): Hypothesis[] {
         at: [battery],
         parts: [],
         odds: faultOdds.batteryWorn,
+        key: source + row,
         sized: { min: extraResistance.minOhm, max: 2, scale: "log" },
         change: (ohm) => ({ sourceExtraOhm: new Map([[row, ohm]]) }),
       },

@@ -20,7 +20,7 @@ export interface NextReading {
 /** Explanations that together hold less than this are left out of the reckoning. */
 const leastProbability = 0.002;
 /** A reading worth less than this tells nothing [bit]. */
-const leastBits = 0.02;
+const leastBits = 0.08;
 /** Gauss–Hermite nodes and weights for a normal spread (five points; Abramowitz and Stegun, table 25.10, rescaled). */
 const nodes = [
   [-2.85697001387281, 0.011257411327721],
@@ -115,24 +115,19 @@ function meterVariance({ kind }: Probe, shown: number): number {
 
 /** What one explanation expects of the readings not yet taken, given those that were. */
 function viewOf(model: ReadingModel, taken: ReadingModel, fit: Fit): { shown: number[]; sigma: number[] } {
-  const { shown, covariance } = model.predict(fit.change);
   const size = model.size;
   const known = taken.size;
-  const own = new Float64Array(known * known);
-  for (let i = 0; i < known; i++)
-    for (let j = 0; j < known; j++) own[i * known + j] = covariance[i * size + j] as number;
-  const whitener = new Whitener(known, own);
+  const { shown, cross, variance: own } = model.expect(fit.change, known);
+  const whitener = new Whitener(known, cross.subarray(0, known * known));
   const left = whitener.whiten(taken.measured.map((value, i) => value - (shown[i] as number)));
   const reach = sizeReach(model, fit, shown);
   const expected: number[] = [];
   const sigma: number[] = [];
   for (let c = known; c < size; c++) {
-    const cross = new Float64Array(known);
-    for (let i = 0; i < known; i++) cross[i] = covariance[c * size + i] as number;
-    const white = whitener.whiten(cross);
+    const white = whitener.whiten(cross.subarray(c * known, (c + 1) * known));
     let mean = shown[c] as number;
     const probe = model.readings[c]?.probe;
-    let variance = covariance[c * size + c] as number;
+    let variance = own[c] as number;
     if (probe) variance += meterVariance(probe, mean) - meterVariance(probe, unread);
     for (let i = 0; i < known; i++) {
       mean += (white[i] as number) * (left[i] as number);

@@ -22,8 +22,8 @@ export interface Prediction {
   readonly whitener: Whitener;
   /** Row by row. */
   readonly covariance: Float64Array;
-  /** By live branch: change of each reading for one ohm more. Present if asked for. */
-  readonly perOhm: ReadonlyMap<number, Float64Array>;
+  /** By key of a live branch or a battery's voltage or resistance: change of each reading for one ohm or volt more. What was asked for. */
+  readonly perUnit: ReadonlyMap<number, Float64Array>;
 }
 
 /** A set of readings against the circuit they were taken on. Ohms are compared on the scale ln(1 + R / 1 Ω). */
@@ -32,7 +32,7 @@ export class ReadingModel {
   readonly size: number;
   readonly groups: readonly StateGroup[];
   private readonly meterVariance: Float64Array;
-  private readonly keys: SpreadKeys;
+  readonly keys: SpreadKeys;
   /** How each reading follows each thing that varies, a column each; written anew at each prediction. */
   private readonly follows: Float64Array;
   private readonly touched: Uint8Array;
@@ -76,13 +76,51 @@ export class ReadingModel {
     return { shown: into, settled };
   }
 
-  predict(change: Change = noChange, wantSlopes = false): Prediction {
+  /** @param slopesOf Keys (see `keysOf`) whose slopes are wanted; `all`: of everything live. */
+  predict(change: Change = noChange, slopesOf: readonly number[] | "all" = []): Prediction {
     const { shown, settled } = this.shown(change);
+    const { size } = this;
+    const perUnit = new Map<number, Float64Array>();
+    this.follow(
+      slopesOf.length === 0
+        ? undefined
+        : (key, row, slope) => {
+            if (slopesOf !== "all" && !slopesOf.includes(key)) return;
+            const column = perUnit.get(key) ?? new Float64Array(size);
+            column[row] = slope;
+            perUnit.set(key, column);
+          },
+    );
+    const covariance = this.covariance(size);
+    return { shown, settled, whitener: new Whitener(size, covariance), covariance, perUnit };
+  }
+
+  /**
+   * What a change would make of the readings behind the first `known`, and how surely.
+   * @returns Their covariance with the first `known` readings, row by row of all readings, `known` columns; and their own variance.
+   */
+  expect(
+    change: Change,
+    known: number,
+  ): { readonly shown: Float64Array; readonly cross: Float64Array; readonly variance: Float64Array } {
+    const { shown } = this.shown(change);
+    this.follow();
+    const variance = this.meterVariance.slice();
     const { size, follows, touched } = this;
-    const perOhm = new Map<number, Float64Array>();
+    for (let key = 0; key < touched.length; key++) {
+      if (touched[key] === 0) continue;
+      for (let i = known; i < size; i++)
+        variance[i] = (variance[i] as number) + (follows[key * size + i] as number) ** 2;
+    }
+    return { shown, cross: this.covariance(known), variance };
+  }
+
+  /** How each reading follows what varies, about the last prediction. */
+  private follow(slope?: (key: number, row: number, perUnit: number) => void): void {
+    const { size, follows, touched } = this;
     follows.fill(0);
     touched.fill(0);
-    for (const group of this.groups) {
+    for (const group of this.groups)
       group.sensitivities(
         this.spread,
         this.keys,
@@ -91,29 +129,32 @@ export class ReadingModel {
           touched[key] = 1;
           follows[key * size + row] = perSigma;
         },
-        wantSlopes
-          ? (branch, row, ohm) => {
-              const column = perOhm.get(branch) ?? new Float64Array(size);
-              column[row] = ohm;
-              perOhm.set(branch, column);
-            }
-          : undefined,
+        slope,
       );
-    }
-    const covariance = new Float64Array(size * size);
+  }
+
+  /** Covariance of every reading with the first `columns` of them, row by row, the meters' errors in it. */
+  private covariance(columns: number): Float64Array {
+    const { size, follows, touched } = this;
+    const covariance = new Float64Array(size * columns);
     for (let key = 0; key < touched.length; key++) {
       if (touched[key] === 0) continue;
       const at = key * size;
       for (let i = 0; i < size; i++) {
         const a = follows[at + i] as number;
         if (a === 0) continue;
-        for (let j = 0; j < size; j++)
-          covariance[i * size + j] = (covariance[i * size + j] as number) + a * (follows[at + j] as number);
+        const row = i * columns;
+        const end = Math.min(i + 1, columns);
+        for (let j = 0; j < end; j++)
+          covariance[row + j] = (covariance[row + j] as number) + a * (follows[at + j] as number);
       }
     }
-    for (let i = 0; i < size; i++)
-      covariance[i * size + i] = (covariance[i * size + i] as number) + (this.meterVariance[i] as number);
-    return { shown, settled, whitener: new Whitener(size, covariance), covariance, perOhm };
+    for (let i = 0; i < columns; i++) {
+      covariance[i * columns + i] =
+        (covariance[i * columns + i] as number) + (this.meterVariance[i] as number);
+      for (let j = 0; j < i; j++) covariance[j * columns + i] = covariance[i * columns + j] as number;
+    }
+    return covariance;
   }
 
   /** Measured less shown. */

@@ -19,11 +19,21 @@ export interface PolePair {
   readonly guard: number;
 }
 
-/** All pairs of a circuit, and the branches a fault could make between them. A cable whose return is shared out has no pair. */
-export function polePairs(bench: Bench): {
+export interface PolePairs {
   readonly pairs: readonly PolePair[];
   readonly shadows: readonly Shadow[];
-} {
+}
+
+const found = new WeakMap<Bench, PolePairs>();
+
+/** All pairs of a circuit, and the branches a fault could make between them. A cable whose return is shared out has no pair. */
+export function polePairs(bench: Bench): PolePairs {
+  const known = found.get(bench) ?? findPairs(bench);
+  found.set(bench, known);
+  return known;
+}
+
+function findPairs(bench: Bench): PolePairs {
   const { topology, branchOf } = bench;
   const tree = supplyTree(topology);
   const backs = new Map<string, { row: number; branch: TopologyBranch }>();

@@ -126,7 +126,8 @@ export class StateGroup {
   predict(change: Change, into: Float64Array): boolean {
     this.put(change);
     let settled = true;
-    if (!this.dead) {
+    if (this.dead) this.solver.prepare(this.values);
+    else {
       this.solver.restart(this.start);
       this.solver.solve(this.values);
       settled = this.solver.settled;
@@ -140,20 +141,22 @@ export class StateGroup {
   /**
    * How each reading follows each thing that varies, about the last prediction.
    * @param add Takes one thing's influence on one reading: its key (see `keysOf`), and change of the reading for each standard deviation.
-   * @param slope Takes, for each live branch of the bench, change of the reading for each ohm more.
+   * @param slope Takes, for each live branch and each battery, the key and change of the reading for each ohm or volt more.
    */
   sensitivities(
     spread: Spread,
     keys: SpreadKeys,
     add: (key: number, row: number, perSigma: number) => void,
-    slope?: (branch: number, row: number, perOhm: number) => void,
+    slope?: (key: number, row: number, perUnit: number) => void,
   ): void {
-    const { network, nodeV } = this.solver;
+    const { network } = this.solver;
     const { sources, loads, branches } = network;
     this.probes.forEach((probe, i) => {
       const row = this.rows[i] ?? 0;
       const shown = this.read(i);
       const lambda = this.solver.influence(this.plus[i] ?? 0, this.minus[i] ?? 0, this.lambda);
+      // with the power off all there is comes from the meter, and follows it straight
+      const nodeV = this.dead ? lambda.map((perA) => perA * ohmA) : this.solver.nodeV;
       const own = probe.kind === "current" ? (this.rowOf[this.branch[i] ?? 0] ?? -1) : -1;
       const scale = this.slopeOfScale(probe, own, shown);
       const across = (plus: Int32Array, minus: Int32Array, k: number) =>
@@ -177,10 +180,13 @@ export class StateGroup {
         const a = ((this.values.emfV[s] ?? 0) - v) / ohm;
         add(keys.emf + s, row, per * (spread.emfV[s] ?? 0));
         add(keys.source + s, row, -per * a * (spread.sourceOhm[s] ?? 0));
+        slope?.(keys.emf + s, row, per);
+        slope?.(keys.source + s, row, -per * a);
       });
       this.part.loads.forEach((whole, k) => {
         const value = this.values.loadValue[k] ?? 0;
-        const per = -scale * across(loads.plus, loads.minus, k) * this.solver.loadA(k, value).perValue;
+        const v = (nodeV[loads.plus[k] ?? 0] ?? 0) - (nodeV[loads.minus[k] ?? 0] ?? 0);
+        const per = -scale * across(loads.plus, loads.minus, k) * this.solver.perValue(k, value, v);
         // what electronics show an ohmmeter is anyone's guess
         const share = this.dead ? 1 : (spread.loadShare[whole] ?? 0);
         add(keys.load + whole, row, per * value * share);
@@ -192,10 +198,12 @@ export class StateGroup {
   private read(i: number): number {
     const plus = this.plus[i] ?? 0;
     const minus = this.minus[i] ?? 0;
-    if (this.dead) this.solver.solve(this.values, { plus, minus, amp: ohmA });
+    if (this.dead) {
+      const perA = this.solver.influence(plus, minus, this.lambda);
+      return ohmScale((perA[plus] ?? 0) - (perA[minus] ?? 0) + pocketMeter.leadOhm.usual);
+    }
     const { nodeV } = this.solver;
     const v = (nodeV[plus] ?? 0) - (nodeV[minus] ?? 0);
-    if (this.dead) return ohmScale(v / ohmA + pocketMeter.leadOhm.usual);
     const branch = this.branch[i] ?? -1;
     return branch < 0 ? v : v / (this.values.ohm[this.rowOf[branch] ?? 0] ?? 1);
   }

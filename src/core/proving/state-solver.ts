@@ -14,8 +14,16 @@ export interface StateValues {
 /** Resistance behind a converter's output, and leak of every point: so small and so large that no reading shows them [Ω]. */
 const converterOhm = 1e-4;
 const leakS = 1e-10;
-const maxIterations = 90;
-const closeV = 1e-10;
+const maxIterations = 60;
+/** Newton's steps shrink by the square: after one this small the next would be under rounding. */
+const closeV = 1e-8;
+
+/** Piece of its curve a load is on: its law above the knee, a resistance under it, nothing backwards. */
+const piece = { law: 0, resistance: 1, none: 2 } as const;
+/** A voltage that rises so far over the sound boat's is no solution: nothing but the load's own falling curve drives it. */
+const risenShare = 1.25;
+/** A load that left its law so often stays a resistance: there is no point above the knee to work at. */
+const mostReturns = 3;
 
 /**
  * One state of the boat, prepared once and solved thousands of times with other values. Unlike `solveNetwork`, which asks whether gear
@@ -37,6 +45,11 @@ export class StateSolver {
   private readonly right: Float64Array;
   private readonly outA: Float64Array;
   private readonly working: Uint8Array;
+  /** By load: piece of its curve, voltage it is straightened at, its voltage in the sound boat, and how often it went back to its law. */
+  private readonly pieceOf: Uint8Array;
+  private readonly atV: Float64Array;
+  private readonly soundV: Float64Array;
+  private readonly returns: Uint8Array;
 
   /** @param kneeV By load of `network`. */
   constructor(
@@ -76,39 +89,47 @@ export class StateSolver {
     this.nodeV = new Float64Array(nodeCount);
     this.outA = new Float64Array(converters.outputV.length);
     this.working = new Uint8Array(converters.outputV.length).fill(1);
+    const count = loads.value.length;
+    this.pieceOf = new Uint8Array(count).fill(piece.none);
+    this.atV = new Float64Array(count);
+    this.soundV = new Float64Array(count);
+    this.returns = new Uint8Array(count);
   }
 
   /** Voltages of every point against the reference of its part of the circuit, in `nodeV`. Starts from the last solution. */
-  solve(
-    values: StateValues,
-    driven?: { readonly plus: number; readonly minus: number; readonly amp: number },
-  ) {
+  solve(values: StateValues): Float64Array {
     const { x, right } = this;
     this.settled = false;
     for (let round = 0; round < maxIterations; round++) {
       this.assemble(values);
-      if (driven) this.push(driven.plus, driven.minus, driven.amp);
       if (this.matrix.factor() < 0) break;
       this.matrix.solve(right);
-      // past a quarter of the rounds it swings between two states: half steps bring it to rest
-      const step = round < 24 ? 1 : 0.4;
       let moved = 0;
       for (let u = 0; u < x.length; u++) {
-        const by = (right[u] as number) - (x[u] as number);
-        if (Math.abs(by) > moved) moved = Math.abs(by);
-        x[u] = (x[u] as number) + step * by;
+        moved = Math.max(moved, Math.abs((right[u] as number) - (x[u] as number)));
+        x[u] = right[u] as number;
       }
       const changed = this.followConverters();
-      if (moved < closeV && !changed) {
+      if (!this.followLoads() && !changed && moved < closeV) {
         this.settled = true;
         break;
       }
     }
+    this.tell(x);
+    return this.nodeV;
+  }
+
+  /** Factors a circuit in which nothing but resistances is left, so that `influence` can ask it between any two points. */
+  prepare(values: StateValues): void {
+    this.assemble(values);
+    this.settled = this.matrix.factor() >= 0;
+  }
+
+  private tell(x: Float64Array): void {
     for (let node = 0; node < this.nodeV.length; node++) {
       const u = this.place[node] as number;
       this.nodeV[node] = u < 0 ? 0 : (x[u] as number);
     }
-    return this.nodeV;
   }
 
   /** Starts the next solve afresh, every positive point at its supply: needed after a fault pulled everything down. */
@@ -119,6 +140,13 @@ export class StateSolver {
     }
     this.working.fill(1);
     this.outA.fill(0);
+    this.returns.fill(0);
+    for (let i = 0; i < this.pieceOf.length; i++) {
+      const v = this.loads.across(this.x, i);
+      this.soundV[i] = v;
+      this.atV[i] = v;
+      this.pieceOf[i] = v >= (this.kneeV[i] as number) ? piece.law : v > 0 ? piece.resistance : piece.none;
+    }
   }
 
   /**
@@ -136,16 +164,11 @@ export class StateSolver {
     return into;
   }
 
-  /** Current of load i at the last solution, and what it would be more for one unit more of its value. */
-  loadA(i: number, value: number): { readonly currentA: number; readonly perValue: number } {
-    const v = this.loads.across(this.x, i);
+  /** What load i would take more at this voltage for one unit more of its value [A per W, A or Ω]. */
+  perValue(i: number, value: number, v: number): number {
     if (this.network.loads.law[i] === loadLaw.resistance)
-      return value < Number.POSITIVE_INFINITY
-        ? { currentA: v / value, perValue: -v / (value * value) }
-        : { currentA: 0, perValue: 0 };
-    if (!(v > 0)) return { currentA: 0, perValue: 0 };
-    const perValue = this.shape(i, v).perValue;
-    return { currentA: perValue * value, perValue };
+      return value < Number.POSITIVE_INFINITY ? -v / (value * value) : 0;
+    return v > 0 ? this.shape(i, v).perValue : 0;
   }
 
   private push(plus: number, minus: number, amp: number): void {
@@ -174,7 +197,7 @@ export class StateSolver {
         this.loads.stamp(values, i, 1 / value);
         continue;
       }
-      const v = this.loads.across(this.x, i);
+      const v = this.atV[i] as number;
       const { perValue, slopePerValue } = this.shape(i, v);
       const slope = slopePerValue * value;
       this.loads.stamp(values, i, slope);
@@ -194,15 +217,55 @@ export class StateSolver {
     }
   }
 
-  /** Current per unit of value, and its slope, of a load of constant power or current at a voltage. */
+  /** Current per unit of value, and its slope, of a load of constant power or current at a voltage, on the piece of its curve it is on. */
   private shape(i: number, v: number): { perValue: number; slopePerValue: number } {
     const knee = this.kneeV[i] as number;
     const power = this.network.loads.law[i] === loadLaw.power;
-    if (!(v > 0)) return { perValue: 0, slopePerValue: 0 };
-    if (v >= knee)
-      return power ? { perValue: 1 / v, slopePerValue: -1 / (v * v) } : { perValue: 1, slopePerValue: 0 };
-    const s = power ? 1 / (knee * knee) : 1 / knee;
-    return { perValue: s * v, slopePerValue: s };
+    switch (this.pieceOf[i]) {
+      case piece.law:
+        return power ? { perValue: 1 / v, slopePerValue: -1 / (v * v) } : { perValue: 1, slopePerValue: 0 };
+      case piece.resistance: {
+        const s = power ? 1 / (knee * knee) : 1 / knee;
+        return { perValue: s * v, slopePerValue: s };
+      }
+      default:
+        return { perValue: 0, slopePerValue: 0 };
+    }
+  }
+
+  /**
+   * Takes each load one piece of its curve further, never two: where a falling curve meets no supply, Newton's own steps swing for
+   * ever. From the resistance back to its law it starts at the sound boat's voltage, above any solution. True: something changed.
+   */
+  private followLoads(): boolean {
+    const { law } = this.network.loads;
+    let changed = false;
+    for (let i = 0; i < this.pieceOf.length; i++) {
+      if (law[i] === loadLaw.resistance) continue;
+      const v = this.loads.across(this.x, i);
+      const was = this.pieceOf[i] as number;
+      const now = this.pieceAt(i, was, v);
+      if (was === piece.none && this.soundV[i] === 0 && v > 0) this.soundV[i] = v;
+      const back = was === piece.resistance && now === piece.law;
+      if (back) this.returns[i] = (this.returns[i] as number) + 1;
+      this.atV[i] = back ? Math.max(v, this.soundV[i] as number) : v;
+      this.pieceOf[i] = now;
+      changed ||= now !== was;
+    }
+    return changed;
+  }
+
+  private pieceAt(i: number, was: number, v: number): number {
+    const knee = this.kneeV[i] as number;
+    const soundV = this.soundV[i] as number;
+    if (was === piece.law)
+      return v < knee || (soundV > 0 && v > risenShare * soundV) ? piece.resistance : piece.law;
+    if (was === piece.none && soundV === 0)
+      return v >= knee ? piece.law : v > 0 ? piece.resistance : piece.none;
+    if (!(v > 0)) return piece.none;
+    return was === piece.resistance && v > knee && (this.returns[i] as number) < mostReturns
+      ? piece.law
+      : piece.resistance;
   }
 
   /** Output currents of the converters, and those that stop for want of input. True: something changed. */

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { workOut } from "../../../src/core/figures.js";
 import { readPlan } from "../../../src/core/plan/read.js";
 import { benchOf } from "../../../src/core/proving/bench-network.js";
-import { noChange } from "../../../src/core/proving/change.js";
+import { type Change, noChange } from "../../../src/core/proving/change.js";
 import type { Probe } from "../../../src/core/proving/probe.js";
 import { spreadOf } from "../../../src/core/proving/spread.js";
 import { keysOf, StateGroup } from "../../../src/core/proving/state-group.js";
@@ -67,11 +67,20 @@ describe.each(["tender", "utility", "launch"])("%s", (name) => {
         spreadOf(bench),
         keysOf(bench),
         () => {},
-        (branch, _row, perOhm) => slopes.set(branch, perOhm),
+        (key, _row, perUnit) => slopes.set(key, perUnit),
       );
-      for (const [branch, perOhm] of slopes) {
-        group.predict({ extraOhm: new Map([[branch, 1e-5]]) }, y);
-        expect(Math.abs(((y[0] ?? 0) - before) / 1e-5 - perOhm)).toBeLessThan(1e-3 * Math.abs(perOhm) + 2e-5);
+      const { emf, source } = keysOf(bench);
+      const moved = (key: number, by: number): Change => {
+        if (key < emf) return { extraOhm: new Map([[key, by]]) };
+        return key < source
+          ? { emfV: new Map([[key - emf, by]]) }
+          : { sourceExtraOhm: new Map([[key - source, by]]) };
+      };
+      for (const [key, perUnit] of slopes) {
+        group.predict(moved(key, 1e-5), y);
+        expect(Math.abs(((y[0] ?? 0) - before) / 1e-5 - perUnit)).toBeLessThan(
+          1e-3 * Math.abs(perUnit) + 2e-5,
+        );
       }
     }
   });
