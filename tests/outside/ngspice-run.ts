@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 
@@ -7,10 +7,13 @@ import { join } from "node:path";
  * Operating points of many decks from one run of ngspice (Debian package `ngspice`), read from its binary raw files at full
  * precision.
  * @returns for each deck the voltages by node name, lower case.
- * @throws Error where ngspice is missing, or gave no operating point for a deck.
+ * @throws Error where ngspice is missing, or found no operating point of a deck.
  */
 export function runNgspice(decks: readonly string[]): Map<string, number>[] {
-  return runNgspiceAltered(decks.map((deck) => ({ deck, alter: [[]] }))).flat();
+  return runNgspiceAltered(decks.map((deck) => ({ deck, alter: [[]] }))).map(([point], i) => {
+    if (!point) throw new Error(`ngspice found no operating point of deck ${i}`);
+    return point;
+  });
 }
 
 /** A deck, and for each operating point wanted of it the commands that come before. */
@@ -19,8 +22,11 @@ export interface AlteredDeck {
   readonly alter: readonly (readonly string[])[];
 }
 
-/** Several operating points of each deck, read once: `alter` commands set it up for each. */
-export function runNgspiceAltered(decks: readonly AlteredDeck[]): Map<string, number>[][] {
+/**
+ * Several operating points of each deck, read once: `alter` commands set it up for each.
+ * @returns undefined in the place of a point that ngspice did not find.
+ */
+export function runNgspiceAltered(decks: readonly AlteredDeck[]): (Map<string, number> | undefined)[][] {
   const folder = mkdtempSync(join(tmpdir(), "solver-witness-"));
   try {
     const commands = decks.flatMap(({ deck, alter }, i) => {
@@ -43,11 +49,8 @@ export function runNgspiceAltered(decks: readonly AlteredDeck[]): Map<string, nu
       throw new Error(`ngspice could not be run (Debian package ngspice): ${run.error.message}`);
     return decks.map(({ alter }, i) =>
       alter.map((_, k) => {
-        try {
-          return readRaw(readFileSync(join(folder, `${i}-${k}.raw`)));
-        } catch (cause) {
-          throw new Error(`ngspice gave nothing for deck ${i}: ${run.stderr.slice(-2000)}`, { cause });
-        }
+        const file = join(folder, `${i}-${k}.raw`);
+        return existsSync(file) ? readRaw(readFileSync(file)) : undefined;
       }),
     );
   } finally {

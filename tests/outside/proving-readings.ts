@@ -1,7 +1,7 @@
 import { loadLaw, type NetworkNumbers } from "../../src/core/circuit/solve/types.js";
 import type { Probe } from "../../src/core/proving/probe.js";
 import { pocketMeter } from "../../src/core/reference/meters.js";
-import { type AlteredDeck, runNgspice, runNgspiceAltered } from "./ngspice-run.js";
+import { type AlteredDeck, runNgspiceAltered } from "./ngspice-run.js";
 import type { Boat } from "./proving-boats.js";
 import { faultDeck, groundOf } from "./proving-deck.js";
 import type { FaultyBoat } from "./proving-faulty.js";
@@ -59,26 +59,40 @@ function deadDeck(one: Asked, ohms: readonly OhmProbe[]): AlteredDeck {
   };
 }
 
-const run = (decks: readonly string[]) => (decks.length === 0 ? [] : runNgspice(decks));
-
-/** Live boats. A converter whose input is under its least stops, and the boat is asked again without it. */
+/**
+ * Live boats. A converter whose input is under its least stops, and the boat is asked again without it; so is one that finds no state of
+ * rest with its converters on.
+ */
 function liveVoltages(all: readonly Asked[]): Voltages[] {
-  const decks = (list: readonly Asked[]) =>
-    run(list.map(({ network, boat, added }) => faultDeck(network, boat.bench.kneeV, added)));
-  const first = decks(all);
-  const stopped = all.map((one, i) => withoutStarved(one, first[i] ?? new Map()));
-  const again = stopped.flatMap((network, i) => {
-    const one = all[i];
-    return network && one ? [{ ...one, network }] : [];
-  });
-  const second = decks(again);
+  const first = solved(all);
+  const stopped = all.map((one, i) => withoutStarved(one, first[i]));
+  const again = solved(
+    all.flatMap((one, i) => {
+      const network = stopped[i];
+      return network ? [{ ...one, network }] : [];
+    }),
+  );
   let next = 0;
-  return first.map((voltages, i) => (stopped[i] ? (second[next++] ?? voltages) : voltages));
+  return all.map((one, i) => {
+    const shown = stopped[i] ? again[next++] : first[i];
+    if (!shown) throw new Error(`ngspice found no state of rest of ${one.boat.name}`);
+    return shown;
+  });
 }
 
-function withoutStarved({ network }: Asked, shown: Voltages): NetworkNumbers | undefined {
+function solved(all: readonly Asked[]): (Voltages | undefined)[] {
+  if (all.length === 0) return [];
+  const decks = all.map(({ network, boat, added }) => ({
+    deck: faultDeck(network, boat.bench.kneeV, added),
+    alter: [[]],
+  }));
+  return runNgspiceAltered(decks).map(([point]) => point);
+}
+
+function withoutStarved({ network }: Asked, shown: Voltages | undefined): NetworkNumbers | undefined {
   const { converters } = network;
   const fed = [...converters.outputV.keys()].filter((i) => {
+    if (!shown) return false;
     const inV =
       voltage(network, shown, converters.inPlus[i] ?? 0) -
       voltage(network, shown, converters.inMinus[i] ?? 0);
