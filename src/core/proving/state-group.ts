@@ -108,12 +108,14 @@ export class StateGroup {
       emfV: network.sources.emfV,
       sourceOhm: network.sources.ohm,
       loadValue: network.loads.value,
+      outputV: network.converters.outputV,
     };
     this.values = {
       ohm: ohm.slice(),
       emfV: this.base.emfV.slice(),
       sourceOhm: this.base.sourceOhm.slice(),
       loadValue: this.base.loadValue.slice(),
+      outputV: this.base.outputV.slice(),
     };
     this.start = new Float64Array(network.nodeCount);
     this.lambda = new Float64Array(network.nodeCount);
@@ -132,10 +134,29 @@ export class StateGroup {
       this.solver.solve(this.values);
       settled = this.solver.settled;
     }
+    this.readAll(into);
+    return settled;
+  }
+
+  /**
+   * Readings of a boat whose every figure is drawn anew; starts from the last one.
+   * @param draw Overwrites the values of the live part, whose rows in the whole `part` tells.
+   */
+  sample(
+    draw: (values: StateValues, base: StateValues, part: LivePart) => void,
+    into: Float64Array,
+  ): boolean {
+    draw(this.values, this.base, this.part);
+    if (this.dead) this.solver.prepare(this.values);
+    else this.solver.solve(this.values);
+    this.readAll(into);
+    return this.solver.settled;
+  }
+
+  private readAll(into: Float64Array): void {
     this.probes.forEach((_, i) => {
       into[this.rows[i] ?? 0] = this.read(i);
     });
-    return settled;
   }
 
   /**

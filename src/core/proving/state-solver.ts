@@ -3,12 +3,14 @@ import { fillPattern } from "../circuit/solve/fill-pattern.js";
 import { loadLaw, type NetworkNumbers } from "../circuit/solve/types.js";
 import { TwoPoles } from "./two-poles.js";
 
-/** What may differ from one solve to the next [Ω, V, Ω, W or A or Ω]. Same rows as the network the solver was made for. */
+/** What may differ from one solve to the next [Ω, V, Ω, W or A or Ω, V]. Same rows as the network the solver was made for. */
 export interface StateValues {
   readonly ohm: Float64Array;
   readonly emfV: Float64Array;
   readonly sourceOhm: Float64Array;
   readonly loadValue: Float64Array;
+  /** Of the converters. */
+  readonly outputV: Float64Array;
 }
 
 /** Resistance behind a converter's output, and leak of every point: so small and so large that no reading shows them [Ω]. */
@@ -109,7 +111,7 @@ export class StateSolver {
         moved = Math.max(moved, Math.abs((right[u] as number) - (x[u] as number)));
         x[u] = right[u] as number;
       }
-      const changed = this.followConverters();
+      const changed = this.followConverters(values);
       if (!this.followLoads() && !changed && moved < closeV) {
         this.settled = true;
         break;
@@ -178,7 +180,7 @@ export class StateSolver {
     if (b >= 0) this.right[b] = (this.right[b] as number) - amp;
   }
 
-  private assemble({ ohm, emfV, sourceOhm, loadValue }: StateValues): void {
+  private assemble({ ohm, emfV, sourceOhm, loadValue, outputV }: StateValues): void {
     const { values } = this.matrix;
     const { right, network } = this;
     values.fill(0);
@@ -203,7 +205,7 @@ export class StateSolver {
       this.loads.stamp(values, i, slope);
       this.loads.drive(right, i, slope * v - perValue * value);
     }
-    const { outputV, efficiency, standbyW } = network.converters;
+    const { efficiency, standbyW } = network.converters;
     for (let i = 0; i < outputV.length; i++) {
       if (this.working[i] === 0) continue;
       this.outputs.stamp(values, i, 1 / converterOhm);
@@ -269,8 +271,8 @@ export class StateSolver {
   }
 
   /** Output currents of the converters, and those that stop for want of input. True: something changed. */
-  private followConverters(): boolean {
-    const { outputV, minInputV } = this.network.converters;
+  private followConverters({ outputV }: StateValues): boolean {
+    const { minInputV } = this.network.converters;
     let changed = false;
     for (let i = 0; i < outputV.length; i++) {
       if (this.working[i] === 0) continue;

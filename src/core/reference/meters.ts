@@ -45,6 +45,8 @@ export const readingLimits = {
   source: commonPractice,
   /** Between the poles, and from each pole to a metal hull, all gear off and the battery apart [Ω]. */
   leastInsulationOhm: 1e6,
+  /** What a meter may pick up on a conductor that is switched off [V]. */
+  mostWhenOffV: 0.05,
   /** A standard deviation is this share of a stated limit of error. */
   sigmaPerLimit: 0.5,
   /** Two readings of one point, or a reading and what is possible, may lie this many standard deviations apart. */

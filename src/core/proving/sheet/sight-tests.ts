@@ -1,0 +1,36 @@
+import { seenFrom } from "../../reference/seen-from.js";
+import { plannedHoles } from "../../work/planned-holes.js";
+import type { ProvingInput } from "../input.js";
+import type { SheetSection, SheetTest } from "./types.js";
+
+/** What is proven by eye: each navigation light over its arc, and new holes against water. */
+export function sightSections({ plan }: ProvingInput): SheetSection[] {
+  const lights = plan.gear.filter(({ role }) => role === "navigation light");
+  const circuits = [...new Set(lights.map(({ name }) => plan.circuitOf.get(name) ?? ""))].filter(
+    (c) => c !== "",
+  );
+  const seen = circuits.map((circuit): SheetSection => {
+    const own = lights.filter(({ name }) => plan.circuitOf.get(name) === circuit);
+    const id = `seen / ${circuit}`;
+    const tests = own.map(({ name }): SheetTest => {
+      const arcDeg = arcOf(name);
+      const about = { id: `${id} / ${name}`, test: "seen from", at: name, stop: "not seen" } as const;
+      return arcDeg === undefined ? about : { ...about, arcDeg };
+    });
+    return { id, kind: "seen", at: circuit, gear: own.map(({ name }) => name), tests };
+  });
+  const holes = plannedHoles(plan)
+    .filter(({ there }) => !there)
+    .map(({ hole }): SheetTest => ({ id: `leak / ${hole}`, test: "leak", at: hole, stop: "lets water in" }));
+  const leak: SheetSection = { id: "leak", kind: "holes", at: "", gear: [], tests: holes };
+  return holes.length === 0 ? seen : [...seen, leak];
+}
+
+/** Arc of a light whose name says which it is; undefined: nothing tells. */
+function arcOf(name: string): number | undefined {
+  const words = name.toLowerCase();
+  if (/all[- ]?round|anchor|pole/.test(words)) return seenFrom["all-round"].arcDeg;
+  if (/side ?lights?/.test(words)) return seenFrom.sidelight.arcDeg;
+  if (/masthead|steaming/.test(words)) return seenFrom.masthead.arcDeg;
+  return /stern/.test(words) ? seenFrom.stern.arcDeg : undefined;
+}
