@@ -1,5 +1,7 @@
 import { parseArgs } from "node:util";
+import { nearestOf } from "../core/quantity/nearest.js";
 import { InputProblem } from "./problem.js";
+import { harmless } from "./terminal.js";
 
 /** What a command takes. `plan` is its one file; flags are by name. */
 export interface Takes {
@@ -27,11 +29,22 @@ export function readArguments(command: string, words: readonly string[], takes: 
     ]),
   );
   const see = `skiffloom ${command} --help tells how`;
-  let parsed: ReturnType<typeof parseArgs>;
-  try {
-    parsed = parseArgs({ args: [...words], options, allowPositionals: true, strict: true });
-  } catch (error) {
-    throw new InputProblem([error instanceof Error ? error.message : String(error), see]);
+  const parsed = parseArgs({
+    args: [...words],
+    options,
+    allowPositionals: true,
+    strict: false,
+    tokens: true,
+  });
+  for (const token of parsed.tokens ?? []) {
+    if (token.kind !== "option") continue;
+    const { name, rawName, value } = token;
+    const kind = Object.hasOwn(takes.flags, name) ? takes.flags[name] : undefined;
+    if (kind === undefined)
+      throw new InputProblem([`there is no option ${harmless(rawName)}${meant(name, takes)}`, see]);
+    if (kind === "value" && value === undefined)
+      throw new InputProblem([`--${name} needs a value after it`, see]);
+    if (kind === "switch" && value !== undefined) throw new InputProblem([`--${name} takes no value`, see]);
   }
   const positionals = [...parsed.positionals];
   const plan = takes.plan === true ? positionals.shift() : "";
@@ -48,3 +61,21 @@ export function readArguments(command: string, words: readonly string[], takes: 
   }
   return { plan, rest: positionals, values, switches };
 }
+
+/** The option that was probably meant, or all there are. */
+function meant(name: string, { flags }: Takes): string {
+  const names = Object.keys(flags);
+  const asked = sameMeaning.get(name);
+  const nearest = asked !== undefined && names.includes(asked) ? asked : nearestOf(name, names);
+  if (nearest !== undefined) return `; did you mean --${nearest}?`;
+  return names.length === 0 ? "" : `; there are ${names.map((each) => `--${each}`).join(", ")}`;
+}
+
+/** What other commands of the world call them. */
+const sameMeaning: ReadonlyMap<string, string> = new Map([
+  ["out", "to"],
+  ["output", "to"],
+  ["o", "to"],
+  ["f", "force"],
+  ["j", "json"],
+]);

@@ -18,6 +18,8 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   form: () => import("./commands/form.js"),
   marks: () => import("./commands/marks.js"),
   float: () => import("./commands/float.js"),
+  work: () => import("./commands/work.js"),
+  changes: () => import("./commands/changes.js"),
   schema: () => import("./commands/schema.js"),
   new: () => import("./commands/new.js"),
   apply: () => import("./commands/apply.js"),
@@ -35,6 +37,8 @@ const help = `skiffloom plans, checks and prints the 12 V or 24 V electrics of a
   skiffloom form PLAN       the hull as measured, what does not fit, what to measure next
   skiffloom marks PLAN      where to drill: tape readings, checks, and what your readings say
   skiffloom float PLAN      draft, trim, freeboard, levers; each hole over the water
+  skiffloom work PLAN       what to do next, the order of all that is left, what was built
+  skiffloom changes OLD NEW what a change of plan does, in words and figures
   skiffloom netlist PLAN    the circuit as SPICE text
   skiffloom new             asks a few questions and writes a plan to start from
   skiffloom apply PLAN N    makes the change that finding N proposes, and keeps your comments

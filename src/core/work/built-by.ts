@@ -33,14 +33,16 @@ export function builtBy(input: WorkInput, facts: WorkFacts, step: Step, when: st
       });
     case "drill gear":
       return plannedHoles(plan).flatMap(({ hole, on, side, at, sizeM, there }): Edit[] => {
-        if (there || !step.pieces.includes(hole) || at === undefined || sizeM === undefined) return [];
+        const cutMm = facts.holes?.get(hole)?.cutMm;
+        const cutM = cutMm === undefined ? sizeM : cutMm / 1000;
+        if (there || !step.pieces.includes(hole) || at === undefined || cutM === undefined) return [];
         return [
           record("built hole", [
             `hole: ${keyText(hole)}`,
             `on: ${keyText(on)}`,
             ...(side === "port" ? [] : [`side: ${side}`]),
             `at: ${placeText(at, length)}`,
-            `size: ${length(sizeM)}`,
+            `size: ${writeQuantity(cutM, "mm", 5)}`,
           ]),
         ];
       });

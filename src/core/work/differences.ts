@@ -10,7 +10,7 @@ import type {
 } from "../plan/model/work.js";
 import { setOutLimits } from "../reference/work-times.js";
 import { type PlannedHole, plannedHoles } from "./planned-holes.js";
-import type { EntryHole, WorkFacts, WorkInput } from "./work-input.js";
+import type { EntryHole, OffBy, WorkFacts, WorkInput } from "./work-input.js";
 
 /** Where what was built and the plan part. Nothing here undoes a record. */
 export type Difference =
@@ -52,7 +52,7 @@ export function differencesOf(input: WorkInput, facts: WorkFacts = {}): readonly
   const built = standing(input.plan.source.work.asBuilt);
   const holes = new Map(plannedHoles(input.plan).map((hole) => [hole.hole, hole]));
   return [
-    ...built.holes.flatMap((hole) => holeDifferences(hole, holes.get(hole.hole))),
+    ...built.holes.flatMap((hole) => holeDifferences(hole, holes.get(hole.hole), facts)),
     ...built.entries.flatMap((entry) => entryDifferences(entry, input.plan, facts)),
     ...built.lengths.flatMap((length) => lengthDifferences(input, length)),
     ...built.joints.flatMap((joint) => jointDifferences(input.plan, joint)),
@@ -79,21 +79,30 @@ export function standing(built: AsBuilt): AsBuilt {
 /** An entry that is kept for later: `spare`, `spare 2`. */
 export const isSpareEntry = (run: string): boolean => /^spare( \d+)?$/.test(run);
 
-function holeDifferences(built: BuiltHole, wanted: PlannedHole | undefined): Difference[] {
+function holeDifferences(
+  built: BuiltHole,
+  wanted: PlannedHole | undefined,
+  { holes, offBy }: WorkFacts,
+): Difference[] {
   if (wanted === undefined) return [{ kind: "hole not wanted", built }];
   if (wanted.on !== built.on || wanted.side !== built.side)
     return [{ kind: "hole on another face", built, wanted }];
-  const { sizeM } = wanted;
+  const cutMm = holes?.get(built.hole)?.cutMm;
+  const sizeM = cutMm === undefined ? wanted.sizeM : cutMm / 1000;
   const size: Difference[] =
     sizeM === undefined || Math.abs(sizeM - built.sizeM) <= setOutLimits.sameHoleM
       ? []
       : [{ kind: "hole size", built, wantedM: sizeM, byM: sizeM - built.sizeM }];
-  if (wanted.at === undefined || !countedAlike(wanted.at, built.at))
-    return [{ kind: "hole not compared", built }, ...size];
-  const alongM = wanted.at.alongM - built.at.alongM;
-  const offM = wanted.at.offM - built.at.offM;
-  const byM = Math.hypot(alongM, offM);
-  return byM > setOutLimits.samePlaceM ? [{ kind: "hole moved", built, alongM, offM, byM }, ...size] : size;
+  const off = offBy?.(built) ?? plainly(wanted, built);
+  if (off === undefined) return [{ kind: "hole not compared", built }, ...size];
+  return off.byM > setOutLimits.samePlaceM ? [{ kind: "hole moved", built, ...off }, ...size] : size;
+}
+
+/** Without the form of the boat: only where both are counted from one point along one edge. */
+function plainly({ at }: PlannedHole, built: BuiltHole): OffBy | undefined {
+  if (at === undefined || !countedAlike(at, built.at)) return undefined;
+  const [alongM, offM] = [at.alongM - built.at.alongM, at.offM - built.at.offM];
+  return { alongM, offM, byM: Math.hypot(alongM, offM) };
 }
 
 /** Both counted from one point along one edge: lengths of the two may be set against each other. */

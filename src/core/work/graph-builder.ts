@@ -35,6 +35,10 @@ export class GraphBuilder {
       this.waits.push({ before: id, after, reason, ...(cure && { cure }) });
   }
 
+  piecesOf(id: string): readonly string[] {
+    return this.steps.get(id)?.pieces ?? [];
+  }
+
   ids(holds: (step: Step) => boolean): string[] {
     return [...this.steps.values()].filter(holds).map(({ id }) => id);
   }

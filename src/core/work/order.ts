@@ -5,7 +5,8 @@ import { lowerBound } from "./order-bound.js";
 import { timed } from "./order-cost.js";
 import { exactOrder, exactSteps } from "./order-exact.js";
 import { type OrderWishes, orderProblemOf } from "./order-problem.js";
-import type { WorkGraph } from "./step.js";
+import { tidied } from "./order-tidy.js";
+import { stepKinds, type WorkGraph } from "./step.js";
 
 /** One step in its place. Minutes from Monday 00:00 of the first week. */
 export interface PlannedStep {
@@ -43,7 +44,13 @@ export function orderOf(graph: WorkGraph, wishes: OrderWishes = {}): WorkOrder {
   const problem = orderProblemOf(graph, wishes);
   const found = timed(problem, beamOrder(problem));
   const exact = graph.steps.length <= exactSteps ? exactOrder(problem, found.cost) : undefined;
-  const best = exact ? timed(problem, exact) : found;
+  const places = new Map<string, number>();
+  const best = tidied(problem, exact ? timed(problem, exact) : found, (step) => {
+    const { kind, at } = graph.steps[step] ?? { kind: "survey", at: [] };
+    const place = at[0] ?? "";
+    places.set(place, places.get(place) ?? places.size);
+    return [stepKinds.indexOf(kind), places.get(place) ?? 0];
+  });
   const bound = exact ? best.cost : Math.min(best.cost, lowerBound(problem).cost);
   const lastUse = new Map<ToolKey, number>();
   for (const step of best.order) for (const tool of graph.steps[step]?.tools ?? []) lastUse.set(tool, step);

@@ -1,6 +1,10 @@
+import type { HullFigures } from "../hull/figures.js";
 import type { LayoutFigures } from "../parts/layout-types.js";
+import type { FreeWindow } from "../plan/model/work.js";
 import { minuteOfWeek } from "../quantity/moments.js";
+import { usualFreeHours } from "../reference/free-hours.js";
 import { type AsBuiltView, asBuiltView } from "./as-built.js";
+import { factsOfHull } from "./facts-of-hull.js";
 import { factsOfLayout } from "./facts-of-layout.js";
 import { orderOf, type WorkOrder } from "./order.js";
 import { byProject } from "./projects.js";
@@ -18,6 +22,8 @@ export interface WorkFigures {
   readonly step: ReadonlyMap<string, Step>;
   /** What is left, in the order to do it. */
   readonly order: WorkOrder;
+  /** Hours of a week the order is laid into; assumed where the plan names none. */
+  readonly freeHours: { readonly windows: readonly FreeWindow[]; readonly assumed: boolean };
   /** What must rest before the next thing may be done to it. */
   readonly rests: readonly Rest[];
   readonly asBuilt: AsBuiltView;
@@ -27,12 +33,19 @@ export interface WorkFigures {
 
 /**
  * Steps, order, rests and what was built. Results only: nothing is written into the plan.
- * @param layout Boxes, routes, cut list and ends; without it they are counted by rule of thumb.
+ * @param apart Boxes, routes, cut list and ends, and the hull's marks and holes; without them steps are counted by rule of thumb.
  * @param nowMin The time now, minutes since 1970 on the owner's clock: the order begins there, rests run from the ticks.
  */
-export function planWork(input: WorkInput, layout?: LayoutFigures, nowMin?: number): WorkFigures {
+export function planWork(
+  input: WorkInput,
+  { layout, hull }: { readonly layout?: LayoutFigures; readonly hull?: HullFigures } = {},
+  nowMin?: number,
+): WorkFigures {
   const { work } = input.plan.source;
-  const facts = layout === undefined ? {} : factsOfLayout(layout);
+  const facts: WorkFacts = {
+    ...(layout === undefined ? {} : factsOfLayout(layout)),
+    ...(hull === undefined ? {} : factsOfHull(hull)),
+  };
   const graph = workSteps(input, facts);
   const { earlier, now } = byProject(work);
   const project = projectWork(input.plan, graph, earlier.workDone, now.workDone);
@@ -43,6 +56,8 @@ export function planWork(input: WorkInput, layout?: LayoutFigures, nowMin?: numb
       // no time of day known: the whole rest is still to come, to be on the safe side
       notBefore.set(step, Math.max(notBefore.get(step) ?? 0, leftMin ?? hours * 60));
     }
+  const assumed = work.freeHours.length === 0;
+  const freeHours = assumed ? usualFreeHours.windows : work.freeHours;
   const left = {
     steps: project.steps.filter(({ id }) => !project.done.has(id)),
     precedences: project.precedences.filter(
@@ -54,10 +69,11 @@ export function planWork(input: WorkInput, layout?: LayoutFigures, nowMin?: numb
     project,
     step: new Map(project.steps.map((step) => [step.id, step])),
     order: orderOf(left, {
-      windows: work.freeHours,
+      windows: freeHours,
       notBefore,
       ...(nowMin === undefined ? {} : { startH: minuteOfWeek(nowMin) / 60 }),
     }),
+    freeHours: { windows: freeHours, assumed },
     rests,
     asBuilt: asBuiltView(input, project, graph, facts),
     ...(nowMin === undefined ? {} : { nowMin }),

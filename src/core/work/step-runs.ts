@@ -76,7 +76,7 @@ export function addRuns(graph: GraphBuilder, input: WorkInput, facts: WorkFacts)
       at: [run.from.place, ...(run.along ?? []), run.to.place],
       minutes: Math.round(workMinutes.drawWire + workMinutes.drawWirePerM * run.lengthM),
       pieces: [name],
-      sizes: [length],
+      sizes: [length, ...throughOf(name, facts)],
       tools: ["drawing line"],
       // both ends are taped where they come out, so that they can't fall back
       consumables: [{ what: "pulling tape", count: 2 }],
@@ -106,7 +106,18 @@ export function addRuns(graph: GraphBuilder, input: WorkInput, facts: WorkFacts)
     });
     graph.wait(`label / ${name}`, `draw / ${name}`, "wire before clips");
   }
+  for (const [at, { run, through }] of (facts.pulls ?? []).entries())
+    for (const later of (facts.pulls ?? []).slice(at + 1))
+      if (later.through.some((passage) => through.includes(passage)))
+        graph.wait(`draw / ${later.run}`, `draw / ${run}`, "largest end first");
   for (const stretch of facts.stretches ?? ownStretches(input)) addClips(graph, stretch, places);
+}
+
+function throughOf(name: string, { pulls }: WorkFacts): StepSize[] {
+  const pull = pulls?.find(({ run }) => run === name);
+  return pull === undefined || pull.through.length === 0
+    ? []
+    : [{ what: "through", of: name, passages: pull.through }];
 }
 
 /** Without routes each run is a stretch of its own, with as many clips as the rule's distance asks for. */

@@ -120,6 +120,20 @@ export type StepSize =
       readonly pullN?: number;
     }
   | { readonly what: "gland"; readonly of: string; readonly size: string }
+  /** Tape readings to set a mark out by; of `along then square` the length along the edge, then the one square to it [m]. */
+  | {
+      readonly what: "mark";
+      readonly of: string;
+      readonly method: "two tapes" | "along then square";
+      readonly edge?: string;
+      readonly graduationM: number;
+      readonly readings: readonly { readonly from: string; readonly m: number }[];
+      readonly check?: { readonly from: string; readonly m: number };
+    }
+  | { readonly what: "pilot"; readonly of: string; readonly mm: number }
+  | { readonly what: "behind"; readonly of: string; readonly words: string }
+  /** Openings and holes a cable is led through, in order. */
+  | { readonly what: "through"; readonly of: string; readonly passages: readonly string[] }
   | { readonly what: "spacing"; readonly of: string; readonly m: number }
   | { readonly what: "rating"; readonly of: string; readonly a: number };
 
@@ -169,6 +183,8 @@ export const precedenceReasons = [
   "cured before wet",
   "prove before closing",
   "label before closing",
+  "mark leaned on",
+  "largest end first",
   "battery off first",
   "open before working",
 ] as const;

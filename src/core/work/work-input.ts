@@ -1,7 +1,10 @@
 import type { ProtectionFigures } from "../circuit/protection/types.js";
 import type { SizeResult } from "../circuit/sizes/types.js";
+import type { HoleTool } from "../hull/holes/tool.js";
 import type { CompletePlan } from "../plan/completed.js";
 import type { FaceName } from "../plan/model/layout.js";
+import type { Side } from "../plan/model/placing.js";
+import type { BuiltHole } from "../plan/model/work.js";
 import type { StepSize } from "./step.js";
 
 /** What the order of work is made from; all figures of a plan have it. */
@@ -40,6 +43,28 @@ export interface EndFacts {
   readonly joint?: string;
 }
 
+/** A hole of a face, as the hull's figures have it. */
+export interface MarkedHole {
+  readonly there: boolean;
+  readonly face: string;
+  readonly side: Side;
+  readonly cutMm?: number;
+  readonly tool?: HoleTool["tool"];
+  readonly pilotMm?: number;
+  readonly mind?: HoleTool["mind"];
+  /** Until its sealant bears water [h]. */
+  readonly cureHours?: number;
+  readonly behind?: string;
+  readonly mark?: Extract<StepSize, { readonly what: "mark" }>;
+}
+
+/** From where a hole is to where the plan wants it [m]: along the edge of its face, square off it, and straight. */
+export interface OffBy {
+  readonly alongM: number;
+  readonly offM: number;
+  readonly byM: number;
+}
+
 /** What boxes, routes, cut list and terminations tell. What is missing is counted by rule of thumb. */
 export interface WorkFacts {
   /** By box or panel. */
@@ -50,6 +75,14 @@ export interface WorkFacts {
   /** By `endKey`. */
   readonly ends?: ReadonlyMap<string, readonly EndFacts[]>;
   readonly stretches?: readonly HeldStretch[];
+  /** By mark: a piece of gear, or a hole of a face. */
+  readonly holes?: ReadonlyMap<string, MarkedHole>;
+  /** Marks in the order to set them out. */
+  readonly markOrder?: readonly string[];
+  /** Runs led through openings, in the order to draw them. */
+  readonly pulls?: readonly { readonly run: string; readonly through: readonly string[] }[];
+  /** How far a hole as drilled is from where the plan wants it; undefined where it can't be told. */
+  readonly offBy?: (built: BuiltHole) => OffBy | undefined;
   /** Air in the garage [°C]; undefined: the plan's usual air. */
   readonly garageC?: number;
 }

@@ -31,8 +31,7 @@ function edited(text: string, edits: readonly Edit[]): string {
   if (!made.ok) throw new Error(JSON.stringify(made.problem));
   return made.text;
 }
-const workOf = (text: string, nowMin?: number) =>
-  planWork(workOut(sound(text).plan).figures, undefined, nowMin);
+const workOf = (text: string, nowMin?: number) => planWork(workOut(sound(text).plan).figures, {}, nowMin);
 
 /** Ticks everything in the order proposed, a minute after the other at least. */
 function walk(
@@ -44,7 +43,7 @@ function walk(
   let plan = sound(from);
   for (;;) {
     const { figures } = workOut(plan.plan);
-    const work = planWork(figures, undefined, now);
+    const work = planWork(figures, {}, now);
     const next = nextStep(work);
     if (next === undefined) return { text: plan.text, ids, last: work, nowMin: now };
     now += next.waitMin + 1;

@@ -2,7 +2,6 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { workOut } from "../../../src/core/figures.js";
 import { readPlan } from "../../../src/core/plan/read.js";
-import { changesBetween } from "../../../src/core/work/changes.js";
 import { orderOf } from "../../../src/core/work/order.js";
 import { LoopError, orderProblemOf } from "../../../src/core/work/order-problem.js";
 import { planWork } from "../../../src/core/work/plan-work.js";
@@ -101,20 +100,4 @@ test("steps that wait for each other in a ring are refused by name", () => {
     ["s2", "s0"],
   ].map(([before = "", after = ""]) => ({ before, after, reason: "wire before joint" as const }));
   expect(() => orderProblemOf({ ...graph, precedences: ring })).toThrow(LoopError);
-});
-
-test("a changed lamp shows in figures, parts and no work", () => {
-  const before = figuresOf(text("tender"));
-  const after = figuresOf(text("tender").replace("draws: 0.5 W", "draws: 0.8 W"));
-  const changes = changesBetween(before, after);
-  expect(changes.parts.map(({ name, change }) => `${name} ${change}`)).toEqual([
-    "floor lamp 1 changed",
-    "floor lamp 2 changed",
-  ]);
-  expect(changes.figures.some(({ kind, at }) => kind === "current at gear" && at === "floor lamp 1")).toBe(
-    true,
-  );
-  expect(changes.work.come).toEqual([]);
-  const none = changesBetween(before, before);
-  expect([none.figures, none.parts, none.wire, none.work.gone]).toEqual([[], [], [], []]);
 });

@@ -122,7 +122,12 @@ const projects: Shape<readonly FinishedProject[]> = named(projectKeys);
 
 /** The sections of the plan about work, `as built` apart. */
 export const workSections = {
-  freeHours: otherwise("free hours", freeHours, [], "Hours of a week in which you work. Left out: any."),
+  freeHours: otherwise(
+    "free hours",
+    freeHours,
+    [],
+    "Hours of a week in which you work. Left out: evenings and the weekend are assumed.",
+  ),
   workDone: otherwise("work done", workDone, [], "Steps of the order of work that were ticked."),
   notes: otherwise("work notes", notes, [], "Notes and photos of steps."),
   readings: otherwise("readings", readings, [], "Readings taken with a meter."),
