@@ -2,7 +2,7 @@ import type { FloatFigures, HullFigures } from "../core/hull/figures.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { profileAfloat } from "../drawing/hull/profile-view.js";
 import { points, text } from "../drawing/make.js";
-import { degreeWords } from "../words/hull-words.js";
+import { degreeWords, moveStepM } from "../words/hull-words.js";
 import { decimals, lengthWords } from "../words/numbers.js";
 import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
@@ -31,7 +31,10 @@ export function floatSection(hull: HullFigures, shows: Shows, paper: Paper): Sec
       },
       {
         at: 2 * (third + 7.5),
-        piece: stacked([heading("Moved forward by 100 mm (4 in)", third), ...moves(float, third)]),
+        piece: stacked([
+          heading(`Moved forward by ${lengthWords(moveStepM(shows), shows)}`, third),
+          ...moves(float, shows, third),
+        ]),
       },
     ]),
     space(2),
@@ -125,7 +128,7 @@ function levers({ curve }: FloatFigures, shows: Shows, widthMm: number): Piece[]
   );
 }
 
-function moves({ moves: all }: FloatFigures, widthMm: number): Piece[] {
+function moves({ moves: all }: FloatFigures, shows: Shows, widthMm: number): Piece[] {
   const heaviest = all.toSorted((a, b) => b.massKg - a.massKg).slice(0, 7);
   return table(
     [
@@ -137,7 +140,7 @@ function moves({ moves: all }: FloatFigures, widthMm: number): Piece[] {
       cells: [
         { words: [{ text: name, maxLines: 1 }] },
         decimals(massKg, 1),
-        degreeWords(trimDegPerM / 10, 2),
+        degreeWords(trimDegPerM * moveStepM(shows), 2),
       ],
     })),
     widthMm,

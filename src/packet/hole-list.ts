@@ -6,6 +6,7 @@ import {
   heelWords,
   heightWords,
   mindWords,
+  sealantWords,
   sealWords,
   toolWords,
 } from "../words/hull-words.js";
@@ -13,6 +14,7 @@ import { counted, lengthWords, noFigure } from "../words/numbers.js";
 import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { paragraph, space } from "./piece.js";
+import { pullingPieces } from "./pulling-pieces.js";
 import type { Section } from "./section.js";
 import { type Cell, type Column, type Row, table } from "./table.js";
 
@@ -33,10 +35,9 @@ export function holeList(hull: HullFigures, shows: Shows, paper: Paper): Section
     hull.holes.filter(({ face, group }) => `${face}\n${group}` === key),
   );
   const rows = groups.flatMap((holes) => row(holes, shows));
-  const used = hull.holes.reduce((sum, { sealing }) => sum + (sealing?.ml ?? 0), 0);
-  const intro = `Measure each fitting with a caliper before cutting. ${used > 0 ? `Sealant in all: about ${Math.ceil(used * 1.25)}\u00a0ml, waste counted. ` : ""}Let a drill's first pilot tell you what is behind before the large tool does.`;
+  const intro = `Measure each fitting with a caliper before cutting. ${sealantWords(hull.holes)} Let a drill's first pilot tell you what is behind before the large tool does.`;
   return {
-    title: "Hole list",
+    title: hull.pulling.order.length > 0 ? "Hole list, and pulling the wires" : "Hole list",
     subtitle: counted(hull.holes.length, "hole"),
     pages:
       rows.length === 0
@@ -46,6 +47,7 @@ export function holeList(hull: HullFigures, shows: Shows, paper: Paper): Section
               paragraph({ text: intro, sizePt: 9.5, colour: "soft" }, widthMm),
               space(2),
               ...table(columns, rows, widthMm),
+              ...pullingPieces(hull, shows, widthMm),
             ],
             paper,
           ),

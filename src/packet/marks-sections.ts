@@ -1,14 +1,24 @@
 import type { FaceFigures, HullFigures, SideFigures, SideMark } from "../core/hull/figures.js";
 import { checkBandM } from "../core/hull/marks/band.js";
-import type { SetReading } from "../core/hull/marks/mark.js";
+import type { Mark, SetReading } from "../core/hull/marks/mark.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { fitText } from "../drawing/fonts/wrap.js";
-import { marksView, referenceLetters, scaleBar } from "../drawing/hull/marks-view.js";
+import { marksScale, marksView, referenceLetters, scaleBar } from "../drawing/hull/marks-view.js";
 import { box, line, points, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
-import { boreWords, edgeWords, readingWords, twinWords, wayWords } from "../words/hull-words.js";
+import {
+  boreWords,
+  edgeWords,
+  moveWords,
+  readingWords,
+  smallWords,
+  twinWords,
+  verdictWords,
+  wayWords,
+} from "../words/hull-words.js";
 import { counted, lengthWords } from "../words/numbers.js";
 import { flow } from "./flow.js";
+import { referenceLegend } from "./marks-legend.js";
 import type { Paper } from "./page.js";
 import { type Piece, paragraph, space } from "./piece.js";
 import type { Section } from "./section.js";
@@ -35,7 +45,9 @@ function subtitle(hull: HullFigures, shows: Shows, { marks }: SideFigures): stri
   return `${counted(marks.length, "mark")}; from ${side}, ${tape}, read to ${readingWords(graduationM, graduationM, shows)}`;
 }
 
-const drawingMm = 74;
+/** The drawing is no higher than this, and lower where the face is slender [mm]. */
+const mostDrawingMm = 66;
+const footMm = 8;
 
 function pieces(
   hull: HullFigures,
@@ -48,18 +60,33 @@ function pieces(
   const head = tableHead(widthMm);
   return [
     drawing(hull, face, side, shows, widthMm),
-    legend(hull, side, shows, widthMm),
-    space(2),
+    ...referenceLegend(hull, side, shows, widthMm),
+    space(1),
     head,
     ...side.marks.map((one, index) => markRow(hull, side, one, index + 1, shows, widthMm, head)),
     space(3),
-    paragraph({ text: howTo(hull), sizePt: 10, maxLines: 4 }, widthMm),
+    paragraph({ text: howTo(face, side), sizePt: 10, maxLines: 4 }, widthMm),
   ];
 }
 
-function howTo(hull: HullFigures): string {
-  const shared = hull.faces.some(({ plan }) => plan.pair);
-  return `Put the end of the tape to the first point and swing an arc at its reading; the same from the second; mark where they cross. Then read the check and write it down: outside its ± something is wrong, so measure both tapes again before you think of drilling. Set out from top to bottom: surest first.${shared ? " A twin has its own sheet, with its own side's numbers." : ""} Know what is behind; set the drill's stop; drill the pilot only, and look.`;
+function howTo({ plan }: FaceFigures, { marks }: SideFigures): string {
+  const has = (method: Mark["method"]) => marks.some(({ mark }) => mark.method === method);
+  return [
+    ...(has("two tapes")
+      ? [
+          "Put the end of the tape to the first point and swing an arc at its reading; the same from the second; mark where they cross.",
+        ]
+      : []),
+    ...(has("along then square")
+      ? [
+          "Where the second tape is off an edge: measure the first along that edge, then the second square off it.",
+        ]
+      : []),
+    "Then read the check and write it down: outside its ± something is wrong, so measure both tapes again before you think of drilling.",
+    "Set out from top to bottom: surest first.",
+    ...(plan.pair ? ["The other side has a sheet of its own."] : []),
+    "Know what is behind; set the drill's stop; drill the pilot only, and look.",
+  ].join(" ");
 }
 
 function drawing(
@@ -69,22 +96,24 @@ function drawing(
   shows: Shows,
   widthMm: number,
 ): Piece {
+  const { scale, heightMm: viewMm } = marksScale(side, widthMm, mostDrawingMm, shows.lengths);
+  const heightMm = viewMm + footMm;
   return {
-    heightMm: drawingMm,
+    heightMm,
     draw: (x, top) => {
-      const room = { left: x, bottom: top - drawingMm + 7, widthMm, heightMm: drawingMm - 7 };
+      const room = { left: x, bottom: top - viewMm, widthMm, heightMm: viewMm };
       const inside = hull.plan.marks.side === "inside";
-      const view = marksView(side, room, inside);
-      const footY = top - drawingMm + 2.5;
-      const barM = shows.lengths === "inches" ? 0.3048 : 0.5;
-      const bar = `1 : ${view.scale}; the bar is ${lengthWords(barM, shows)}`;
+      const view = marksView(side, room, scale, inside);
+      const footY = top - heightMm + 3;
+      const barM = scaleBarM(scale, shows);
+      const bar = `1 : ${scale}; the bar is ${lengthWords(barM, shows)}`;
       const seen =
         view.bowRight === undefined
           ? `as one looks at it, ${face.plan.shape.kind === "flat" ? `from ${face.plan.shape.looks}` : ""}`
           : `seen from ${inside ? "inside" : "outside"}; the bow is to the ${view.bowRight ? "right" : "left"}`;
       return [
         ...view.shapes,
-        ...scaleBar(x, footY + 1, (barM * 1000) / view.scale, bar),
+        ...scaleBar(x, footY + 1, (barM * 1000) / scale, bar),
         text(x + widthMm, footY, `${seen}. Set out by the readings, not by this drawing.`, {
           sizeMm: points(9),
           anchor: "end",
@@ -95,26 +124,13 @@ function drawing(
   };
 }
 
-/** The letters of the drawing, and where each point is. */
-function legend(hull: HullFigures, side: SideFigures, shows: Shows, widthMm: number): Piece {
-  const letters = referenceLetters(side);
-  const where = new Map(
-    hull.plan.source.hull.references.map(({ name, place }) => {
-      if (place.kind === "face")
-        return [
-          name,
-          `${lengthWords(place.place.alongM, shows)} along, ${lengthWords(place.place.offM, shows)} off`,
-        ] as const;
-      if (place.kind === "at") return [name, "off the lines"] as const;
-      const along = place.kind === "along" ? place.alongM : place.stationM;
-      return [name, `on the ${place.line}, ${lengthWords(along, shows)}`] as const;
-    }),
-  );
-  const words = [...letters].map(([name, letter]) => {
-    const plain = where.get(name) ?? where.get(name.replace(/ (port|starboard)$/, ""));
-    return `${letter} = ${name}${plain === undefined ? "" : ` (${plain})`}`;
-  });
-  return paragraph({ text: words.join(";  "), sizePt: 10.5, weight: "semibold", maxLines: 4 }, widthMm, 1);
+/** A round length that is some 25 mm on the drawing [m]. */
+function scaleBarM(scale: number, shows: Shows): number {
+  const lengths =
+    shows.lengths === "inches"
+      ? [1, 2, 3, 6, 12, 24, 48].map((inches) => inches * 0.0254)
+      : [0.02, 0.05, 0.1, 0.2, 0.5, 1, 2];
+  return lengths.findLast((lengthM) => (lengthM * 1000) / scale <= 32) ?? lengths[0] ?? 0.1;
 }
 
 /** Where each column starts, as a share of the width. */
@@ -183,7 +199,9 @@ function markRow(
       [x0, y0] = [x, top];
       const band = checkBandM(mark);
       const nameRoom = roomOf(columns.name, columns.first);
-      const twin = twinWords(one);
+      const twin = twinWords(one, shows);
+      const verdict = verdictLine(hull, side, mark.name, shows);
+      const under = verdict ?? (twin === "" ? sureWords(one, shows) : twin);
       return [
         text(x + 1, top - 7.4, String(number), { sizeMm: points(17), weight: "semibold", colour: "accent" }),
         text(
@@ -195,8 +213,8 @@ function markRow(
         text(
           x + columns.name * widthMm + 1,
           top - 11.4,
-          fitText(twin === "" ? sureWords(one) : twin, nameRoom, { sizeMm: points(9.5), weight: "regular" }),
-          { sizeMm: points(9.5), colour: "soft" },
+          fitText(under, nameRoom, { sizeMm: points(9.5), weight: "regular" }),
+          { sizeMm: points(9.5), colour: verdict === undefined ? "soft" : "ink" },
         ),
         ...(first === undefined
           ? [
@@ -255,8 +273,16 @@ function bandRounded(bandM: number, graduationM: number): number {
   return Math.max(graduationM, Math.round(bandM / graduationM) * graduationM);
 }
 
-function sureWords({ mark }: SideMark): string {
+function sureWords({ mark }: SideMark, shows: Shows): string {
   if (mark.ellipse === undefined) return "";
-  const mm = mark.ellipse.majorM * mark.ellipse.growthFor95 * 1000;
-  return `19 of 20 land within ${mm.toFixed(1)}\u00a0mm`;
+  return `19 of 20 land within ${smallWords(mark.ellipse.majorM * mark.ellipse.growthFor95, shows)}`;
+}
+
+/** What the readings taken so far say of a mark; undefined where there are none. */
+function verdictLine(hull: HullFigures, side: SideFigures, name: string, shows: Shows): string | undefined {
+  const found = side.checked?.verdicts.find((one) => one.name === name);
+  if (found === undefined || found.verdict === "not known") return undefined;
+  const strip = hull.faces.some(({ sides, plan }) => sides.includes(side) && plan.shape.kind === "strip");
+  const move = found.verdict === "misplaced" ? `: ${moveWords(found, strip, shows)}` : "";
+  return `measured: ${verdictWords(found.verdict)}${move}`;
 }

@@ -43,7 +43,7 @@ export function packetPages(figures: Figures, shows: Shows, { hull }: Apart = {}
   ].filter(({ pages }) => pages.length > 0);
   const starts = firstPages([{ pages: ["summary"] }, ...sections]);
   const contents = sections.map(({ title }, index) => ({ title, page: starts[index + 1] ?? 0 }));
-  const summary = summarySection(figures, shows, paper, contents.slice(0, 14));
+  const summary = summarySection(figures, shows, paper, contents);
   const { name, rules } = figures.plan.source;
   return boundPages([summary, ...sections], paper, { name, rules: ruleSetWords[rules] });
 }

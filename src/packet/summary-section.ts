@@ -34,13 +34,16 @@ export function summarySection(
   const rightAt = widthMm * 0.51;
   const rightMm = widthMm - rightAt;
   const left = stacked([heading("The boat", leftMm), ...boatFacts(figures, shows, leftMm)]);
-  const right = stacked([
+  const strip = keyFigures(figures, widthMm);
+  const above = [
     heading("What matters most", rightMm),
     ...findingLines(figures, shows, rightMm),
     heading("In this packet", rightMm),
-    contentsPiece(contents, rightMm),
-  ]);
-  const strip = keyFigures(figures, widthMm);
+  ];
+  const caution = cautionWords(widthMm);
+  const roomMm =
+    paper.top - paper.bottom - strip.heightMm - stacked(above).heightMm - caution.heightMm - cautionPadMm - 6;
+  const right = stacked([...above, contentsPiece(contents, rightMm, roomMm)]);
   const page = stacked([
     strip,
     space(2),
@@ -56,11 +59,14 @@ export function summarySection(
   };
 }
 
+const cautionPadMm = 5;
+const cautionWords = (widthMm: number) => paragraph({ text: firstOfAll }, widthMm - 10);
+
 /** A framed word of caution at the foot of the page. */
 function cautionBox(paper: Paper): Shape[] {
   const widthMm = paper.right - paper.left;
-  const words = paragraph({ text: firstOfAll }, widthMm - 10);
-  const heightMm = words.heightMm + 5;
+  const words = cautionWords(widthMm);
+  const heightMm = words.heightMm + cautionPadMm;
   return [
     box(paper.left, paper.bottom, widthMm, heightMm, { stroke: strokes.line }),
     ...words.draw(paper.left + 5, paper.bottom + heightMm - 2.6),
@@ -106,8 +112,13 @@ function findingLines(figures: Figures, shows: Shows, widthMm: number): Piece[] 
     : shown;
 }
 
-function contentsPiece(contents: readonly ContentsLine[], widthMm: number): Piece {
+/** Two columns of titles with their pages; where there is not room for all, the last line says how many more there are. */
+function contentsPiece(all: readonly ContentsLine[], widthMm: number, roomMm: number): Piece {
   const rowMm = points(10) * 1.4;
+  const most = 2 * Math.max(1, Math.floor(roomMm / rowMm));
+  const more = all.length - (most - 1);
+  const contents: readonly { readonly title: string; readonly page?: number }[] =
+    all.length <= most ? all : [...all.slice(0, most - 1), { title: `and ${more} more sections` }];
   const half = Math.ceil(contents.length / 2);
   const columnMm = widthMm / 2 - 4;
   return {
@@ -119,7 +130,10 @@ function contentsPiece(contents: readonly ContentsLine[], widthMm: number): Piec
         const name = fitText(title, columnMm - 10, { sizeMm: points(10), weight: "regular" });
         return [
           text(left, y, name),
-          text(left + columnMm, y, String(page), { anchor: "end", weight: "semibold" }),
+          text(left + columnMm, y, page === undefined ? "" : String(page), {
+            anchor: "end",
+            weight: "semibold",
+          }),
           line(left, y - 1.2, left + columnMm, y - 1.2, strokes.hair),
         ];
       }),

@@ -1,17 +1,18 @@
 import type { FormFigures, HullFigures } from "../core/hull/figures.js";
 import { lineAt, reaches } from "../core/hull/form/line.js";
 import type { Shows } from "../core/plan/model/plan.js";
-import { surveyView } from "../drawing/hull/profile-view.js";
+import { fitText } from "../drawing/fonts/wrap.js";
+import { surveyHeightMm, surveyView } from "../drawing/hull/survey-view.js";
 import { box, line, points, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
-import { nextWords } from "../words/hull-words.js";
+import { nextReasonWords, nextWords } from "../words/hull-words.js";
 import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
-import { type Piece, paragraph, space } from "./piece.js";
+import { heading, type Piece, paragraph, space, stacked } from "./piece.js";
 import type { Section } from "./section.js";
 
-/** As high as leaves room for the figures below on the same page [mm]. */
-const drawingHeightMm = (rows: number) => Math.max(50, 150 - 26 - rowMm * (rows + 1));
+/** The drawing takes what the figures below leave of the page, between these [mm]. */
+const drawingMm = { least: 42, most: 92 } as const;
 const rowMm = 8.2;
 /** More stations than this go on a second block. */
 const mostStations = 12;
@@ -19,25 +20,26 @@ const mostStations = 12;
 /** The sheet to survey with: the lines as known, what is measured, blanks for what is not, and what to measure next. */
 export function surveySection(hull: HullFigures, shows: Shows, paper: Paper): Section {
   const title = "Survey of the form";
-  const subtitle = "half-breadths from the centreline, heights from the base line";
+  const unit = shows.lengths === "inches" ? "inches" : "millimetres";
+  const subtitle = `${unit}: half-breadths from the centreline, heights from the base line`;
   const { form } = hull;
   if (form?.form === undefined) return { title, subtitle, pages: [] };
   const widthMm = paper.right - paper.left;
   const stations = stationsOf(hull, form);
   const blocks = chunks(stations, mostStations);
+  const below = [
+    ...nextPieces(form, shows, widthMm),
+    space(2),
+    ...blocks.flatMap((block) => [...stationTable(hull, form, block, shows, widthMm), space(3)]),
+    paragraph({ text: how, sizePt: 9.5, maxLines: 5 }, widthMm),
+  ];
+  const left = paper.top - paper.bottom - stacked(below).heightMm - 2;
+  const mostMm = Math.min(drawingMm.most, Math.max(drawingMm.least, left));
+  const heightMm = surveyHeightMm(form.form, widthMm, mostMm);
   return {
     title,
     subtitle,
-    pages: flow(
-      [
-        drawing(hull, form, stations, widthMm, drawingHeightMm(rowsOf(hull, form, stations).length)),
-        ...nextPieces(form, shows, widthMm),
-        space(2),
-        ...blocks.flatMap((block) => [...stationTable(hull, form, block, shows, widthMm), space(3)]),
-        paragraph({ text: how, sizePt: 9.5, maxLines: 5 }, widthMm),
-      ],
-      paper,
-    ),
+    pages: flow([drawing(hull, form, stations, widthMm, heightMm), ...below], paper),
   };
 }
 
@@ -79,16 +81,38 @@ function drawing(
   };
 }
 
+const mostNext = 4;
+const nextMm = 11;
+
+/** What to measure next, with a box to write it in; two beside each other. */
 function nextPieces({ next }: FormFigures, shows: Shows, widthMm: number): Piece[] {
   if (next.length === 0) return [];
-  const words = next.slice(0, 4).map((one, index) => `${index + 1}. ${nextWords(one, shows)}`);
-  return [
-    paragraph(
-      { text: `Measure next: ${words.join(".  ")}.`, sizePt: 10, weight: "semibold", maxLines: 5 },
-      widthMm,
-      1,
-    ),
-  ];
+  const shown = next.slice(0, mostNext);
+  const half = widthMm / 2;
+  const boxMm = 26;
+  const room = half - 8 - boxMm - 6;
+  const title = { sizeMm: points(10.5), weight: "semibold" } as const;
+  const soft = { sizeMm: points(9), weight: "regular" } as const;
+  const rows = Array.from(
+    { length: Math.ceil(shown.length / 2) },
+    (_, row): Piece => ({
+      heightMm: nextMm,
+      draw: (x, top) =>
+        shown.slice(row * 2, row * 2 + 2).flatMap((one, column) => {
+          const left = x + column * (half + 2);
+          return [
+            text(left, top - 5, String(row * 2 + column + 1), { ...title, colour: "accent" }),
+            text(left + 6, top - 4.4, fitText(nextWords(one, shows), room, title), title),
+            text(left + 6, top - 8.6, fitText(nextReasonWords(one, shows), room, soft), {
+              ...soft,
+              colour: "soft",
+            }),
+            box(left + half - boxMm - 4, top - nextMm + 1.5, boxMm, nextMm - 3, { stroke: strokes.fine }),
+          ];
+        }),
+    }),
+  );
+  return [heading("Measure next, most useful first", widthMm), ...rows];
 }
 
 /** A row a figure, a column a station: what was measured, a dash, or a box to fill. */
@@ -129,7 +153,7 @@ function stationTable(
   });
   return [
     row(
-      "station",
+      `station, ${shows.lengths === "inches" ? "in" : "mm"}`,
       stations.map((x) => short(x, shows)),
       true,
     ),
@@ -150,13 +174,16 @@ function short(valueM: number, shows: Shows): string {
   return lengthInches(valueM);
 }
 
+const eighthSigns = ["", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"];
+
+/** To 1/16 in, as the tape of a survey is read. */
 function lengthInches(valueM: number): string {
-  const eighths = Math.round((valueM / 0.0254) * 8);
-  const sign = eighths < 0 ? "−" : "";
-  const whole = Math.floor(Math.abs(eighths) / 8);
-  const rest = Math.abs(eighths) % 8;
-  const part = ["", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"][rest] ?? "";
-  return `${sign}${whole === 0 && part !== "" ? "" : whole}${part}`;
+  const sixteenths = Math.round((valueM / 0.0254) * 16);
+  const sign = sixteenths < 0 ? "−" : "";
+  const whole = Math.floor(Math.abs(sixteenths) / 16);
+  const rest = Math.abs(sixteenths) % 16;
+  const part = rest % 2 === 0 ? eighthSigns[rest / 2] : `${whole > 0 ? " " : ""}${rest}/16`;
+  return `${sign}${whole === 0 && rest > 0 ? "" : whole}${part ?? ""}`;
 }
 
 interface RowOf {

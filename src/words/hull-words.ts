@@ -2,10 +2,12 @@ import { edgesOf } from "../core/hull/faces/edge.js";
 import type { Face } from "../core/hull/faces/face.js";
 import type { HoleFigures, SideMark } from "../core/hull/figures.js";
 import type { NextMeasurement } from "../core/hull/form/next-measurement.js";
+import { containerFor } from "../core/hull/holes/sealing.js";
 import type { HoleTool } from "../core/hull/holes/tool.js";
 import type { Reason } from "../core/hull/marks/choose.js";
 import type { Mark } from "../core/hull/marks/mark.js";
 import type { Verdict } from "../core/hull/marks/verdict.js";
+import type { Reference } from "../core/plan/model/hull.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { writeInches } from "../core/quantity/write.js";
 import { decimals, lengthWords, noFigure } from "./numbers.js";
@@ -23,9 +25,18 @@ export function readingWords(valueM: number, graduationM: number, shows: Shows):
   return `${decimals(valueM * 1000, places)}${tie}mm`;
 }
 
-/** Small lengths that are no readings (a spread, a shift): always tenths of a millimetre. */
-export const smallWords = (valueM: number | undefined): string =>
-  valueM === undefined || !Number.isFinite(valueM) ? noFigure : `${decimals(valueM * 1000, 1)}${tie}mm`;
+/** Small lengths that are no readings (a spread, a shift): to 1/32 in, or tenths of a millimetre. */
+export function smallWords(valueM: number | undefined, shows: Shows): string {
+  if (valueM === undefined || !Number.isFinite(valueM)) return noFigure;
+  if (shows.lengths !== "inches") return `${decimals(valueM * 1000, 1)}${tie}mm`;
+  const least = 0.0254 / 32;
+  return Math.abs(valueM) < least / 2
+    ? `under ${writeInches(least, 32)}`.replaceAll(" ", tie)
+    : writeInches(valueM, 32).replaceAll(" ", tie);
+}
+
+/** How far weights are moved to show what that does, and its words [m]. */
+export const moveStepM = (shows: Shows): number => (shows.lengths === "inches" ? 4 * 0.0254 : 0.1);
 
 /** A bore, by what drills are called: whole or tenths of millimetres. */
 export const boreWords = (mm: number): string => `${Number(decimals(mm, 1))}${tie}mm`;
@@ -34,25 +45,36 @@ export const degreeWords = (degrees: number | undefined, places = 0): string =>
   degrees === undefined || !Number.isFinite(degrees) ? noFigure : `${decimals(degrees, places)}°`;
 
 const nextReasons: Readonly<Record<NextMeasurement["reason"], string>> = {
-  missing: "the station has no figure for it",
-  gap: "nothing was measured near it, and the line may bend there",
-  end: "the line is not measured to its end",
+  missing: "no figure at this station",
+  gap: "nothing measured near it",
+  end: "not measured to its end",
   check: "all else is sure enough; this one guards against a slip",
 };
 
-/** What to measure next and why. */
+/** What to measure next. */
 export function nextWords(next: NextMeasurement, shows: Shows): string {
   const what =
     next.coordinate === "breadth"
       ? `breadth over both ${next.line}s`
       : `${next.coordinate} of the ${next.line}`;
-  const unsure = next.reason === "check" ? "" : `; unsure by ${lengthWords(next.uncertaintyM, shows)} now`;
-  return `${what} at station ${lengthWords(next.atM, shows)}: ${nextReasons[next.reason]}${unsure}`;
+  return `${what} at station ${surveyWords(next.atM, shows)}`;
 }
 
+/** Why that, and how unsure it is now. */
+export function nextReasonWords({ reason, uncertaintyM }: NextMeasurement, shows: Shows): string {
+  const unsure = reason === "check" ? "" : `; unsure by ${surveyWords(uncertaintyM, shows)}`;
+  return `${nextReasons[reason]}${unsure}`;
+}
+
+/** A length of the survey as it is written down: inches without feet, or millimetres. */
+export const surveyWords = (valueM: number, shows: Shows): string =>
+  shows.lengths === "inches"
+    ? writeInches(valueM, 16).replaceAll(" ", tie)
+    : `${decimals(valueM * 1000, 0)}${tie}mm`;
+
 /** Why two reference points were taken or left. */
-export function reasonWords({ reason, with: [a, b], crossingDeg, majorM }: Reason): string {
-  const about = `${a} and ${b}, crossing at ${degreeWords(crossingDeg)}, leave ${smallWords(majorM)}`;
+export function reasonWords({ reason, with: [a, b], crossingDeg, majorM }: Reason, shows: Shows): string {
+  const about = `${a} and ${b}, crossing at ${degreeWords(crossingDeg)}, leave ${smallWords(majorM, shows)}`;
   switch (reason) {
     case "least uncertain":
       return `taken: ${about}, the least of all pairs`;
@@ -63,6 +85,20 @@ export function reasonWords({ reason, with: [a, b], crossingDeg, majorM }: Reaso
     case "refused: flat crossing":
       return `refused: ${a} and ${b} cross too flat, at ${degreeWords(crossingDeg)}`;
   }
+}
+
+/** Where a reference point is, as the plan gives it. `flat`: names of the flat faces. */
+export function referenceWords({ place }: Reference, flat: ReadonlySet<string>, shows: Shows): string {
+  const length = (valueM: number) => lengthWords(valueM, shows);
+  if (place.kind === "at") return `${place.atM.map(length).join(", ")} forward, to port, up`;
+  if (place.kind === "station") return `on the ${place.line}, at station ${length(place.stationM)}`;
+  if (place.kind === "along") return `on the ${place.line}, ${length(place.alongM)} from its aft end`;
+  const { alongM, offM, edge, from } = place.place;
+  const start = from === undefined ? "" : ` from ${from}`;
+  if (flat.has(place.face)) return `${length(alongM)} to the right${start}, ${length(offM)} up`;
+  return edge === undefined
+    ? `${length(alongM)} along${start}, ${length(offM)} below the upper edge`
+    : `${length(alongM)} along${start}, ${length(offM)} ${edge.off} the ${edge.line}`;
 }
 
 /** How the mark is set out, in one line. */
@@ -100,12 +136,12 @@ export function wayWords(name: string, alongM: number, face: Face): string {
 }
 
 /** `forward`, `aft` along a strip, `right`, `left` on a flat face; `up`, `down`. */
-export function moveWords({ moveAlongM, moveUpM }: Verdict, strip: boolean): string {
+export function moveWords({ moveAlongM, moveUpM }: Verdict, strip: boolean, shows: Shows): string {
   const along = moveAlongM > 0 ? (strip ? "forward" : "right") : strip ? "aft" : "left";
   const parts = [
-    ...(Math.abs(moveAlongM) > 2.5e-4 ? [`${smallWords(Math.abs(moveAlongM))} ${along}`] : []),
+    ...(Math.abs(moveAlongM) > 2.5e-4 ? [`${smallWords(Math.abs(moveAlongM), shows)} ${along}`] : []),
     ...(Math.abs(moveUpM) > 2.5e-4
-      ? [`${smallWords(Math.abs(moveUpM))} ${moveUpM > 0 ? "up" : "down"}`]
+      ? [`${smallWords(Math.abs(moveUpM), shows)} ${moveUpM > 0 ? "up" : "down"}`]
       : []),
   ];
   return parts.length > 0 ? `move ${parts.join(" and ")}` : "leave it";
@@ -121,10 +157,10 @@ const verdicts: Readonly<Record<Verdict["verdict"], string>> = {
 export const verdictWords = (verdict: Verdict["verdict"]): string => verdicts[verdict];
 
 /** How a mark of the second side goes with its twin; empty on the first. */
-export function twinWords({ twin }: SideMark): string {
+export function twinWords({ twin }: SideMark, shows: Shows): string {
   if (twin === undefined) return "";
   if (twin.shared) return `same numbers as ${twin.of}`;
-  return `own numbers: ${twin.of}'s would land ${smallWords(twin.shiftM)} off`;
+  return `own numbers: ${twin.of}'s would land ${smallWords(twin.shiftM, shows)} off`;
 }
 
 const minds: Readonly<Record<HoleTool["mind"][number], string>> = {
@@ -160,6 +196,14 @@ export function sealWords({ plan, sealing }: HoleFigures): string {
   if (plan.seal === "gasket") return "sealed by its gasket";
   if (sealing === undefined) return "sealed";
   return `sealant, ${decimals(sealing.ml, 1)}${tie}ml; cured through in ${decimals(sealing.cureHours / 24, 1)}${tie}days`;
+}
+
+/** Sealant for all holes, and what to buy for it; empty where none is needed. */
+export function sealantWords(holes: readonly HoleFigures[]): string {
+  const ml = holes.reduce((sum, { sealing }) => sum + (sealing?.ml ?? 0), 0);
+  if (ml <= 0) return "";
+  const { count, name, withWasteMl } = containerFor(ml);
+  return `Sealant in all: about ${Math.ceil(withWasteMl)}${tie}ml, waste counted: ${count} × ${name}.`;
 }
 
 /** What is behind it, nearest thing first. */

@@ -42,7 +42,7 @@ export const hours = (value: number | undefined) =>
 /** A length as the owner's tape shows it: to 1/16 in, or to 1 mm (metres from 10 m up). */
 export function lengthWords(lengthM: number, shows: Shows): string {
   if (!Number.isFinite(lengthM)) return noFigure;
-  if (shows.lengths === "inches") return writeFeetInches(lengthM, 16).replaceAll(" ", tie);
+  if (shows.lengths === "inches") return writeFeetInches(lengthM, 16).replaceAll(" ", tie).replace("-", "−");
   return lengthM >= 10 ? `${decimals(lengthM, 2)}${tie}m` : `${decimals(lengthM * 1000, 0)}${tie}mm`;
 }
 

@@ -135,6 +135,8 @@ export const floatRules = {
     mend: "Less weight, or spread better. The plate on the boat and her maker come first.",
     says: (say) =>
       `At rest the sheer is ${say.figure} over still water at station ${say.step("station")}; ${say.limit} is the least for her length.`,
+    unchecked: (say) =>
+      `At rest the sheer is ${say.figure} over still water at station ${say.step("station")}; no rule that was found fits boats narrower than ${say.limit}.`,
   },
   "hole-low": {
     title: "Open holes lie well over the water",

@@ -49,6 +49,17 @@ describe("marks", () => {
     expect(out.match(/check, from/g)?.length).toBe(6);
     expect(out).toMatch(/same numbers as coaming lamp 1/);
     expect(out).toMatch(/the least of all pairs/);
+    expect(out).not.toContain("bilge outlet");
+  });
+  test("what to cut each hole with, what seals it, what is behind, and how the wires are pulled", () => {
+    const { out } = skiffloom(["marks", utility]);
+    expect(out).toMatch(/coaming lamp, 6 of them {3}lining\n {5}pilot 3\.5.mm, then step drill 20.mm/);
+    expect(out).toMatch(/Sealant in all: about 2.ml, waste counted: 1 × squeeze tube 80 ml/);
+    expect(out).toMatch(/Pulling the wires, in this order\n {2}1 {2}lamp chain 4/);
+    const read = json("marks", utility);
+    expect(read.holes.length).toBe(10);
+    expect(read.holes[0]).toMatchObject({ name: "coaming lamp 1", cut: { holeMm: 20 }, water: "sealed" });
+    expect(read.pulling.order[0].through.length).toBe(4);
   });
   test("readings 5 mm off come back as a move, and as a stop in check", () => {
     const plan = join(folderWith(utility), "utility.yaml");
@@ -59,7 +70,7 @@ describe("marks", () => {
     );
     writeFileSync(plan, text);
     const { out } = skiffloom(["marks", plan]);
-    expect(out).toMatch(/coaming lamp 2: misplaced, [\d.]+.mm off by 4 readings: move [\d.]+.mm forward/);
+    expect(out).toMatch(/coaming lamp 2: misplaced, [\d/]+.in off by 4 readings: move [\d.]+.mm forward/);
     expect(skiffloom(["check", plan]).status).toBe(1);
   });
   test("a face that is not there is named", () => {

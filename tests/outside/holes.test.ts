@@ -6,6 +6,7 @@ import {
   beadMl,
   bondProblem,
   cartridgesFor,
+  containerFor,
   cureHours,
   jointDepthMm,
   ringMl,
@@ -89,6 +90,11 @@ describe("sealant (data sheets of one-part silicones; yields computed)", () => {
     expect(cartridgesFor(12 * one, 80).count).toBe(1);
     expect(cartridgesFor(310 / 1.25, 310).count).toBe(1);
     expect(cartridgesFor(250, 310).count).toBe(2);
+    // a quarter more is wasted: 64 ml fill a tube of 80 ml, 236 ml a cartridge of 295 ml, 248 ml one of 310 ml
+    expect(containerFor(64)).toMatchObject({ name: "squeeze tube 80 ml", count: 1 });
+    expect(containerFor(65)).toMatchObject({ name: "cartridge 295 ml (10 US fl oz)", count: 1 });
+    expect(containerFor(240)).toMatchObject({ name: "cartridge 310 ml", count: 1 });
+    expect(containerFor(500)).toMatchObject({ name: "cartridge 310 ml", count: 3 });
   });
 });
 

@@ -1,7 +1,15 @@
 import type { Figures } from "../../core/figures-types.js";
 import type { FloatFigures, HullFigures } from "../../core/hull/figures.js";
 import type { Shows } from "../../core/plan/model/plan.js";
-import { degreeWords, heelWords, heightWords, sealWords, trimWords } from "../../words/hull-words.js";
+import {
+  degreeWords,
+  heelWords,
+  heightWords,
+  moveStepM,
+  sealWords,
+  smallWords,
+  trimWords,
+} from "../../words/hull-words.js";
 import { decimals, lengthWords } from "../../words/numbers.js";
 import { readArguments } from "../arguments.js";
 import { layoutFindingLines } from "../layout-findings.js";
@@ -133,20 +141,23 @@ function leverLines({ curve }: FloatFigures, shows: Shows, screen: Terminal): st
 
 function moveLines({ moves, weights }: FloatFigures, shows: Shows, screen: Terminal): string[] {
   if (moves.length === 0) return [];
+  const stepM = moveStepM(shows);
+  const signed = (valueM: number) =>
+    `${valueM < 0 ? "less by " : "more by "}${smallWords(Math.abs(valueM), shows)}`;
   const rows = moves.map(({ name, massKg, trimDegPerM, draftForePerM, draftAftPerM }) => {
     const at = weights.find((weight) => weight.name === name)?.at;
     return [
       name,
       `${decimals(massKg, 1)} kg`,
       at === undefined ? "" : lengthWords(at[0], shows),
-      degreeWords(trimDegPerM / 10, 2),
-      `${decimals(draftForePerM * 100, 1)} mm`,
-      `${decimals(draftAftPerM * 100, 1)} mm`,
+      degreeWords(trimDegPerM * stepM, 2),
+      signed(draftForePerM * stepM),
+      signed(draftAftPerM * stepM),
     ];
   });
   return [
     "",
-    paint("Each weight, moved forward by 100 mm (4 in)", "strong", screen),
+    paint(`Each weight, moved forward by ${lengthWords(stepM, shows)}`, "strong", screen),
     ...textTable(
       [
         left("weight"),

@@ -4,7 +4,7 @@ import { parseOffsets } from "../../core/hull/form/offsets.js";
 import { offsetNotation } from "../../core/hull/plan-form.js";
 import { offsetNumbers } from "../../core/plan/model/form.js";
 import type { Shows } from "../../core/plan/model/plan.js";
-import { nextWords } from "../../words/hull-words.js";
+import { nextReasonWords, nextWords } from "../../words/hull-words.js";
 import { lengthWords } from "../../words/numbers.js";
 import { offsetProblemWords, offsetSection } from "../../words/offset-words.js";
 import { readArguments } from "../arguments.js";
@@ -121,7 +121,7 @@ function nextLines({ next }: FormFigures, shows: Shows, screen: Terminal): strin
     "",
     paint("Measure next, most useful first", "strong", screen),
     ...next.flatMap((one, index) =>
-      wrap(nextWords(one, shows), screen.width - 5).map((line, at) =>
+      wrap(`${nextWords(one, shows)}: ${nextReasonWords(one, shows)}`, screen.width - 5).map((line, at) =>
         at === 0 ? `${String(index + 1).padStart(3)}  ${line}` : `     ${line}`,
       ),
     ),

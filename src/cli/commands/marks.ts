@@ -1,5 +1,6 @@
 import type { Figures } from "../../core/figures-types.js";
 import type { FaceFigures, HullFigures, SideFigures, SideMark } from "../../core/hull/figures.js";
+import type { Shows } from "../../core/plan/model/plan.js";
 import {
   degreeWords,
   edgeWords,
@@ -13,6 +14,7 @@ import {
   wayWords,
 } from "../../words/hull-words.js";
 import { readArguments } from "../arguments.js";
+import { holesJson, holeTables } from "../hole-tables.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load.js";
 import { print, printJson } from "../print.js";
@@ -23,7 +25,8 @@ export const help = `skiffloom marks PLAN [--face NAME] [--why] [--json]
 
 Prints where to drill: for each mark two tape readings from points one can put a finger on, a check reading from a
 third, and how sure the place is. Marks come in the order to set them out, surest first. The packet has them as sheets
-with a drawing, to stand beside the boat with.
+with a drawing, to stand beside the boat with. Below them: what to cut each hole with, what seals it, what is behind it,
+and in which order the wires are pulled.
 
 How: hold the tape at the first point and swing an arc at the reading, do the same from the second, mark where they
 cross, then read the check. Write what you read into the plan and run this again:
@@ -50,6 +53,7 @@ export function run(words: readonly string[]): number {
       version: 1,
       plan: { name: figures.plan.source.name },
       faces: faces.map(faceJson),
+      ...holesJson(hull, given.values.face),
     });
     return exit.fine;
   }
@@ -62,6 +66,7 @@ export function run(words: readonly string[]): number {
         ]
       : []),
     ...marked.flatMap((face) => faceLines(face, figures, given.switches.has("why"), screen)),
+    ...holeTables(hull, figures.plan.source.shows, given.values.face, screen),
     ...layoutFindingLines(figures, ["marks", "holes"], screen),
   ]);
   return exit.fine;
@@ -109,8 +114,8 @@ function faceLines(face: FaceFigures, figures: Figures, why: boolean, screen: Te
     return [
       paint(harmless(name), "strong", screen),
       ...markLines(side, figures, screen),
-      ...(why ? side.marks.flatMap((one) => whyLines(one, side, screen)) : []),
-      ...checkedLines(face, side, screen),
+      ...(why ? side.marks.flatMap((one) => whyLines(one, side, figures.plan.source.shows, screen)) : []),
+      ...checkedLines(face, side, figures.plan.source.shows, screen),
       "",
     ];
   });
@@ -134,8 +139,8 @@ function markLines(side: SideFigures, figures: Figures, screen: Terminal): strin
     const sure =
       mark.ellipse === undefined
         ? ""
-        : `19 of 20 within ${smallWords(mark.ellipse.majorM * mark.ellipse.growthFor95)}`;
-    const beside = [sure, twinWords(one)].filter((part) => part !== "").join("; ");
+        : `19 of 20 within ${smallWords(mark.ellipse.majorM * mark.ellipse.growthFor95, shows)}`;
+    const beside = [sure, twinWords(one, shows)].filter((part) => part !== "").join("; ");
     return [
       `${String(index + 1).padStart(3)}  ${harmless(mark.name)}${beside === "" ? "" : `   ${paint(beside, "quiet", screen)}`}`,
       ...(mark.method === "none" ? ["       cannot be set out; the findings say why"] : []),
@@ -154,27 +159,27 @@ function markLines(side: SideFigures, figures: Figures, screen: Terminal): strin
   });
 }
 
-function whyLines({ mark }: SideMark, { face }: SideFigures, screen: Terminal): string[] {
+function whyLines({ mark }: SideMark, { face }: SideFigures, shows: Shows, screen: Terminal): string[] {
   const crossing = mark.crossingDeg === undefined ? "" : ` at ${degreeWords(mark.crossingDeg)}`;
   const rounding = mark.rounding ? Math.hypot(...mark.rounding) : undefined;
   const lines = [
-    `${mark.name}: ${methodWords(mark, face)}${crossing}${rounding === undefined ? "" : `; rounding to the tape costs ${smallWords(rounding)}`}`,
-    ...mark.reasons.map((reason) => `  ${reasonWords(reason)}`),
+    `${mark.name}: ${methodWords(mark, face)}${crossing}${rounding === undefined ? "" : `; rounding to the tape costs ${smallWords(rounding, shows)}`}`,
+    ...mark.reasons.map((reason) => `  ${reasonWords(reason, shows)}`),
     ...(mark.check === undefined
       ? []
-      : [`  check: finds an error of ${smallWords(mark.check.findsM)} in either tape`]),
+      : [`  check: finds an error of ${smallWords(mark.check.findsM, shows)} in either tape`]),
   ];
   return lines.flatMap((line) => wrap(line, screen.width - 2).map((each) => `  ${each}`));
 }
 
-function checkedLines(face: FaceFigures, { checked }: SideFigures, screen: Terminal): string[] {
+function checkedLines(face: FaceFigures, { checked }: SideFigures, shows: Shows, screen: Terminal): string[] {
   if (checked === undefined) return [];
   const strip = face.plan.shape.kind === "strip";
   const lines = checked.verdicts
     .filter(({ verdict }) => verdict !== "not known")
     .map((one) => {
-      const off = smallWords(Math.hypot(one.offAlongM, one.offUpM));
-      const move = one.verdict === "misplaced" ? `: ${moveWords(one, strip)}` : "";
+      const off = smallWords(Math.hypot(one.offAlongM, one.offUpM), shows);
+      const move = one.verdict === "misplaced" ? `: ${moveWords(one, strip, shows)}` : "";
       return `${one.name}: ${verdictWords(one.verdict)}, ${off} off by ${one.readings} readings${move}`;
     });
   return [

@@ -4,6 +4,9 @@ import { spaceName } from "./plan-faces.js";
 import { drawnLine, type LinePath, type Passage } from "./pulling/drawn-line.js";
 import { type Pull, passings, pullOrder } from "./pulling/order.js";
 
+/** Where one stands: every opening leads there, so a cable may leave one space and enter another. No plan can call a space so. */
+const openBoat = "\n";
+
 /**
  * How the cables' ends come to the holes of faces that have openings: from the hole before it on the same cable, or else from the opening that
  * reaches the hole best, by the shortest drawn line; the largest ends first.
@@ -24,7 +27,9 @@ export function planPulling(
   );
   const inClosed = (hole: HoleFigures) => closed.get(`${hole.face}\n${hole.side}`);
   const openings = [...closed.values()].flatMap(({ side }) =>
-    side.openings.map(({ name, at, space, clearM }): Passage => ({ name, at, spaces: [space], clearM })),
+    side.openings.map(
+      ({ name, at, space, clearM }): Passage => ({ name, at, spaces: [space, openBoat], clearM }),
+    ),
   );
   const passages: Passage[] = [
     ...openings,

@@ -20,16 +20,35 @@ export interface Room {
 
 export interface MarksView {
   readonly shapes: readonly Shape[];
-  /** One on the drawing stands for so many on the boat. */
-  readonly scale: number;
   readonly bowRight?: boolean;
   /** Letter of each reference point, and number of each mark, in the order of setting out. */
   readonly letters: ReadonlyMap<string, string>;
   readonly numbers: ReadonlyMap<string, number>;
 }
 
-/** Scales a drawing is made at: one that a scale rule has. */
-const scales = [1, 2, 2.5, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 200];
+/** Scales a drawing is made at: those that a scale rule has. */
+const scales = {
+  millimetres: [1, 2, 2.5, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 200],
+  inches: [1, 2, 4, 6, 8, 12, 16, 24, 32, 48, 64, 96, 192],
+} as const;
+/** Room kept round a face for what stands beside it [mm]. */
+const beside = { xMm: 8, yMm: 7 } as const;
+
+/** The largest scale at which a side fits a sheet, and how high it then is, room for its labels included [mm]. */
+export function marksScale(
+  side: SideFigures,
+  widthMm: number,
+  mostMm: number,
+  lengths: keyof typeof scales,
+): { scale: number; heightMm: number } {
+  const { minX, maxX, minY, maxY } = flatView(side.face, true);
+  const wanted = Math.max(
+    ((maxX - minX) * 1000) / (widthMm - 2 * beside.xMm),
+    ((maxY - minY) * 1000) / (mostMm - 2 * beside.yMm),
+  );
+  const scale = scales[lengths].find((one) => one >= wanted) ?? Math.ceil(wanted / 100) * 100;
+  return { scale, heightMm: ((maxY - minY) * 1000) / scale + 2 * beside.yMm };
+}
 const zoneStroke: Stroke = { colour: "hair", widthMm: 0.2, dashMm: [1, 0.8] };
 const tapeStroke: Stroke = { colour: "accent", widthMm: 0.35 };
 const checkStroke: Stroke = { colour: "soft", widthMm: 0.25, dashMm: [1.6, 1.1] };
@@ -51,14 +70,8 @@ function letterOf(index: number): string {
 }
 
 /** One side of a face to scale, as one sees it from the working side: outline, zones, openings, points, holes, and the tapes to each mark. */
-export function marksView(side: SideFigures, room: Room, fromInside: boolean): MarksView {
+export function marksView(side: SideFigures, room: Room, scale: number, fromInside: boolean): MarksView {
   const view = flatView(side.face, fromInside);
-  const inner = { widthMm: room.widthMm - 16, heightMm: room.heightMm - 12 };
-  const wanted = Math.max(
-    ((view.maxX - view.minX) * 1000) / inner.widthMm,
-    ((view.maxY - view.minY) * 1000) / inner.heightMm,
-  );
-  const scale = scales.find((one) => one >= wanted) ?? Math.ceil(wanted / 100) * 100;
   const mm = 1000 / scale;
   const shiftX = room.left + room.widthMm / 2 - ((view.minX + view.maxX) / 2) * mm;
   const shiftY = room.bottom + room.heightMm / 2 - ((view.minY + view.maxY) / 2) * mm;
@@ -95,7 +108,6 @@ export function marksView(side: SideFigures, room: Room, fromInside: boolean): M
   ];
   return {
     shapes: [...shapes, ...labels(side, place, letters, numbers, room)],
-    scale,
     letters,
     numbers,
     ...(view.bowRight === undefined ? {} : { bowRight: view.bowRight }),

@@ -7,7 +7,6 @@ import type { Point, Shape, Stroke } from "../shapes.js";
 import type { Room } from "./marks-view.js";
 
 const waterStroke: Stroke = { colour: "blue", widthMm: 0.5 };
-const stationStroke: Stroke = { colour: "hair", widthMm: 0.15 };
 
 /** How the boat's own metres come to lie on a sheet: x from aft to the right, z up. */
 interface Sheet {
@@ -103,69 +102,4 @@ export function profileAfloat(hull: HullFigures, room: Room): { shapes: Shape[];
     [...dots, ...rings].map(boundsOf),
   );
   return { shapes: [...shapes, ...named.shapes, ...dots, ...rings], scale };
-}
-
-/** Plan and profile of the lines with the stations measured: half-breadths above, heights below. */
-export function surveyView(
-  form: FormFigures,
-  stationsM: readonly number[],
-  isMeasured: (line: string, xM: number) => boolean,
-  room: Room,
-): Shape[] {
-  const made = form.form;
-  if (made === undefined) return [];
-  const halves = made.lines.flatMap(({ points: measured }) => measured.map(([, y]) => y));
-  const heights = made.lines.flatMap(({ points: measured }) => measured.map(([, , z]) => z));
-  const [most, low, high] = [Math.max(...halves), Math.min(...heights), Math.max(...heights)];
-  const wanted = Math.max(
-    ((made.toM - made.fromM) * 1000) / (room.widthMm - 30),
-    ((most + (high - low)) * 1000) / (room.heightMm - 18),
-  );
-  const mm = 1000 / wanted;
-  const x0 = room.left + 24 - made.fromM * mm;
-  const plan = room.bottom + room.heightMm - 4 - most * mm;
-  const base = plan - 9 - (high - low) * mm;
-  const shapes: Shape[] = [];
-  for (const x of stationsM) {
-    const px = x0 + x * mm;
-    shapes.push(line(px, base - 1, px, plan + most * mm, stationStroke));
-  }
-  shapes.push(line(x0 + made.fromM * mm, plan, x0 + made.toM * mm, plan, strokes.softDash));
-  for (const one of made.lines) {
-    const xs = along(one.fromM, one.toM);
-    const stroke = one.knuckle ? strokes.line : strokes.fine;
-    if (one.points.some(([, y]) => y > 1e-3))
-      shapes.push(
-        polyline(
-          xs.map((x) => ({ x: x0 + x * mm, y: plan + lineAt(one, x)[1] * mm })),
-          stroke,
-        ),
-      );
-    shapes.push(
-      polyline(
-        xs.map((x) => ({ x: x0 + x * mm, y: base + (lineAt(one, x)[2] - low) * mm })),
-        stroke,
-      ),
-    );
-    for (const [x, y, z] of one.points.filter(([at]) => isMeasured(one.name, at))) {
-      if (y > 1e-3) shapes.push({ kind: "circle", cx: x0 + x * mm, cy: plan + y * mm, r: 0.7, fill: "ink" });
-      shapes.push({ kind: "circle", cx: x0 + x * mm, cy: base + (z - low) * mm, r: 0.7, fill: "ink" });
-    }
-  }
-  const style = { sizeMm: points(9), colour: "soft" as const };
-  const frame: Bounds = {
-    minX: room.left,
-    minY: room.bottom,
-    maxX: room.left + room.widthMm,
-    maxY: room.bottom + room.heightMm,
-  };
-  const named = made.lines.flatMap((one) => {
-    const [x, y, z] = one.points[0] ?? [0, 0, 0];
-    const beside = { style, clearMm: 1.5 };
-    return [
-      { ...beside, at: { x: x0 + x * mm - 14, y: base + (z - low) * mm }, words: one.name },
-      ...(y > 1e-3 ? [{ ...beside, at: { x: x0 + x * mm - 14, y: plan + y * mm }, words: one.name }] : []),
-    ];
-  });
-  return [...shapes, ...placeLabels(named, frame).shapes];
 }

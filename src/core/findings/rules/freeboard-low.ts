@@ -1,29 +1,40 @@
-import { afloat as limits } from "../../reference/afloat.js";
+import type { HullFigures } from "../../hull/figures.js";
+import { lineAt } from "../../hull/form/line.js";
+import { leastFreeboardM, afloat as limits } from "../../reference/afloat.js";
+import type { Level } from "../finding.js";
 import { rule } from "../rule.js";
 import { both } from "../sources.js";
 
-/** An open boat keeps her sheer well over the water; graver where it is under. */
+/** An open boat keeps her sheer well over the water; graver where little is left of it, or where it is under. */
 export const freeboardLow = rule({
   id: "freeboard-low",
   theme: "float",
   level: "stop",
-  sources: both(limits.height.source),
+  sources: both(limits.freeboard.source, limits.height.source, limits.narrow.source),
   check: ({ hull, plan }) => {
     const rest = hull?.float?.rest;
     const lengthM = plan.source.craft.lengthM ?? hull?.form?.form?.toM;
     if (rest === undefined || lengthM === undefined || hull?.form?.open !== true) return [];
-    const leastM = limits.height.lengthShare * lengthM;
-    if (rest.freeboardM >= leastM) return [];
-    return [
-      {
-        rule: "freeboard-low",
-        level: rest.freeboardM > 0 ? "mend" : "stop",
-        at: "plan",
-        figure: rest.freeboardM,
-        limit: leastM,
-        unit: "m",
-        working: [{ symbol: "station", value: rest.freeboardAtXM, unit: "m" }],
-      },
-    ];
+    const about = { rule: "freeboard-low", at: "plan", figure: rest.freeboardM, unit: "m" } as const;
+    const working = [{ symbol: "station", value: rest.freeboardAtXM, unit: "m" }];
+    const narrow = beamM(hull) < limits.narrow.beamM;
+    if (narrow && rest.freeboardM > 0)
+      return [
+        { ...about, level: "unchecked", limit: limits.narrow.beamM, terms: { why: "narrow" }, working },
+      ];
+    const wantedM = leastFreeboardM(lengthM);
+    const barelyM = Math.min(wantedM, limits.height.lengthShare * lengthM);
+    if (rest.freeboardM >= wantedM) return [];
+    const level: Level = rest.freeboardM <= 0 ? "stop" : rest.freeboardM < barelyM ? "mend" : "mind";
+    return [{ ...about, level, limit: level === "mind" ? wantedM : barelyM, working }];
   },
 });
+
+function beamM(hull: HullFigures): number {
+  const given = hull.plan.source.craft.beamM;
+  if (given !== undefined) return given;
+  const sheer = hull.form?.form?.lines.at(-1);
+  return sheer === undefined
+    ? Number.POSITIVE_INFINITY
+    : 2 * Math.max(...sheer.points.map(([xM]) => lineAt(sheer, xM)[1]));
+}

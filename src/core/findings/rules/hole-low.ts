@@ -10,11 +10,11 @@ export const holeLow = rule({
   id: "hole-low",
   theme: "float",
   level: "mind",
-  sources: both(limits.height.source, limits.heel.source),
+  sources: both(limits.hole.source, limits.heel.source),
   check: (facts) => {
     const lengthM = facts.plan.source.craft.lengthM ?? facts.hull?.form?.form?.toM;
     if (lengthM === undefined) return [];
-    const leastM = limits.height.lengthShare * lengthM;
+    const { leastM } = limits.hole;
     const { baseDeg, lengthM: fullM, divisor } = limits.heel;
     const leastDeg = baseDeg + Math.max(0, fullM - lengthM) ** 3 / divisor;
     const found = (facts.hull?.holes ?? []).flatMap(({ afloat, plan, name }): Finding[] => {

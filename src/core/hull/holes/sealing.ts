@@ -63,6 +63,18 @@ export function cartridgesFor(
   return { count: Math.ceil(withWasteMl / sizeMl - 1e-9), withWasteMl };
 }
 
+/** The smallest single container that holds a volume, waste added; of more than the largest holds, so many of those. */
+export function containerFor(volumeMl: number): {
+  readonly name: string;
+  readonly count: number;
+  readonly withWasteMl: number;
+} {
+  const bySize = cartridges.rows.toSorted((a, b) => a.ml - b.ml);
+  const one =
+    bySize.find(({ ml }) => cartridgesFor(volumeMl, ml).count <= 1) ?? bySize.at(-1) ?? cartridges.rows[0];
+  return { name: one.name, ...cartridgesFor(volumeMl, one.ml) };
+}
+
 /** Depth of a joint by its width: 3 mm to 6 mm of width, half the width above [mm]. */
 export function jointDepthMm(widthMm: number): number {
   if (!(widthMm >= joint.leastMm))

@@ -35,6 +35,8 @@ export const floatCases = {
   "freeboard-low": {
     raises: [
       { boat: () => weighing(1400), at: "plan", level: "mend", limit: 0.21 },
+      { boat: () => weighing(1000), at: "plan", level: "mind", limit: 0.3048 },
+      { boat: () => hullBoat(["beam: 1.5 m", "beam: 1.0 m"]), at: "plan", level: "unchecked" },
       {
         boat: () => hullBoat([helm, "weight: 800 kg, at: [3.2 m, 0 m, 200 mm]"]),
         at: "plan",
@@ -46,7 +48,7 @@ export const floatCases = {
   },
   "hole-low": {
     raises: [
-      { boat: () => hullBoat(outlet("off: 300 mm")), at: "outlet", level: "mind", limit: 0.21 },
+      { boat: () => hullBoat(outlet("off: 300 mm")), at: "outlet", level: "mind", limit: 0.25 },
       {
         boat: () =>
           hullBoat(
