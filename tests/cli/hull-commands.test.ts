@@ -70,7 +70,7 @@ describe("marks", () => {
     );
     writeFileSync(plan, text);
     const { out } = skiffloom(["marks", plan]);
-    expect(out).toMatch(/coaming lamp 2: misplaced, [\d/]+.in off by 4 readings: move [\d.]+.mm forward/);
+    expect(out).toMatch(/coaming lamp 2: misplaced, [\d/]+.in off by 4 readings: move [\d/]+.in forward/);
     expect(skiffloom(["check", plan]).status).toBe(1);
   });
   test("a face that is not there is named", () => {
