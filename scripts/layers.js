@@ -16,7 +16,7 @@ const rooms = [
   ["energy", "parts", "light"],
   ["proving", "work"],
   ["findings", "hull-figures.ts"],
-  ["figures.ts", "figures-types.ts", "figures-json.ts", "layout-figures.ts"],
+  ["figures.ts", "figures-types.ts", "figures-json.ts", "held-figures.ts", "layout-figures.ts"],
   ["ledger.ts", "working"],
 ];
 /** Types of a finding are shared upwards: a result may carry them. The plan's edits are values too. */

@@ -19,8 +19,6 @@ export interface PricedNetwork {
  */
 export class CircuitNetwork {
   readonly gear: GearLoads;
-  /** Keeps how the circuit is joined from solve to solve. */
-  readonly solve: SolveNetwork = rememberingSolver();
   private readonly from: Int32Array;
   private readonly to: Int32Array;
   private readonly sourcePlus: Int32Array;
@@ -30,6 +28,8 @@ export class CircuitNetwork {
   constructor(
     plan: CompletePlan,
     readonly topology: Topology,
+    /** Keeps how the circuit is joined from solve to solve. */
+    readonly solve: SolveNetwork = rememberingSolver(),
   ) {
     this.gear = new GearLoads(plan, topology);
     this.from = Int32Array.from(topology.branches, ({ from }) => from);

@@ -82,6 +82,9 @@ class QuickReader extends FlowReader {
     this.at += 1;
     const next = this.nextContent();
     if (next < indent || (next === indent && !this.atDash())) return nothing;
+    const first = this.text.charAt(this.at);
+    // `{ }` or `[ ]` on a line of its own
+    if (next > indent && (first === "{" || first === "[")) return this.inLine(indent, depth);
     return this.atDash() ? this.list(next, depth + 1) : this.section(next, depth + 1);
   }
 

@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from "react";
 import type { Shows } from "../../../core/plan/model/plan.js";
 import { usePlanStore } from "../../app/context.js";
 import { type Drag, dragged, dragOf } from "./drag.js";
+import { movedPlan } from "./model/moved-plan.js";
 import type { Spot2, ViewName } from "./model/paper.js";
 import { placeEdits } from "./model/place-edits.js";
 import type { BoatScene, Moves } from "./model/scene.js";
@@ -42,9 +43,11 @@ export function useDrag(
     if (!live.current) return;
     live.current.drag = next;
     setDrag(next);
-    preview.ask(() => {
-      const { scene: now } = latest.current;
-      return now ? placeEdits(now, next.moves, latest.current.shows) : [];
+    const { scene: now, shows: written } = latest.current;
+    if (!now) return;
+    preview.follow({
+      edits: () => placeEdits(now, next.moves, written),
+      plan: () => movedPlan(now, next.moves, written),
     });
   };
   const place = (moves: Moves): boolean => {

@@ -10,6 +10,13 @@ export function lengthText(lengthM: number, shows: Lengths): string {
   return `${Math.round(lengthM * 1000) || 0} mm`;
 }
 
+/** The length as it reads back from what is written. */
+export function roundedM(lengthM: number, { lengths }: Lengths): number {
+  return lengths === "inches"
+    ? (Math.round((lengthM / 0.0254) * 16) / 16) * 0.0254
+    : Math.round(lengthM * 1000) / 1000;
+}
+
 /** A place in the boat as it goes into the plan: `[790 mm, -120 mm, 60 mm]`. */
 export function pointText(point: PlanPoint, shows: Lengths): string {
   return `[${point.map((length) => lengthText(length, shows)).join(", ")}]`;

@@ -1,0 +1,127 @@
+import type { Figures } from "../../../core/figures-types.js";
+import type { Edit } from "../../../core/plan/edits/edit.js";
+import type { Plan } from "../../../core/plan/model/plan.js";
+import { figuresShown } from "../../state/plan-state.js";
+import type { PlanStore } from "../../state/plan-store.js";
+import type { PreviewAnswer, PreviewRequest } from "./preview-worker.js";
+
+/** Where things are at one step of a drag: the edits that would write it, and the plan it would give, where that is known without them. */
+export interface Step {
+  readonly edits: () => readonly Edit[];
+  readonly plan: () => Plan | undefined;
+}
+
+type WorkOutHeld = (plan: Plan, held: Figures) => Figures | undefined;
+
+/** Figures that take longer than this in a frame leave none of it to the worker's answers while the hand moves [ms]. */
+const lightMs = 6;
+/** A hand that is still for so long rests [ms]. */
+const restMs = 120;
+
+/**
+ * Figures follow what is in the hand. Lengths, drops, currents, heat and findings are worked out at each step, in the frame itself, with sizes, ratings and
+ * outings held; these are settled anew beside the page, as often as it has room for them and at the latest when the hand rests.
+ */
+export class Preview {
+  private worker: Worker | undefined;
+  private workOutHeld: WorkOutHeld | undefined;
+  /** Figures whose sizes, ratings and outings are held. */
+  private held: Figures | undefined;
+  private step: Step | undefined;
+  private underWay: { readonly request: PreviewRequest; readonly step: Step } | undefined;
+  private count = 0;
+  private usualMs = 0;
+  private timer: ReturnType<typeof setTimeout> | undefined;
+
+  constructor(private readonly store: PlanStore) {}
+
+  /** Fetches what is needed in the frame, and starts the worker, before the first thing is taken in the hand. */
+  async getReady(): Promise<void> {
+    const [{ workOutHeld }, { rememberingSolver }] = await Promise.all([
+      import("../../../core/held-figures.js"),
+      import("../../../core/circuit/solve/solve.js"),
+    ]);
+    const solve = rememberingSolver();
+    this.workOutHeld = (plan, held) => workOutHeld(plan, held, solve);
+  }
+
+  follow(step: Step): void {
+    this.step = step;
+    this.inFrame(step);
+    clearTimeout(this.timer);
+    if (this.usualMs <= lightMs) this.next();
+    else this.timer = setTimeout(() => this.next(), restMs);
+  }
+
+  /** What is under way is no longer wanted; the plan's own figures show again. */
+  stop(): void {
+    clearTimeout(this.timer);
+    this.step = undefined;
+    this.held = undefined;
+    this.count += 1;
+    if (this.store.get().triedOut) this.store.tryOut(undefined);
+  }
+
+  close(): void {
+    this.stop();
+    this.worker?.terminate();
+    this.worker = undefined;
+    this.underWay = undefined;
+  }
+
+  private inFrame(step: Step): void {
+    const held = this.held ?? figuresShown(this.store.get());
+    if (!this.workOutHeld || !held) return;
+    const begun = performance.now();
+    const edits = step.edits();
+    const plan = step.plan() ?? this.writtenPlan(edits);
+    const figures = plan && this.workOutHeld(plan, held);
+    if (!figures) return;
+    this.held ??= held;
+    this.store.tryOut({ edits, figures });
+    const tookMs = performance.now() - begun;
+    this.usualMs = this.usualMs === 0 ? tookMs : 0.8 * this.usualMs + 0.2 * tookMs;
+  }
+
+  private writtenPlan(edits: readonly Edit[]): Plan | undefined {
+    const edited = this.store.wouldGive(edits);
+    return edited?.ok ? edited.plan : undefined;
+  }
+
+  private next(): void {
+    const { step } = this;
+    if (this.underWay || !step) return;
+    const edits = step.edits();
+    if (edits.length === 0) return;
+    this.count += 1;
+    const request = { no: this.count, text: this.store.get().text, edits };
+    this.underWay = { request, step };
+    this.started().postMessage(request);
+  }
+
+  private started(): Worker {
+    if (this.worker) return this.worker;
+    const worker = new Worker(new URL("./preview-worker.ts", import.meta.url), { type: "module" });
+    worker.onmessage = ({ data }: MessageEvent<PreviewAnswer>) => this.answered(data);
+    worker.onerror = (event) => {
+      // the figures shown stay those held; the fault itself is told when the edit is made
+      event.preventDefault();
+      this.worker?.terminate();
+      this.worker = undefined;
+      this.underWay = undefined;
+    };
+    this.worker = worker;
+    return worker;
+  }
+
+  private answered({ no, figures }: PreviewAnswer): void {
+    const { underWay, step } = this;
+    this.underWay = undefined;
+    if (!underWay || !step || underWay.request.no !== no || no !== this.count) return;
+    const { request } = underWay;
+    if (request.text !== this.store.get().text || !figures) return;
+    this.held = figures;
+    if (step === underWay.step) this.store.tryOut({ edits: request.edits, figures });
+    else this.follow(step);
+  }
+}

@@ -1,0 +1,73 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { rememberingSolver } from "../../src/core/circuit/solve/solve.js";
+import { workOut } from "../../src/core/figures.js";
+import { workOutHeld } from "../../src/core/held-figures.js";
+import { applyEdits } from "../../src/core/plan/edits/apply.js";
+import { readPlan } from "../../src/core/plan/read.js";
+
+function planOf(text: string) {
+  const read = readPlan(text);
+  if (!read.ok) throw new Error(`does not read: ${JSON.stringify(read.problems[0])}`);
+  return read.plan;
+}
+
+// an invented boat whose one run lies along a leg between two places
+const boat = (place: string) => `skiffloom: 1
+name: Boat of the test
+rules: iso
+batteries:
+  house: {chemistry: agm, capacity: 50 Ah, stands at: [300 mm, 0 mm, 200 mm], main: {device: bolted fuse, rating: 40 A, interrupts: 2000 A, from source: 120 mm}}
+panels:
+  helm: {ways: {lamps: {switch: {rating: 10 A}}}}
+gear:
+  lamp: {role: lighting, draws: 20 W, stands at: ${place}}
+runs:
+  feed: {from: house, to: helm, length: 1 m}
+  lead: {from: helm / lamps, to: lamp, size: 1 mm2, length: 4 m}
+  spare: {from: house, to: lamp, along: [], size: 1 mm2}
+legs:
+  way: {from: house, to: lamp}
+`;
+
+describe("figures with sizes, ratings and outings held", () => {
+  test.each(["tender", "utility", "launch"])("%s: unmoved, they are those of the whole", (name) => {
+    const plan = planOf(readFileSync(`examples/${name}.yaml`, "utf8"));
+    const whole = workOut(plan).figures;
+    const held = workOutHeld(plan, whole, rememberingSolver());
+    expect(held?.corners).toEqual(whole.corners);
+    expect(held?.findings).toEqual(whole.findings);
+    expect(held?.assumptions).toEqual(whole.assumptions);
+  });
+
+  test("a helm moved aft: each drop is that of the whole worked out anew, as long as sizes stay", () => {
+    const text = readFileSync("examples/launch.yaml", "utf8");
+    const before = workOut(planOf(text)).figures;
+    const edited = applyEdits(text, [
+      { edit: "set field", at: "port stringer", field: "length", to: "2.21 m" },
+      { edit: "set field", at: "keelson", field: "length", to: "3.29 m" },
+    ]);
+    if (!edited.ok) throw new Error("the edit should be possible");
+    const after = workOut(edited.plan).figures;
+    expect(after.sizes.choices.map(({ size }) => size.key)).toEqual(
+      before.sizes.choices.map(({ size }) => size.key),
+    );
+    const held = workOutHeld(edited.plan, before);
+    expect(held?.corners).toEqual(after.corners);
+    expect(held?.corners).not.toEqual(before.corners);
+  });
+
+  test("a longer way is longer at once", () => {
+    const [near, far] = [planOf(boat("[1.3 m, 0 mm, 200 mm]")), planOf(boat("[3.3 m, 0 mm, 200 mm]"))];
+    const held = workOutHeld(far, workOut(near).figures);
+    const lengthOf = (figures: typeof held) =>
+      figures?.plan.runs.find(({ name }) => name === "spare")?.lengthM ?? 0;
+    expect(lengthOf(held) - lengthOf(workOut(near).figures)).toBeCloseTo(2, 6);
+  });
+
+  test("other gear or other runs: there is nothing to hold", () => {
+    const launch = planOf(readFileSync("examples/launch.yaml", "utf8"));
+    const tender = planOf(readFileSync("examples/tender.yaml", "utf8"));
+    expect(workOutHeld(launch, workOut(tender).figures)).toBeUndefined();
+  });
+});
