@@ -1,5 +1,4 @@
 import type { Plan, Shows } from "../core/plan/model/plan.js";
-import { minuteOfWeek, writeMoment } from "../core/quantity/moments.js";
 import type { PlannedStep } from "../core/work/order.js";
 import { nextStep, type WorkFigures } from "../core/work/plan-work.js";
 import type { Step } from "../core/work/step.js";
@@ -8,7 +7,15 @@ import { boreWords } from "../words/hull-words.js";
 import { counted, hours, lengthWords, marked } from "../words/numbers.js";
 import { sizeLines } from "../words/step-lines.js";
 import { stepCautions } from "../words/work-cautions.js";
-import { bindingWords, consumableText, cureWords, stepTitle, toolWords } from "../words/work-words.js";
+import { clockText, dayText, spanWords } from "../words/work-times.js";
+import {
+  bindingWords,
+  consumableText,
+  cureWords,
+  proofWords,
+  stepTitle,
+  toolWords,
+} from "../words/work-words.js";
 import { type Column, textTable } from "./table.js";
 import { harmless, paint, type Terminal, wrap } from "./terminal.js";
 
@@ -53,10 +60,6 @@ export function orderLines(work: WorkFigures, shows: Shows, all: boolean, screen
   const { order, project } = work;
   if (order.steps.length === 0) return [];
   const title = titleIn(work);
-  const proof =
-    order.proof === "proven"
-      ? "No order takes less; proven."
-      : `No order takes less than ${((1 - order.gapShare) * 100).toFixed(1)} % of it.`;
   const held = order.binds
     .filter(({ by, waitedMin }) => by !== "hands" && (waitedMin > 0 || by === "start"))
     .slice(0, 4);
@@ -64,7 +67,7 @@ export function orderLines(work: WorkFigures, shows: Shows, all: boolean, screen
     "",
     paint("Order of work", "strong", screen),
     ...wrap(
-      `${counted(order.steps.length, "step", "steps")} left of ${project.steps.length}; ${hours(order.workMin / 60)} of work, ${counted(order.changes, "change", "changes")} of tool, done ${daysWords(order.elapsedMin)} after the beginning. ${proof}`,
+      `${counted(order.steps.length, "step", "steps")} left of ${project.steps.length}; ${hours(order.workMin / 60)} of work, ${counted(order.changes, "change", "changes")} of tool, done ${spanWords(order.elapsedMin)} after the beginning. ${proofWords(order)}`,
       screen.width,
     ),
     ...(work.freeHours.assumed
@@ -94,7 +97,7 @@ function list(work: WorkFigures, screen: Terminal): string[] {
     const step = work.step.get(planned.step);
     const tool = step?.tools[0];
     const clock = clockWords(planned, steps[at - 1]);
-    const day = dayWords(planned, steps[at - 1], work.nowMin);
+    const day = dayText(planned.startMin, steps[at - 1]?.startMin, work.nowMin);
     const title = step === undefined ? planned.step : stepTitle(step);
     const last = planned.lastUseOf.map((each) => toolWords[each]).join(", ");
     return [
@@ -111,31 +114,10 @@ function list(work: WorkFigures, screen: Terminal): string[] {
   });
 }
 
-const weekdays = ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"];
-const day = 24 * 60;
-
-/** `9:20`; empty where it is the minute of the step before. */
+/** Empty where it is the minute of the step before. */
 function clockWords({ startMin }: PlannedStep, before: PlannedStep | undefined): string {
-  if (before !== undefined && before.startMin === startMin) return "";
-  return `${Math.floor((startMin % day) / 60)}:${String(Math.floor(startMin % 60)).padStart(2, "0")}`;
+  return before?.startMin === startMin ? "" : clockText(startMin);
 }
-
-/** `Saturday 2026-04-11`, only where it is another day than of the step before. */
-function dayWords(
-  { startMin }: PlannedStep,
-  before: PlannedStep | undefined,
-  nowMin: number | undefined,
-): string {
-  const date = Math.floor(startMin / day);
-  if (before !== undefined && Math.floor(before.startMin / day) === date) return "";
-  const weekday = weekdays[date % 7] ?? "";
-  if (nowMin === undefined) return `${weekday}, week ${Math.floor(date / 7) + 1}`;
-  const monday = nowMin - minuteOfWeek(nowMin);
-  return `${weekday} ${writeMoment(Math.floor(monday + date * day)).slice(0, 10)}`;
-}
-
-const daysWords = (minutes: number): string =>
-  minutes < 2 * day ? hours(minutes / 60) : `${Math.round(minutes / day)} days`;
 
 /** What was done and built. */
 export function builtLines({ work: record, shows }: Plan, work: WorkFigures, screen: Terminal): string[] {

@@ -1,9 +1,11 @@
 import type { Figures } from "../core/figures-types.js";
 import type { HullFigures } from "../core/hull/figures.js";
 import type { Shows } from "../core/plan/model/plan.js";
+import type { WorkFigures } from "../core/work/plan-work.js";
 import { type PdfFonts, pdfDocument } from "../drawing/writers/pdf.js";
 import { ruleSetWords } from "../words/labels.js";
 import { assumptionsSection } from "./assumptions-section.js";
+import { builtSection } from "./built-section.js";
 import { cautionsSection } from "./cautions-section.js";
 import { conductorSchedule } from "./conductor-schedule.js";
 import { diagramSection } from "./diagram-section.js";
@@ -12,6 +14,7 @@ import { floatSection } from "./float-section.js";
 import { holeList } from "./hole-list.js";
 import { loadList } from "./load-list.js";
 import { marksSections } from "./marks-sections.js";
+import { orderSection } from "./order-section.js";
 import { outingSections } from "./outing-sections.js";
 import { type Page, type Paper, paperOf } from "./page.js";
 import { protectionSchedule } from "./protection-schedule.js";
@@ -22,13 +25,15 @@ import { surveySection } from "./survey-section.js";
 /** What is worked out apart from the electrics, and printed where it is given. */
 export interface Apart {
   readonly hull?: HullFigures;
+  /** Order of work and as built. */
+  readonly work?: WorkFigures;
 }
 
 /**
  * The packet as pages: summary, loads, conductors, protection, findings, assumptions, diagram, outings; where the hull is given its survey,
  * marks, holes and float; cautions.
  */
-export function packetPages(figures: Figures, shows: Shows, { hull }: Apart = {}): Page[] {
+export function packetPages(figures: Figures, shows: Shows, { hull, work }: Apart = {}): Page[] {
   const paper = paperOf(shows.paper);
   const sections: Section[] = [
     loadList(figures, shows, paper),
@@ -39,6 +44,9 @@ export function packetPages(figures: Figures, shows: Shows, { hull }: Apart = {}
     diagramSection(figures, shows, paper),
     ...outingSections(figures, paper),
     ...(hull === undefined ? [] : hullSections(hull, shows, paper)),
+    ...(work === undefined
+      ? []
+      : [orderSection(work, shows, paper), builtSection(figures, work, shows, paper)]),
     cautionsSection(figures, shows, paper),
   ].filter(({ pages }) => pages.length > 0);
   const starts = firstPages([{ pages: ["summary"] }, ...sections]);

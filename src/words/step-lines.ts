@@ -7,12 +7,14 @@ import { namesText } from "./work-words.js";
 
 const tie = "\u00a0";
 
-/** The figures of a step, one line each; alike ones in one line. */
+/** The figures of a step, one line each; alike ones in one line. What the step's own title names is not named again. */
 export function sizeLines(step: Step, shows: Shows): string[] {
-  const lines: string[] = [];
-  for (const [text, things] of alike(step.sizes, shows))
-    lines.push(things.length === 0 ? text : `${namesText(things)}: ${text}`);
-  return lines;
+  const [only, ...others] = step.pieces;
+  return [...alike(step.sizes, shows)].map(([text, things]) =>
+    things.length === 0 || (others.length === 0 && things.length === 1 && things[0] === only)
+      ? text
+      : `${namesText(things)}: ${text}`,
+  );
 }
 
 function alike(sizes: readonly StepSize[], shows: Shows): Map<string, string[]> {

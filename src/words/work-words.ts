@@ -195,3 +195,16 @@ export function bindingWords(link: Binding, title: (step: string) => string): st
       return link.by satisfies never;
   }
 }
+
+/** How sure it is that there is no better order. */
+export function proofWords({
+  proof,
+  gapShare,
+}: {
+  readonly proof: "proven" | "bounded";
+  readonly gapShare: number;
+}): string {
+  if (proof === "proven") return "No order takes less; proven.";
+  if (gapShare < 0.01) return "No order takes even 1 % less.";
+  return `No order takes less than ${((1 - gapShare) * 100).toFixed(0)} % of that.`;
+}

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { Shows } from "../../core/plan/model/plan.js";
+import { planWork } from "../../core/work/plan-work.js";
 import { packetPdf } from "../../packet/packet.js";
 import { readArguments } from "../arguments.js";
 import { writeWhole } from "../files.js";
@@ -11,7 +12,7 @@ export const help = `skiffloom packet PLAN [--to FILE] [--paper letter|a4] [--fo
 
 Writes the pages for the garage as one PDF: summary, loads, conductors, fuses, findings with their working,
 what was assumed, the circuit on one line, outings; the survey, a marks sheet for each face with a drawing to scale, the
-hole list and how she floats; cautions.
+hole list and how she floats; the order of work with a square to tick for each step, and the as-built sheet; cautions.
 
   --to FILE   where; the plan's name with .pdf if left out
   --paper     letter or a4, else what the plan says
@@ -22,11 +23,12 @@ export async function run(words: readonly string[]): Promise<number> {
     plan: true,
     flags: { to: "value", paper: "value", force: "switch" },
   });
-  const { figures, hull } = loadWhole(given.plan);
+  const { figures, layout, hull } = loadWhole(given.plan);
+  const work = planWork(figures, { layout, hull });
   const { shows } = figures.plan.source;
   const to = given.values.to ?? beside(given.plan);
   const wanted = { ...shows, paper: paper(given.values.paper, shows) };
-  const pdf = await packetPdf(figures, wanted, fonts(), undefined, { hull });
+  const pdf = await packetPdf(figures, wanted, fonts(), undefined, { hull, work });
   writeWhole(to, pdf, given.switches.has("force"));
   process.stdout.write(`${to} written\n`);
   return exit.fine;

@@ -32,7 +32,8 @@ export function builtBy(input: WorkInput, facts: WorkFacts, step: Step, when: st
         ];
       });
     case "drill gear":
-      return plannedHoles(plan).flatMap(({ hole, on, side, at, sizeM, there }): Edit[] => {
+      return plannedHoles(plan).flatMap(({ hole, on, side, at: told, sizeM, there }): Edit[] => {
+        const at = told ?? facts.holes?.get(hole)?.at;
         const cutMm = facts.holes?.get(hole)?.cutMm;
         const cutM = cutMm === undefined ? sizeM : cutMm / 1000;
         if (there || !step.pieces.includes(hole) || at === undefined || cutM === undefined) return [];

@@ -1,7 +1,8 @@
-import type { HullFigures, SideFigures } from "../hull/figures.js";
+import type { HullFigures, Placed, SideFigures } from "../hull/figures.js";
 import { spotOfPlace } from "../hull/plan-faces.js";
 import { placedAt } from "../hull/plan-placing.js";
 import { straightM } from "../hull/vector.js";
+import type { Place } from "../plan/model/placing.js";
 import type { BuiltHole } from "../plan/model/work.js";
 import type { MarkedHole, OffBy, WorkFacts } from "./work-input.js";
 
@@ -11,8 +12,12 @@ export function factsOfHull(hull: HullFigures): WorkFacts {
   const marks = new Map(
     sides.flatMap(({ side }) => side.marks.map(({ mark }) => [mark.name, mark] as const)),
   );
+  const places = new Map(
+    sides.flatMap(({ side }) => side.placed.map((one) => [one.piece.name, placeOf(one)] as const)),
+  );
   const holes = hull.holes.map((hole): [string, MarkedHole] => {
     const mark = marks.get(hole.name);
+    const at = places.get(hole.name);
     const { behind } = hole;
     return [
       hole.name,
@@ -20,6 +25,7 @@ export function factsOfHull(hull: HullFigures): WorkFacts {
         there: hole.there,
         face: hole.face,
         side: hole.side,
+        ...(at === undefined ? {} : { at }),
         ...(hole.cut === undefined ? {} : { cutMm: hole.cut.holeMm }),
         ...(hole.tool === undefined
           ? {}
@@ -50,6 +56,13 @@ export function factsOfHull(hull: HullFigures): WorkFacts {
     pulls: hull.pulling.order.map(({ name, through }) => ({ run: name, through })),
     offBy: (built) => offBy(sides, built),
   };
+}
+
+/** The owner's way to say it: of one in a row so far along the row's edge from its aft or left end. */
+function placeOf({ piece: { where }, alongM, offM }: Placed): Place {
+  if (where.kind === "one") return where.place;
+  const { edge } = where.row;
+  return { alongM, offM, ...(edge === undefined ? {} : { edge }) };
 }
 
 /** How far the plan's place is from the one built, on the surface of its own face; undefined: one of them is not to be found there. */

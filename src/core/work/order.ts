@@ -44,12 +44,12 @@ export function orderOf(graph: WorkGraph, wishes: OrderWishes = {}): WorkOrder {
   const problem = orderProblemOf(graph, wishes);
   const found = timed(problem, beamOrder(problem));
   const exact = graph.steps.length <= exactSteps ? exactOrder(problem, found.cost) : undefined;
-  const places = new Map<string, number>();
+  const places = new Map(
+    [...new Set(graph.steps.map(({ at }) => at[0] ?? ""))].map((place, index) => [place, index]),
+  );
   const best = tidied(problem, exact ? timed(problem, exact) : found, (step) => {
     const { kind, at } = graph.steps[step] ?? { kind: "survey", at: [] };
-    const place = at[0] ?? "";
-    places.set(place, places.get(place) ?? places.size);
-    return [stepKinds.indexOf(kind), places.get(place) ?? 0];
+    return [stepKinds.indexOf(kind), places.get(at[0] ?? "") ?? 0];
   });
   const bound = exact ? best.cost : Math.min(best.cost, lowerBound(problem).cost);
   const lastUse = new Map<ToolKey, number>();

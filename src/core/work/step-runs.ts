@@ -64,7 +64,8 @@ export function addRuns(graph: GraphBuilder, input: WorkInput, facts: WorkFacts)
       at,
       minutes: workMinutes.cutWire * pieces,
       pieces: [name],
-      sizes: cuts === undefined ? [length, ...conductor] : [...cuts, ...conductor],
+      // the kind of wire in the cut list says its size
+      sizes: cuts ?? [length, ...conductor],
       tools: ["cutter and stripper"],
       consumables: [{ what: "wire", count: pieces }],
     });

@@ -3,7 +3,7 @@ import type { SizeResult } from "../circuit/sizes/types.js";
 import type { HoleTool } from "../hull/holes/tool.js";
 import type { CompletePlan } from "../plan/completed.js";
 import type { FaceName } from "../plan/model/layout.js";
-import type { Side } from "../plan/model/placing.js";
+import type { Place, Side } from "../plan/model/placing.js";
 import type { BuiltHole } from "../plan/model/work.js";
 import type { StepSize } from "./step.js";
 
@@ -48,6 +48,8 @@ export interface MarkedHole {
   readonly there: boolean;
   readonly face: string;
   readonly side: Side;
+  /** Where the plan wants it, of one in a row too. */
+  readonly at?: Place;
   readonly cutMm?: number;
   readonly tool?: HoleTool["tool"];
   readonly pilotMm?: number;

@@ -1,0 +1,231 @@
+import type { Shows } from "../core/plan/model/plan.js";
+import type { PlannedStep } from "../core/work/order.js";
+import type { WorkFigures } from "../core/work/plan-work.js";
+import type { CautionKey, ConsumableKey, Step } from "../core/work/step.js";
+import { wrapText } from "../drawing/fonts/wrap.js";
+import { box, line, strokes, text } from "../drawing/make.js";
+import type { Shape } from "../drawing/shapes.js";
+import { counted, hours } from "../words/numbers.js";
+import { sizeLines } from "../words/step-lines.js";
+import { stepCautions } from "../words/work-cautions.js";
+import { sessionWords, spanWords } from "../words/work-times.js";
+import {
+  bindingWords,
+  consumableText,
+  kindTitles,
+  proofWords,
+  stepTitle,
+  toolWords,
+} from "../words/work-words.js";
+import { columnWidthMm, flow } from "./flow.js";
+import type { Paper } from "./page.js";
+import { type Piece, paragraph, pitch, space, stacked, typeOf } from "./piece.js";
+import type { Section } from "./section.js";
+
+const columns = 2;
+
+/** The order of work: every step that is left with a square to tick, alike ones together under their tools and cautions. */
+export function orderSection(work: WorkFigures, shows: Shows, paper: Paper): Section {
+  const { order } = work;
+  const widthMm = columnWidthMm(paper, columns);
+  const groups = groupsOf(work);
+  const pieces = [
+    ...summary(work, widthMm),
+    ...groups.flatMap((group) => groupPieces(group, shows, widthMm)),
+  ];
+  return {
+    title: "Order of work",
+    subtitle: `${counted(order.steps.length, "step")}, ${hours(order.workMin / 60)}`,
+    pages: order.steps.length === 0 ? [] : flow(pieces, paper, columns),
+  };
+}
+
+function summary(work: WorkFigures, widthMm: number): Piece[] {
+  const { order, freeHours } = work;
+  const title = (id: string) => {
+    const step = work.step.get(id);
+    return step === undefined ? id : stepTitle(step);
+  };
+  const held = order.binds
+    .filter(({ by, waitedMin }) => (by === "cure" || by === "hours") && waitedMin > 0)
+    .slice(0, 3);
+  const soft = { colour: "soft", sizePt: 9.5 } as const;
+  return [
+    paragraph(
+      {
+        ...soft,
+        text: `In this order the work takes ${hours(order.workMin / 60)} of your hands with ${counted(order.changes, "change")} of tool, and is done ${spanWords(order.elapsedMin)} after you begin. ${proofWords(order)} What must cure or dry does so while you do something else.`,
+      },
+      widthMm,
+      1.5,
+    ),
+    ...(freeHours.assumed
+      ? [
+          paragraph(
+            { ...soft, text: "Your free hours are not in the plan: evenings and the weekend were assumed." },
+            widthMm,
+            1.5,
+          ),
+        ]
+      : []),
+    ...held.map((link) => paragraph({ ...soft, text: bindingWords(link, title) }, widthMm, 1)),
+    space(2),
+  ];
+}
+
+interface Group {
+  readonly steps: { readonly planned: PlannedStep; readonly step: Step; readonly session?: string }[];
+}
+
+/** Steps that follow each other with one kind and one main tool. */
+function groupsOf(work: WorkFigures): Group[] {
+  const groups: Group[] = [];
+  let before: PlannedStep | undefined;
+  for (const planned of work.order.steps) {
+    const step = work.step.get(planned.step);
+    if (step === undefined) continue;
+    const session = sessionWords(planned.startMin, before?.startMin, work.nowMin);
+    const entry = { planned, step, ...(session === "" ? {} : { session }) };
+    const last = groups.at(-1);
+    const alike = last?.steps[0]?.step;
+    if (last && alike?.kind === step.kind && alike.tools[0] === step.tools[0]) last.steps.push(entry);
+    else groups.push({ steps: [entry] });
+    before = planned;
+  }
+  return groups;
+}
+
+function groupPieces({ steps }: Group, shows: Shows, widthMm: number): Piece[] {
+  const [first] = steps;
+  if (first === undefined) return [];
+  const cautions = [...new Set(steps.flatMap(({ step }) => step.caution ?? []))];
+  // where all steps share a caution it stands once, right over them
+  const shared =
+    cautions.length === 1 && steps.every(({ step }) => step.caution !== undefined) ? cautions : [];
+  const title = kindTitles[first.step.kind];
+  const head = groupHead(title, steps, shared, widthMm);
+  const again = stacked([
+    paragraph(
+      { text: `${title}, continued`, sizePt: 10.5, weight: "semibold", colour: "soft" },
+      widthMm,
+      0.5,
+    ),
+    ...shared.map((caution) => cautionPiece(caution, widthMm)),
+    space(1),
+  ]);
+  return [
+    head,
+    ...steps.flatMap(({ step, planned, session }, at) => [
+      ...(session === undefined
+        ? []
+        : [{ ...sessionPiece(session, widthMm), ...(at === 0 ? {} : { head: again }) }]),
+      { ...stepPiece(step, shows, widthMm, shared), ...(at === 0 ? {} : { head: again }) },
+      ...(planned.lastUseOf.length === 0
+        ? []
+        : [
+            paragraph(
+              {
+                text: `Put away for good: ${planned.lastUseOf.map((tool) => toolWords[tool]).join(", ")}.`,
+                sizePt: 9,
+                colour: "soft",
+              },
+              widthMm,
+              1,
+            ),
+          ]),
+    ]),
+    space(2.5),
+  ];
+}
+
+function groupHead(
+  title: string,
+  steps: Group["steps"],
+  cautions: readonly CautionKey[],
+  widthMm: number,
+): Piece {
+  const tools = [...new Set(steps.flatMap(({ step }) => step.tools))];
+  const counts = new Map<ConsumableKey, number>();
+  for (const { step } of steps)
+    for (const { what, count } of step.consumables) counts.set(what, (counts.get(what) ?? 0) + count);
+  const takes = [...counts].map(([what, count]) => consumableText({ what, count }));
+  const small = { sizePt: 9.5, colour: "soft" } as const;
+  const minutes = steps.reduce((sum, { step }) => sum + step.minutes, 0);
+  const pieces = [
+    paragraph(
+      { text: `${title} · ${hours(minutes / 60)}`, sizePt: 12, weight: "semibold", maxLines: 2 },
+      widthMm,
+      0.6,
+    ),
+    ...(tools.length === 0
+      ? []
+      : [
+          paragraph(
+            { ...small, text: `Tools: ${tools.map((tool) => toolWords[tool]).join(", ")}` },
+            widthMm,
+            0.3,
+          ),
+        ]),
+    ...(takes.length === 0
+      ? []
+      : [paragraph({ ...small, text: `Takes: ${takes.join(", ")}` }, widthMm, 0.3)]),
+    ...cautions.map((caution) => cautionPiece(caution, widthMm)),
+    space(1),
+  ];
+  const whole = stacked(pieces);
+  return {
+    ...whole,
+    keepWithNext: true,
+    draw: (x, top) => [line(x, top, x + widthMm, top, strokes.line), ...whole.draw(x, top - 1.2)],
+    heightMm: whole.heightMm + 1.2,
+  };
+}
+
+const cautionPiece = (caution: CautionKey, widthMm: number): Piece =>
+  paragraph(
+    { text: `! ${stepCautions[caution]}`, sizePt: 9.5, weight: "semibold", colour: "accent", maxLines: 6 },
+    widthMm,
+    0.6,
+  );
+
+const sessionPiece = (words: string, widthMm: number): Piece => ({
+  ...paragraph({ text: words, sizePt: 9.5, weight: "semibold", colour: "soft" }, widthMm, 0.6),
+  keepWithNext: true,
+});
+
+const tickMm = 3.6;
+const indentMm = 6;
+const minutesMm = 14;
+
+function stepPiece(step: Step, shows: Shows, widthMm: number, shared: readonly CautionKey[]): Piece {
+  const titleType = typeOf({ text: "", sizePt: 10 });
+  const roomMm = widthMm - indentMm - minutesMm;
+  const title = wrapText(stepTitle(step), roomMm, titleType, 4);
+  const own = step.caution !== undefined && !shared.includes(step.caution) ? [step.caution] : [];
+  const body = stacked([
+    ...sizeLines(step, shows).map((words) =>
+      paragraph({ text: words, sizePt: 9, colour: "soft", maxLines: 6 }, widthMm - indentMm),
+    ),
+    ...own.map((caution) => cautionPiece(caution, widthMm - indentMm)),
+  ]);
+  const titleMm = title.length * titleType.sizeMm * pitch;
+  const heightMm = Math.max(tickMm + 0.8, titleMm + body.heightMm) + 1.4;
+  return {
+    heightMm,
+    draw: (x, top): Shape[] => [
+      box(x, top - 0.3 - tickMm, tickMm, tickMm, { stroke: strokes.line }),
+      ...title.map((words, row) =>
+        text(x + indentMm, top - titleType.sizeMm * (0.95 + row * pitch), words, {
+          ...titleType,
+          colour: "ink",
+        }),
+      ),
+      text(x + widthMm, top - titleType.sizeMm * 0.95, `${step.minutes} min`, {
+        ...typeOf({ text: "", sizePt: 9 }),
+        anchor: "end",
+        colour: "soft",
+      }),
+      ...body.draw(x + indentMm, top - titleMm),
+    ],
+  };
+}

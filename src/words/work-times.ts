@@ -1,0 +1,42 @@
+import { minuteOfWeek, writeMoment } from "../core/quantity/moments.js";
+import { hours } from "./numbers.js";
+
+const day = 24 * 60;
+export const weekdays = [
+  "Monday",
+  "Tuesday",
+  "Wednesday",
+  "Thursday",
+  "Friday",
+  "Saturday",
+  "Sunday",
+] as const;
+
+/** How long from beginning to end: hours, or days where it is two or more. */
+export const spanWords = (minutes: number): string =>
+  minutes < 2 * day ? hours(minutes / 60) : `${Math.round(minutes / day)}\u00a0days`;
+
+/** `19:05`, of minutes since Monday 0:00. */
+export function clockText(startMin: number): string {
+  return `${Math.floor((startMin % day) / 60)}:${String(Math.floor(startMin % 60)).padStart(2, "0")}`;
+}
+
+/** `Saturday 2026-04-11`, or `Saturday, week 2` where no date is known; empty where it is the day of what came before. */
+export function dayText(startMin: number, beforeMin: number | undefined, nowMin: number | undefined): string {
+  const date = Math.floor(startMin / day);
+  if (beforeMin !== undefined && Math.floor(beforeMin / day) === date) return "";
+  const weekday = weekdays[date % 7] ?? "";
+  if (nowMin === undefined) return `${weekday}, week ${Math.floor(date / 7) + 1}`;
+  const monday = nowMin - minuteOfWeek(nowMin);
+  return `${weekday} ${writeMoment(Math.floor(monday + date * day)).slice(0, 10)}`;
+}
+
+/** `Saturday, week 1, from 9:00`. */
+export function sessionWords(
+  startMin: number,
+  beforeMin: number | undefined,
+  nowMin: number | undefined,
+): string {
+  const words = dayText(startMin, beforeMin, nowMin);
+  return words === "" ? "" : `${words}, from ${clockText(startMin)}`;
+}
