@@ -1,13 +1,16 @@
 import type { Figures } from "../core/figures-types.js";
 import type { HullFigures } from "../core/hull/figures.js";
+import type { LayoutFigures } from "../core/parts/layout-types.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import type { WorkFigures } from "../core/work/plan-work.js";
 import { type PdfFonts, pdfDocument } from "../drawing/writers/pdf.js";
 import { ruleSetWords } from "../words/labels.js";
 import { assumptionsSection } from "./assumptions-section.js";
+import { boxSheets } from "./box-sheets.js";
 import { builtSection } from "./built-section.js";
 import { cautionsSection } from "./cautions-section.js";
 import { conductorSchedule } from "./conductor-schedule.js";
+import { cutList } from "./cut-list.js";
 import { diagramSection } from "./diagram-section.js";
 import { findingsSection } from "./findings-section.js";
 import { floatSection } from "./float-section.js";
@@ -18,22 +21,28 @@ import { orderSection } from "./order-section.js";
 import { outingSections } from "./outing-sections.js";
 import { type Page, type Paper, paperOf } from "./page.js";
 import { protectionSchedule } from "./protection-schedule.js";
+import { runSheet } from "./run-sheet.js";
 import { boundPages, firstPages, type Section } from "./section.js";
-import { summarySection } from "./summary-section.js";
+import { shoppingList } from "./shopping-list.js";
+import { type ContentsLine, summarySection } from "./summary-section.js";
 import { surveySection } from "./survey-section.js";
+import { terminationsSection } from "./terminations-section.js";
+import { wireFlags } from "./wire-flags.js";
 
 /** What is worked out apart from the electrics, and printed where it is given. */
 export interface Apart {
   readonly hull?: HullFigures;
+  readonly layout?: LayoutFigures;
   /** Order of work and as built. */
   readonly work?: WorkFigures;
 }
 
 /**
  * The packet as pages: summary, loads, conductors, protection, findings, assumptions, diagram, outings; where the hull is given its survey,
- * marks, holes and float; cautions.
+ * marks, holes and float; where the layout is given boxes with their templates, runs, cuts, terminations, flags
+ * and shopping list; cautions.
  */
-export function packetPages(figures: Figures, shows: Shows, { hull, work }: Apart = {}): Page[] {
+export function packetPages(figures: Figures, shows: Shows, { hull, layout, work }: Apart = {}): Page[] {
   const paper = paperOf(shows.paper);
   const sections: Section[] = [
     loadList(figures, shows, paper),
@@ -44,13 +53,14 @@ export function packetPages(figures: Figures, shows: Shows, { hull, work }: Apar
     diagramSection(figures, shows, paper),
     ...outingSections(figures, paper),
     ...(hull === undefined ? [] : hullSections(hull, shows, paper)),
+    ...(layout === undefined ? [] : layoutSections(layout, shows, paper)),
     ...(work === undefined
       ? []
       : [orderSection(work, shows, paper), builtSection(figures, work, shows, paper)]),
     cautionsSection(figures, shows, paper),
   ].filter(({ pages }) => pages.length > 0);
   const starts = firstPages([{ pages: ["summary"] }, ...sections]);
-  const contents = sections.map(({ title }, index) => ({ title, page: starts[index + 1] ?? 0 }));
+  const contents = contentsOf(sections, starts);
   const summary = summarySection(figures, shows, paper, contents);
   const { name, rules } = figures.plan.source;
   return boundPages([summary, ...sections], paper, { name, rules: ruleSetWords[rules] });
@@ -63,6 +73,27 @@ function hullSections(hull: HullFigures, shows: Shows, paper: Paper): Section[] 
     holeList(hull, shows, paper),
     floatSection(hull, shows, paper),
   ];
+}
+
+function layoutSections(layout: LayoutFigures, shows: Shows, paper: Paper): Section[] {
+  return [
+    shoppingList(layout, shows, paper),
+    ...boxSheets(layout, paper),
+    runSheet(layout, shows, paper),
+    cutList(layout, shows, paper),
+    terminationsSection(layout, shows, paper),
+    wireFlags(layout, paper),
+  ];
+}
+
+/** What the first page lists: parts of one sort (`Box: …`, `Marks: …`) on one line, by the page the first begins on. */
+function contentsOf(sections: readonly Section[], starts: readonly number[]): ContentsLine[] {
+  const lines = new Map<string, number>();
+  for (const [index, { title }] of sections.entries()) {
+    const [sort = title] = title.split(": ");
+    if (!lines.has(sort)) lines.set(sort, starts[index + 1] ?? 0);
+  }
+  return [...lines].map(([title, page]) => ({ title, page }));
 }
 
 /** The packet as one PDF. The same figures give the same bytes. `createdAt` is written into the document where given. */

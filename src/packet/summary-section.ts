@@ -112,22 +112,24 @@ function findingLines(figures: Figures, shows: Shows, widthMm: number): Piece[] 
     : shown;
 }
 
-/** Two columns of titles with their pages; where there is not room for all, the last line says how many more there are. */
+/** Columns of titles with their pages; where there is not room for all, the last line says how many more there are. */
 function contentsPiece(all: readonly ContentsLine[], widthMm: number, roomMm: number): Piece {
   const rowMm = points(10) * 1.4;
-  const most = 2 * Math.max(1, Math.floor(roomMm / rowMm));
+  const columns = all.length > 14 ? 3 : 2;
+  const most = columns * Math.max(1, Math.floor(roomMm / rowMm));
   const more = all.length - (most - 1);
   const contents: readonly { readonly title: string; readonly page?: number }[] =
     all.length <= most ? all : [...all.slice(0, most - 1), { title: `and ${more} more sections` }];
-  const half = Math.ceil(contents.length / 2);
-  const columnMm = widthMm / 2 - 4;
+  const rows = Math.ceil(contents.length / columns);
+  const gapMm = 6;
+  const columnMm = (widthMm - gapMm * (columns - 1)) / columns;
   return {
-    heightMm: half * rowMm,
+    heightMm: rows * rowMm,
     draw: (x, top) =>
       contents.flatMap(({ title, page }, index) => {
-        const left = x + (index < half ? 0 : widthMm / 2 + 4);
-        const y = top - (index % half) * rowMm - points(10);
-        const name = fitText(title, columnMm - 10, { sizeMm: points(10), weight: "regular" });
+        const left = x + Math.floor(index / rows) * (columnMm + gapMm);
+        const y = top - (index % rows) * rowMm - points(10);
+        const name = fitText(title, columnMm - 7, { sizeMm: points(10), weight: "regular" });
         return [
           text(left, y, name),
           text(left + columnMm, y, page === undefined ? "" : String(page), {

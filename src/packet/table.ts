@@ -51,6 +51,48 @@ export function table(columns: readonly Column[], rows: readonly Row[], widthMm:
   return [head, ...rows.map((row) => rowPiece(row, placed, widthMm, head))];
 }
 
+/** Rows under the name of their group, in one table: the name never stands alone at the foot of a page. */
+export function groupedTable(
+  columns: readonly Column[],
+  groups: readonly { readonly name: string; readonly beside?: string; readonly rows: readonly Row[] }[],
+  widthMm: number,
+): Piece[] {
+  const [head, ...first] = table(columns, [], widthMm);
+  if (head === undefined) return first;
+  return [
+    head,
+    ...groups.flatMap(({ name, beside = "", rows }) => [
+      groupPiece(name, beside, widthMm, head),
+      ...table(columns, rows, widthMm).slice(1),
+    ]),
+  ];
+}
+
+const groupType = { sizePt: 11, weight: "semibold" } as const;
+
+function groupPiece(name: string, beside: string, widthMm: number, head: Piece): Piece {
+  const title = setCell(
+    { words: [{ ...groupType, text: name, maxLines: 1 }] },
+    { left: 0, widthMm: widthMm * 0.5, align: "left" },
+  );
+  const more = setCell(
+    { words: [{ text: beside, sizePt: 9.5, colour: "soft", maxLines: 1 }] },
+    { left: widthMm * 0.5, widthMm: widthMm * 0.5, align: "right" },
+  );
+  const heightMm = title.heightMm + 2 * rowPadMm + 2;
+  return {
+    heightMm,
+    head,
+    keepWithNext: true,
+    draw: (x, top) => [
+      box(x, top - heightMm, widthMm, heightMm - 1.4, { fill: "wash" }),
+      ...title.draw(x, top - rowPadMm - 1.4),
+      ...more.draw(x, top - rowPadMm - 1.8),
+      line(x, top - heightMm, x + widthMm, top - heightMm, strokes.hair),
+    ],
+  };
+}
+
 interface Place {
   readonly left: number;
   readonly widthMm: number;

@@ -1,12 +1,13 @@
 import type { DrillStep } from "../core/box/drill-order.js";
 import type { BoxProblem } from "../core/box/layout.js";
-import type { CutLength } from "../core/parts/cuts/types.js";
-import type { PartKind } from "../core/parts/parts-list.js";
+import type { CutLength, CutProblem } from "../core/parts/cuts/types.js";
+import type { PartKind, PartLine } from "../core/parts/parts-list.js";
 import type { CutFigures } from "../core/parts/plan-cuts.js";
 import type { WireLine } from "../core/parts/plan-parts.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { type Money, noCurrency, writeMoney } from "../core/quantity/money.js";
 import type { SlackPart } from "../core/route/cut-length.js";
+import type { LegFigures } from "../core/route/plan-legs.js";
 import type { EndFigures } from "../core/terminations/plan-terminations.js";
 import { decimals, lengthWords, sizeWords } from "./numbers.js";
 import { listed } from "./say.js";
@@ -27,6 +28,31 @@ export function moneyWords(money: Money): string {
 /** Whole millimetres of wire on the owner's tape. */
 export const cutWords = (lengthMm: number, shows: Shows): string => lengthWords(lengthMm / 1000, shows);
 
+/** Lengths no tape is laid to (slack, what is needed in all): up to the next inch, or the next 5 mm; metres from 10 m up. */
+export function roundLengthWords(lengthMm: number, shows: Shows): string {
+  const stepMm = shows.lengths === "inches" ? 25.4 : 5;
+  return cutWords(Math.ceil(lengthMm / stepMm - 1e-6) * stepMm, shows);
+}
+
+/** A distance not to be exceeded, as between clips: down to the inch, or to 5 mm. */
+export function spacingWords(lengthMm: number, shows: Shows): string {
+  const stepMm = shows.lengths === "inches" ? 25.4 : 5;
+  return cutWords(Math.max(1, Math.floor(lengthMm / stepMm + 1e-6)) * stepMm, shows);
+}
+
+/** How a leg is held between its ends. */
+export function supportWords({ supports }: LegFigures, shows: Shows): string {
+  if (supports === undefined) return "enclosed all along";
+  const { atM, apartM } = supports;
+  return atM.length === 0 ? "at its ends" : `${atM.length}, every ${spacingWords(apartM * 1000, shows)}`;
+}
+
+/** What is bought: whole feet or metres where it comes to that. */
+function soldWords(lengthMm: number, shows: Shows): string {
+  if (shows.lengths === "inches") return cutWords(lengthMm, shows);
+  return `${Number((lengthMm / 1000).toFixed(2))}\u00a0m`;
+}
+
 const slackReasons: Readonly<Record<SlackPart["why"], string>> = {
   owner: "yours",
   "draw out": "to draw it out",
@@ -39,7 +65,25 @@ const slackReasons: Readonly<Record<SlackPart["why"], string>> = {
 
 /** `300 mm to work beside it, 30 mm to make the end again`. */
 export const slackWords = (parts: readonly SlackPart[], shows: Shows): string =>
-  parts.map(({ why, lengthM }) => `${lengthWords(lengthM, shows)} ${slackReasons[why]}`).join(", ");
+  parts
+    .map(({ why, lengthM }) => `${roundLengthWords(lengthM * 1000, shows)} ${slackReasons[why]}`)
+    .join(", ");
+
+const shortReasons: Readonly<Record<SlackPart["why"], string>> = {
+  owner: "yours",
+  "draw out": "drawn out",
+  "work beside": "beside it",
+  "off its hole": "off its hole",
+  "at panel": "panel",
+  "at battery": "battery",
+  "make again": "made again",
+};
+
+/** The same for a table: `10 in drawn out + 2 in made again`. */
+export const shortSlackWords = (parts: readonly SlackPart[], shows: Shows): string =>
+  parts
+    .map(({ why, lengthM }) => `${roundLengthWords(lengthM * 1000, shows)} ${shortReasons[why]}`)
+    .join(" + ");
 
 /** Why a box does not do, as part of a sentence. */
 export function boxProblemWords(problem: BoxProblem): string {
@@ -84,7 +128,7 @@ export function drillWords({ tool, diameterMm, face, entries, support }: DrillSt
 
 /** What a length is cut from. */
 export function cutSourceWords({ source, lengthMm, copy, stock }: CutLength, shows: Shows): string {
-  const length = cutWords(lengthMm, shows);
+  const length = soldWords(lengthMm, shows);
   switch (source) {
     case "offcut":
       return `offcut of ${length}${/^stock \d+$/.test(stock) && copy > 1 ? `, no. ${copy}` : ""}`;
@@ -97,6 +141,31 @@ export function cutSourceWords({ source, lengthMm, copy, stock }: CutLength, sho
     default:
       return source satisfies never;
   }
+}
+
+/** Why pieces of wire cannot be had, and what would help. */
+export function cutProblemWords(problem: CutProblem, shows: Shows): string {
+  switch (problem.problem) {
+    case "longer-than-any-length":
+      return `${problem.piece} is ${cutWords(problem.lengthMm, shows)}; the longest to be had is ${cutWords(problem.longestMm, shows)}. Buy a longer spool, or join it in a box on the way.`;
+    case "not-enough-stock":
+    case "pieces-do-not-fit-stock":
+      return `${roundLengthWords(problem.neededMm, shows)} is needed; the ${roundLengthWords(problem.onHandMm, shows)} on hand does not do, and none is sold.`;
+    case "negative-stock":
+      return `${problem.stock} has a count below zero.`;
+    case "missing-price":
+      return `${problem.stock} has no price.`;
+    default:
+      return problem satisfies never;
+  }
+}
+
+/** The packs to ask for: `2 × bag of 10`, or how many where it is sold singly or not on any list. */
+export function packWords({ item, packs, toBuy }: PartLine): string {
+  if (packs.length === 0) return toBuy === 0 ? "–" : `${toBuy}, not on any price list`;
+  return packs
+    .map(({ pack, times }) => (pack === item ? `${times} single` : `${times} × ${pack}`))
+    .join(", ");
 }
 
 /** How sure the cut list is. */
@@ -112,7 +181,7 @@ export function wireBuyWords({ buy }: WireLine, shows: Shows): string {
   if (buy.length === 0) return "nothing to buy";
   return buy
     .map(({ sold, lengthMm, times }) => {
-      const length = cutWords(lengthMm, shows);
+      const length = soldWords(lengthMm, shows);
       return sold === "spool" ? `${times} × spool of ${length}` : `${length} cut off`;
     })
     .join(", ");

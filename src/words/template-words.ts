@@ -18,7 +18,8 @@ export const templateWords = {
   base: "base",
   bar: (lengthMm: number): string => `${lengthMm} mm: measure before drilling`,
   square: (sideMm: number): string => `${sideMm} mm square`,
-  hole: (holeMm: number): string => `⌀ ${holeMm} mm`,
+  hole: (holeMm: number): string => `Ø ${holeMm} mm`,
+  more: (count: number): string => `and ${count} more, on the sheet of the box`,
   scale:
     "Print at 100 %, no fitting to the page. If bar or square measure wrong, do not drill by this sheet.",
 } as const;

@@ -4,7 +4,8 @@ import type { BoxFigures } from "../../core/box/plan-boxes.js";
 import { faceSheet } from "../../drawing/template-sheet.js";
 import { dxfSheet } from "../../drawing/writers/dxf.js";
 import { svgSheet } from "../../drawing/writers/svg.js";
-import { boxProblemWords, drillWords, mmWords, moneyWords } from "../../words/layout-words.js";
+import { boxWhyWords } from "../../words/box-words.js";
+import { drillWords, mmWords } from "../../words/layout-words.js";
 import { faceWords } from "../../words/template-words.js";
 import { readArguments } from "../arguments.js";
 import { plainNumber, printCsv } from "../csv.js";
@@ -130,33 +131,12 @@ const right = (heading: string): Column => ({ heading, align: "right" });
 function boxLines(box: BoxFigures, screen: Terminal): string[] {
   return [
     paint(harmless(box.box), "strong", screen),
-    ...wrap(madeOf(box), screen.width, 2),
-    ...nextSmaller(box).flatMap((line) => wrap(line, screen.width, 2)),
+    ...boxWhyWords(box).flatMap((line) => wrap(line, screen.width, 2)),
     ...entryTable(box, screen),
     ...contentsLines(box, screen),
     ...(box.drilling.length > 0 ? ["Drilling:"] : []),
     ...box.drilling.map((step, index) => `  ${String(index + 1).padStart(2)}  ${drillWords(step)}`),
     "",
-  ];
-}
-
-function madeOf({ body, bought, from, problems, choice }: BoxFigures): string {
-  if (from === "none") return "Neither its inside nor a catalogue of boxes is in the plan.";
-  const why = problems.map(boxProblemWords).join("; ");
-  if (body === undefined)
-    return `No box of the catalogue takes it all. The largest, ${choice?.refused.at(-1)?.id ?? ""}: ${why}.`;
-  const inside = `inside ${mmWords(body.widthMm)} × ${mmWords(body.heightMm)} × ${mmWords(body.depthMm)}, wall ${mmWords(body.wallMm)}, ${body.material}`;
-  if (problems.length > 0) return `${inside}. It does not do: ${why}.`;
-  if (bought === undefined) return `${inside}${from === "drilled" ? ", drilled already" : ""}.`;
-  const price = bought.price === undefined ? "price not known" : moneyWords(bought.price);
-  return `${bought.name} (${price}): ${inside}.`;
-}
-
-function nextSmaller({ choice }: BoxFigures): string[] {
-  const smaller = choice?.nextSmaller;
-  if (smaller === undefined || choice?.smallest === undefined) return [];
-  return [
-    `The next smaller, ${smaller.id}, does not do: ${smaller.problems.map(boxProblemWords).join("; ")}.`,
   ];
 }
 

@@ -28,7 +28,7 @@ export async function run(words: readonly string[]): Promise<number> {
   const { shows } = figures.plan.source;
   const to = given.values.to ?? beside(given.plan);
   const wanted = { ...shows, paper: paper(given.values.paper, shows) };
-  const pdf = await packetPdf(figures, wanted, fonts(), undefined, { hull, work });
+  const pdf = await packetPdf(figures, wanted, fonts(), undefined, { hull, layout, work });
   writeWhole(to, pdf, given.switches.has("force"));
   process.stdout.write(`${to} written\n`);
   return exit.fine;

@@ -10,7 +10,13 @@ import { readStockTable, writeStockTable } from "../../core/parts/tables/stock-t
 import { editSound } from "../../core/plan/edits/apply.js";
 import type { Plan } from "../../core/plan/model/plan.js";
 import { editProblemSentence } from "../../words/edit-problems.js";
-import { moneyWords, partKindWords, wireBuyWords } from "../../words/layout-words.js";
+import {
+  moneyWords,
+  packWords,
+  partKindWords,
+  roundLengthWords,
+  wireBuyWords,
+} from "../../words/layout-words.js";
 import { tableProblemLine } from "../../words/table-problems.js";
 import { type Given, readArguments } from "../arguments.js";
 import { printCsv } from "../csv.js";
@@ -146,9 +152,6 @@ function wireRows({ parts }: LayoutFigures, { shows }: Plan): string[][] {
   ]);
 }
 
-const packsOf = ({ item, packs }: PartLine): string =>
-  packs.map(({ pack, times }) => (pack === item ? `${times} single` : `${times} × ${pack}`)).join(", ");
-
 const lineRow = (line: PartLine): string[] => [
   line.kind,
   line.item,
@@ -156,7 +159,7 @@ const lineRow = (line: PartLine): string[] => [
   String(line.spares),
   String(line.fromStock),
   String(line.toBuy),
-  packsOf(line),
+  line.packs.length === 0 ? "" : packWords(line),
   String(line.leftOver),
   line.price === undefined ? "" : moneyWords(line.price).replaceAll("\u00a0", " "),
 ];
@@ -167,8 +170,8 @@ const right = (heading: string): Column => ({ heading, align: "right" });
 function wireLines({ parts }: LayoutFigures, { shows }: Plan, screen: Terminal): string[] {
   const rows = parts.wire.map((line) => [
     line.item,
-    `${(line.neededMm / 1000).toFixed(2)} m`,
-    `${(line.fromStockMm / 1000).toFixed(2)} m`,
+    roundLengthWords(line.neededMm, shows),
+    line.fromStockMm > 0 ? roundLengthWords(line.fromStockMm, shows) : "–",
     wireBuyWords(line, shows),
     line.price === undefined ? "" : moneyWords(line.price),
   ]);
@@ -185,7 +188,7 @@ function partLines({ parts }: LayoutFigures, screen: Terminal): string[] {
       String(line.needed),
       String(line.spares),
       String(line.fromStock),
-      packsOf(line) || (line.toBuy === 0 ? "–" : `${line.toBuy}, not on any price list`),
+      packWords(line),
       String(line.leftOver),
       line.price === undefined ? "" : moneyWords(line.price),
     ]);

@@ -1,8 +1,7 @@
 import type { LayoutFigures } from "../../core/parts/layout-types.js";
 import type { Shows } from "../../core/plan/model/plan.js";
-import type { LegFigures } from "../../core/route/plan-legs.js";
 import type { RunRoute } from "../../core/route/plan-routes.js";
-import { cutWords, mmWords, slackWords } from "../../words/layout-words.js";
+import { cutWords, mmWords, roundLengthWords, slackWords, supportWords } from "../../words/layout-words.js";
 import { counted, lengthWords } from "../../words/numbers.js";
 import { readArguments } from "../arguments.js";
 import { plainNumber, printCsv } from "../csv.js";
@@ -76,7 +75,7 @@ function runLines({ routes }: LayoutFigures, shows: Shows, screen: Terminal): st
     one.points.at(-1) ?? "",
     one.problem === undefined ? one.points.slice(1, -1).join(", ") : "no way found",
     lengthWords(one.cut.routeM, shows),
-    lengthWords(one.cut.slackM, shows),
+    roundLengthWords(one.cut.slackM * 1000, shows),
     cutWords(one.cut.cutMm, shows),
   ]);
   const columns = [
@@ -91,7 +90,7 @@ function runLines({ routes }: LayoutFigures, shows: Shows, screen: Terminal): st
   return [
     paint("Runs", "strong", screen),
     ...textTable(columns, rows, screen),
-    `${lengthWords(routes.slackM, shows)} of slack in all cables together; lengths to cut are rounded up to ${shows.lengths === "inches" ? "the inch" : "10 mm"}.`,
+    `${roundLengthWords(routes.slackM * 1000, shows)} of slack in all cables together; lengths to cut are rounded up to ${shows.lengths === "inches" ? "the inch" : "10 mm"}.`,
   ];
 }
 
@@ -107,12 +106,6 @@ function slackLines(runs: readonly RunRoute[], shows: Shows, screen: Terminal): 
       ),
     ),
   ];
-}
-
-function supportWords({ supports }: LegFigures, shows: Shows): string {
-  if (supports === undefined) return "enclosed";
-  const { atM, apartM } = supports;
-  return atM.length === 0 ? "at its ends" : `${atM.length}, ${lengthWords(apartM, shows)} apart`;
 }
 
 function legLines({ routes }: LayoutFigures, shows: Shows, screen: Terminal): string[] {

@@ -1,0 +1,132 @@
+import type { FaceTemplate, TemplateHole } from "../core/box/template.js";
+import { templateWords } from "../words/template-words.js";
+import { clipSegment, type Frame } from "./clip.js";
+import { line, points, strokes, text } from "./make.js";
+import type { Point, Shape, Stroke } from "./shapes.js";
+
+/** As small as one still reads at the bench. */
+export const small = { sizeMm: points(8.5), weight: "regular" } as const;
+
+/** Where a template lies on its sheets: windows of the face, and how far each is shifted to its place on paper. */
+export interface Tile {
+  readonly window: Frame;
+  readonly dx: number;
+  readonly dy: number;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** The face, or the part of it inside the window: outline, lid lip, holes with their nuts, which way is up. */
+export function faceShapes(template: FaceTemplate, tile: Tile): Shape[] {
+  const { widthMm: w, heightMm: h, wallMm, lidLipMm } = template;
+  const shapes: Shape[] = [];
+  const stroke = (points: readonly Point[], style: Stroke): void => {
+    points.slice(1).forEach((b, k) => {
+      const a = points[k];
+      const part = a === undefined ? undefined : clipSegment(a, b, tile.window);
+      if (part === undefined) return;
+      const [from, to] = part;
+      shapes.push(line(from.x + tile.dx, from.y + tile.dy, to.x + tile.dx, to.y + tile.dy, style));
+    });
+  };
+  const corners = [
+    { x: 0, y: 0 },
+    { x: w, y: 0 },
+    { x: w, y: h },
+    { x: 0, y: h },
+    { x: 0, y: 0 },
+  ];
+  stroke(corners, strokes.line);
+  const lip = h - lidLipMm;
+  if (lidLipMm > 0) {
+    stroke(
+      [
+        { x: 0, y: lip },
+        { x: w, y: lip },
+      ],
+      strokes.softDash,
+    );
+  }
+  for (const [index, hole] of template.holes.entries())
+    shapes.push(...holeShapes(hole, index + 1, tile, stroke));
+  // Which way is up: the lid's edge, and an arrow towards it at the left wall.
+  const arrowX = Math.max(wallMm, 1) + 1.5;
+  const tip = h - lidLipMm - 2;
+  if (tip - 12 > 0) {
+    stroke(
+      [
+        { x: arrowX, y: tip - 12 },
+        { x: arrowX, y: tip },
+        { x: arrowX - 1.5, y: tip - 3 },
+      ],
+      strokes.accent,
+    );
+    stroke(
+      [
+        { x: arrowX, y: tip },
+        { x: arrowX + 1.5, y: tip - 3 },
+      ],
+      strokes.accent,
+    );
+  }
+  const edge = { ...small, anchor: "middle", colour: "soft" } as const;
+  const middle = (tile.window.x0 + tile.window.x1) / 2 + tile.dx;
+  if (tile.window.y1 === h) shapes.push(text(middle, h + tile.dy + 1.4, templateWords.lid, edge));
+  if (tile.window.y0 === 0) shapes.push(text(middle, tile.dy - 3.6, templateWords.base, edge));
+  return shapes;
+}
+
+/** Room for number and size of a hole [mm]. */
+const wordsMm = 24;
+
+/** A circle whole where the window holds it, else the part inside. */
+function holeShapes(
+  hole: TemplateHole,
+  number: number,
+  tile: Tile,
+  stroke: (points: readonly Point[], style: Stroke) => void,
+): Shape[] {
+  const { window, dx, dy } = tile;
+  const { x, y, holeMm, pilotMm, acrossMm } = hole;
+  const shapes: Shape[] = [];
+  const ring = (diameterMm: number, style: Stroke): void => {
+    const r = diameterMm / 2;
+    const inside = x - r >= window.x0 && x + r <= window.x1 && y - r >= window.y0 && y + r <= window.y1;
+    if (inside) {
+      shapes.push({ kind: "circle", cx: x + dx, cy: y + dy, r, stroke: style });
+      return;
+    }
+    const around = Array.from({ length: 145 }, (_, k) => {
+      const angle = (k * Math.PI) / 72;
+      return { x: x + r * Math.cos(angle), y: y + r * Math.sin(angle) };
+    });
+    stroke(around, style);
+  };
+  if (acrossMm > holeMm) ring(acrossMm, strokes.softDash);
+  ring(holeMm, strokes.line);
+  ring(pilotMm, strokes.fine);
+  const arm = holeMm / 2 + 2;
+  stroke(
+    [
+      { x: x - arm, y },
+      { x: x + arm, y },
+    ],
+    strokes.fine,
+  );
+  stroke(
+    [
+      { x, y: y - arm },
+      { x, y: y + arm },
+    ],
+    strokes.fine,
+  );
+  const centreHere = x >= window.x0 && x <= window.x1 && y >= window.y0 && y <= window.y1;
+  if (centreHere) {
+    const below = y + dy - Math.max(acrossMm, holeMm) / 2 - 3.2;
+    const words = `${number}: ${templateWords.hole(holeMm)}`;
+    // Near the edge of a tile the words stay on it.
+    const middle = Math.max(window.x0 + wordsMm / 2, Math.min(x, window.x1 - wordsMm / 2));
+    shapes.push(text(middle + dx, below, words, { ...small, weight: "semibold", anchor: "middle" }));
+  }
+  return shapes;
+}

@@ -1,0 +1,104 @@
+import type { CutLength } from "../core/parts/cuts/types.js";
+import type { LayoutFigures } from "../core/parts/layout-types.js";
+import type { CutFigures } from "../core/parts/plan-cuts.js";
+import type { Shows } from "../core/plan/model/plan.js";
+import { conductorColour } from "../drawing/palette.js";
+import {
+  cutProblemWords,
+  cutSourceWords,
+  cutWords,
+  moneyWords,
+  proofWords,
+  wireWords,
+} from "../words/layout-words.js";
+import { counted } from "../words/numbers.js";
+import { flow } from "./flow.js";
+import type { Paper } from "./page.js";
+import { paragraph, space } from "./piece.js";
+import type { Section } from "./section.js";
+import { type Column, type FullCell, groupedTable, type Row } from "./table.js";
+import { tickedRow } from "./tick.js";
+
+const columns: readonly Column[] = [
+  { heading: "", share: 8 },
+  { heading: "Cut from", share: 56 },
+  { heading: "Piece", share: 76 },
+  { heading: "From, to", share: 64 },
+  { heading: "Colours", share: 40 },
+  { heading: "Length", share: 30, align: "right" },
+];
+
+/** What to cut from which length, kind by kind, in the order of cutting, with a square to tick for each piece. */
+export function cutList({ cuts }: LayoutFigures, shows: Shows, paper: Paper): Section {
+  const widthMm = paper.right - paper.left;
+  const count = cuts.kinds.reduce((sum, { pieces }) => sum + pieces.length, 0);
+  const problems = cuts.kinds.flatMap((kind) =>
+    kind.problems.map((one) =>
+      paragraph({ text: `${kind.kind}: ${cutProblemWords(one, shows)}`, weight: "semibold" }, widthMm, 1),
+    ),
+  );
+  const intro =
+    "Cut in this order: what lies on the shelf first, and of each length the longest piece first. Put the flags on both ends before a piece leaves its length, and measure twice: the list has no wire for a slip.";
+  return {
+    title: "Cut list",
+    subtitle: counted(count, "piece"),
+    pages:
+      count === 0
+        ? []
+        : flow(
+            [
+              paragraph({ text: intro, sizePt: 9.5, colour: "soft" }, widthMm),
+              space(1.5),
+              ...groupedTable(
+                columns,
+                cuts.kinds.map((kind) => kindRows(kind, shows)),
+                widthMm,
+              ).map((piece) => (piece.keepWithNext ? piece : tickedRow(piece))),
+              ...problems,
+            ],
+            paper,
+          ),
+  };
+}
+
+function kindRows(kind: CutFigures, shows: Shows): { name: string; beside: string; rows: Row[] } {
+  const price = kind.price === undefined ? "" : `, ${moneyWords(kind.price)}`;
+  const pieces = new Map(kind.pieces.map((piece) => [piece.piece, piece]));
+  const rows = (kind.plan?.lengths ?? []).flatMap((length): Row[] =>
+    length.cuts.map((cut, index) => {
+      const piece = pieces.get(cut.piece);
+      const last = index === length.cuts.length - 1;
+      return {
+        cells: [
+          "",
+          {
+            words:
+              index === 0 ? [{ text: cutSourceWords(length, shows), weight: "semibold" }] : [{ text: "" }],
+          },
+          cut.piece,
+          { words: [{ text: piece === undefined ? "" : `${piece.from} to ${piece.to}`, sizePt: 9.5 }] },
+          colourCell(piece?.colours ?? []),
+          { words: [{ text: cutWords(cut.lengthMm, shows), weight: "semibold" }] },
+        ],
+        ...(last ? { note: { text: restWords(length, shows), sizePt: 9.5, colour: "soft" } as const } : {}),
+      };
+    }),
+  );
+  return { name: wireWords(kind, shows), beside: `${proofWords(kind)}${price}`, rows };
+}
+
+const colourCell = (colours: readonly string[]): FullCell => ({
+  words: colours.map((colour) => ({
+    text: colour,
+    sizePt: 9.5,
+    maxLines: 1,
+    swatch: conductorColour(colour) ?? "paper",
+  })),
+});
+
+function restWords({ leftMm, leftIsUseful }: CutLength, shows: Shows): string {
+  if (leftMm < 1) return "Nothing is left of it.";
+  return leftIsUseful
+    ? `${cutWords(leftMm, shows)} is left: back on the shelf.`
+    : `${cutWords(leftMm, shows)} is left: too short to keep.`;
+}

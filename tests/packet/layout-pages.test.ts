@@ -1,0 +1,96 @@
+import { readFileSync } from "node:fs";
+import { beforeAll, describe, expect, test } from "vitest";
+import { workOutWhole } from "../../src/core/layout-figures.js";
+import type { LayoutFigures } from "../../src/core/parts/layout-types.js";
+import { readPlan } from "../../src/core/plan/read.js";
+import { boundsOf } from "../../src/drawing/bounds.js";
+import { packetPages } from "../../src/packet/packet.js";
+import type { Page } from "../../src/packet/page.js";
+import { overlaps, textsOf } from "./pages.js";
+
+const textAt = (path: string) => readFileSync(new URL(`../../${path}`, import.meta.url), "utf8");
+const long = "a name as long as names may be and longer than any label";
+const utility = textAt("examples/utility.yaml");
+const plans: readonly (readonly [string, string])[] = [
+  ["tender", textAt("examples/tender.yaml")],
+  ["utility", utility],
+  ["launch", textAt("examples/launch.yaml")],
+  [
+    "utility with long names",
+    utility
+      .replaceAll("fore box", `${long} b`)
+      .replaceAll("lamp trunk", `${long} t`)
+      .replaceAll("coaming lamp", `${long} l`)
+      .replaceAll("console foot", `${long} w`),
+  ],
+  [
+    "a box no box of the catalogue can be",
+    utility.replaceAll("tie bar: {size: [3 1/2 in", "tie bar: {size: [30 in"),
+  ],
+  ["nothing on hand, no prices", utility.replace(/\nstock:[\s\S]*$/, "\n")],
+];
+const edgeMm = 8;
+const ours = /^(Shopping list|Box|Run sheet|Cut list|Terminations|Wire flags)/;
+const cases = plans.flatMap(([name, text]) =>
+  (["letter", "a4"] as const).map((paper) => [name, paper, text] as const),
+);
+
+describe.each(cases)("%s on %s", (_name, paper, text) => {
+  let layout: LayoutFigures;
+  let pages: Page[];
+  let whole: string;
+  beforeAll(() => {
+    const read = readPlan(text);
+    if (!read.ok) throw new Error(JSON.stringify(read.problems[0]));
+    const worked = workOutWhole(read.plan);
+    ({ layout } = worked);
+    const all = packetPages(worked.figures, { ...read.plan.shows, paper }, { layout });
+    pages = all.filter(({ caption }) => ours.test(caption));
+    whole = pages
+      .flatMap(({ sheet }) => textsOf(sheet).map(({ text: one }) => one.text))
+      .join(" ")
+      .replaceAll("\u00a0", " ");
+  });
+
+  test("nothing stands outside the margins, no words stand on others, all is large enough to read", () => {
+    for (const { sheet, caption } of pages) {
+      for (const shape of sheet.shapes) {
+        const { minX, minY, maxX, maxY } = boundsOf(shape);
+        const inside =
+          minX >= edgeMm && minY >= 5 && maxX <= sheet.widthMm - edgeMm && maxY <= sheet.heightMm - edgeMm;
+        expect(inside, `${caption}: ${JSON.stringify(shape).slice(0, 200)}`).toBe(true);
+      }
+      expect(overlaps(sheet), caption).toEqual([]);
+      for (const { text: one } of textsOf(sheet))
+        expect(one.sizeMm / (25.4 / 72)).toBeGreaterThanOrEqual(8.5 - 1e-9);
+    }
+  });
+
+  test("every box, run, piece, terminal and thing to buy is there", () => {
+    const short = (name: string) => name.length < 60;
+    for (const { box } of layout.boxes) if (short(box)) expect(whole).toContain(box);
+    for (const { run } of layout.routes.runs) if (short(run)) expect(whole).toContain(run);
+    for (const { item, toBuy } of layout.parts.list.lines)
+      if (toBuy > 0 && short(item)) expect(whole).toContain(item);
+    const count = (start: string) => pages.filter(({ caption }) => caption.startsWith(start)).length;
+    expect([count("Run sheet"), count("Cut list"), count("Terminations"), count("Wire flags")]).not.toContain(
+      0,
+    );
+    expect(count("Box")).toBeGreaterThanOrEqual(layout.boxes.length);
+  });
+
+  test("there are two flags a piece, and each template's holes at their own distances", () => {
+    const circles = pages.flatMap(({ sheet }) => sheet.shapes.filter((shape) => shape.kind === "circle"));
+    for (const { holes } of layout.boxes.flatMap(({ templates }) => templates))
+      for (const { holeMm } of holes)
+        expect(circles.some((one) => one.kind === "circle" && Math.abs(2 * one.r - holeMm) < 1e-9)).toBe(
+          true,
+        );
+    const flags = pages.filter(({ caption }) => caption.startsWith("Wire flags"));
+    const frames = flags.flatMap(({ sheet }) => sheet.shapes.filter((shape) => shape.kind === "polyline"));
+    expect(frames.length).toBe(layout.cuts.labels.length);
+    expect(layout.cuts.labels.length).toBe(
+      2 * layout.cuts.kinds.reduce((sum, { pieces }) => sum + pieces.length, 0),
+    );
+  });
+});
