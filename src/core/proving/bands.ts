@@ -77,7 +77,8 @@ function bandsOfState(
     group.sample(draw, shown);
     columns.forEach((column, i) => {
       const value = inUnit(shown[i] as number, i);
-      column[n] = meter ? value + normal() * errorOf(probes[i], value) : value;
+      const read = meter ? value + normal() * errorOf(probes[i], value) : value;
+      column[n] = probes[i]?.kind === "ohm" ? Math.max(0, read) : read;
     });
   }
   const tail = (1 - bandShare.share) / 2;

@@ -47,6 +47,8 @@ export const readingLimits = {
   leastInsulationOhm: 1e6,
   /** What a meter may pick up on a conductor that is switched off [V]. */
   mostWhenOffV: 0.05,
+  /** No voltage is more than this many times the resting voltage of all sources in a row: that is a battery on charge. */
+  mostOverRest: 1.25,
   /** A standard deviation is this share of a stated limit of error. */
   sigmaPerLimit: 0.5,
   /** Two readings of one point, or a reading and what is possible, may lie this many standard deviations apart. */

@@ -18,6 +18,8 @@ export const tolerances = {
   contactFactor: 0.3,
   /** What gear draws against its label. */
   gearShare: { power: 0.06, current: 0.08, resistance: 0.06, motor: 0.12 },
+  /** What the same piece of gear draws from one day to another. */
+  gearDailyShare: 0.02,
   /** Resting voltage of a battery of unknown charge, per 12 V block [V]. */
   restingV: 0.15,
   /** The same once it was measured at its posts just before: what it sags while one works [V]. */

@@ -1,0 +1,79 @@
+import { type BatteryModel, batteryModel } from "../../energy/battery-model.js";
+import type { CompleteBattery, CompletePlan } from "../../plan/completed.js";
+import { chargeReading } from "../../reference/spares.js";
+
+/** A battery's charge from a voltage, and the hours left in it. */
+export interface BatteryLeft {
+  /** 0…1, and how far that may be off. */
+  readonly charge: number;
+  readonly chargeLow: number;
+  readonly chargeHigh: number;
+  /** Until the reserve, and until empty, at the current asked for; Infinity at none [h]. */
+  readonly hoursToReserve: number;
+  readonly hoursLow: number;
+  readonly hoursHigh: number;
+  readonly hoursToEmpty: number;
+}
+
+export interface BatteryReading {
+  readonly voltageV: number;
+  /** Current while it was read; 0 at rest [A]. */
+  readonly currentA: number;
+  /** Current from now on [A]. */
+  readonly useA: number;
+}
+
+/** Battery as the energy side models it, in the air as it usually is. */
+export function modelOf({ name, ...battery }: CompleteBattery, { ambient }: CompletePlan): BatteryModel {
+  return batteryModel({ ...battery, id: name, startCharge: 1, temperatureC: ambient.airC });
+}
+
+/**
+ * Hours left from one reading: the drop inside the battery is added back, the charge read off the resting curve, and the use
+ * followed down to the reserve by Peukert's law. How surely a voltage tells charge: `reference/spares.ts`.
+ * @throws RangeError if a figure is not a number, or a current is below zero.
+ */
+export function batteryLeft(
+  plan: CompletePlan,
+  battery: CompleteBattery,
+  { voltageV, currentA, useA }: BatteryReading,
+): BatteryLeft {
+  if (!Number.isFinite(voltageV)) throw new RangeError(`voltage must be a number, got ${voltageV}`);
+  if (!(currentA >= 0)) throw new RangeError(`current must be ≥ 0 A, got ${currentA}`);
+  if (!(useA >= 0)) throw new RangeError(`use must be ≥ 0 A, got ${useA}`);
+  const model = modelOf(battery, plan);
+  const charge = chargeAt(model, voltageV, currentA);
+  const off = currentA === 0 ? chargeReading.restingShare : chargeReading.loadedShare;
+  const chargeLow = Math.max(0, charge - off);
+  const chargeHigh = Math.min(1, charge + off);
+  const perHour = model.effectiveA(useA) / model.capacityAh;
+  const hours = (from: number, to: number) => {
+    if (from <= to) return 0;
+    return perHour > 0 ? (from - to) / perHour : Number.POSITIVE_INFINITY;
+  };
+  const { reserveShare } = battery;
+  return {
+    charge,
+    chargeLow,
+    chargeHigh,
+    hoursToReserve: hours(charge, reserveShare),
+    hoursLow: hours(chargeLow, reserveShare),
+    hoursHigh: hours(chargeHigh, reserveShare),
+    hoursToEmpty: hours(charge, 0),
+  };
+}
+
+/** Charge at which the battery would show this voltage at this current: halved down, since the voltage rises with the charge. */
+function chargeAt({ emfV, ohm }: BatteryModel, voltageV: number, currentA: number): number {
+  const shown = (charge: number) => emfV(charge) - currentA * ohm(charge);
+  let low = 0;
+  let high = 1;
+  if (voltageV >= shown(1)) return 1;
+  if (voltageV <= shown(0)) return 0;
+  for (let step = 0; step < 40; step++) {
+    const middle = (low + high) / 2;
+    if (shown(middle) < voltageV) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
