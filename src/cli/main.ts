@@ -9,6 +9,7 @@ interface Command {
 const commands: Readonly<Record<string, () => Promise<Command>>> = {
   check: () => import("./commands/check.js"),
   figures: () => import("./commands/figures.js"),
+  prove: () => import("./commands/prove.js"),
   netlist: () => import("./commands/netlist.js"),
   packet: () => import("./commands/packet.js"),
   boxes: () => import("./commands/boxes.js"),
@@ -39,6 +40,7 @@ const help = `skiffloom plans, checks and prints the 12 V or 24 V electrics of a
   skiffloom float PLAN      draft, trim, freeboard, levers; each hole over the water
   skiffloom work PLAN       what to do next, the order of all that is left, what was built
   skiffloom changes OLD NEW what a change of plan does, in words and figures
+  skiffloom prove PLAN      what your meter says: test sheet, what is wrong, what to measure next
   skiffloom netlist PLAN    the circuit as SPICE text
   skiffloom new             asks a few questions and writes a plan to start from
   skiffloom apply PLAN N    makes the change that finding N proposes, and keeps your comments

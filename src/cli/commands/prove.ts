@@ -1,0 +1,219 @@
+import { benchOf } from "../../core/proving/bench-network.js";
+import { type Diagnosis, diagnose } from "../../core/proving/diagnose.js";
+import { provingJson, sheetJson } from "../../core/proving/json.js";
+import { testSheet } from "../../core/proving/sheet/sheet.js";
+import type { SheetSection } from "../../core/proving/sheet/types.js";
+import { batteryLeft } from "../../core/proving/water/battery-left.js";
+import { waterCard } from "../../core/proving/water/card.js";
+import { decimals, hours, percent } from "../../words/numbers.js";
+import {
+  bandWords,
+  probabilityWords,
+  probeWords,
+  readingWords,
+  suspectSentence,
+  unplacedWords,
+  verdictWords,
+} from "../../words/proving.js";
+import {
+  expectedWords,
+  howWords,
+  sectionWords,
+  settingWords,
+  sheetTestWords,
+  stopWords,
+} from "../../words/test-sheet.js";
+import { cardWordLines } from "../../words/water-card.js";
+import { readArguments } from "../arguments.js";
+import { loadFigures } from "../load.js";
+import { print, printJson } from "../print.js";
+import { exit, InputProblem } from "../problem.js";
+import { textTable } from "../table.js";
+import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
+
+export const help = `skiffloom prove PLAN [--sheet | --water] [--json]
+skiffloom prove PLAN --battery NAME --shows 12.4 [--with 3.2] [--use 2]
+
+Compares the readings in the plan with what a sound boat would show, ranks what may be wrong,
+and says what to measure next. Readings that were taken when a project was finished are what
+later ones are compared with: a joint that ages shows.
+
+  --sheet     the test sheet: every reading to take, what to expect, what to stop for
+  --water     the card for the water: switches, fuses, hours left, what to turn off first
+  --battery   hours left in a battery, from the volts it --shows, with so many amperes on
+              (--with; left out: at rest), at a use of so many amperes (--use)
+  --json      the same as data (docs/json.md)
+
+Ends with status 0 when every reading is as expected, 1 when one is not, 2 when the plan can't be read.
+Take meters to live circuits only where you know what you do; batteries can weld and burn.`;
+
+export function run(words: readonly string[]): number {
+  const {
+    plan: path,
+    switches,
+    values,
+  } = readArguments("prove", words, {
+    plan: true,
+    flags: {
+      json: "switch",
+      sheet: "switch",
+      water: "switch",
+      battery: "value",
+      shows: "value",
+      with: "value",
+      use: "value",
+    },
+  });
+  const { figures, circuit } = loadFigures(path);
+  const json = switches.has("json");
+  const screen = terminal();
+  if (values.battery !== undefined) return batteryRun(figures, values.battery, values, json);
+  if (switches.has("water")) {
+    const card = waterCard(figures);
+    if (json) printJson({ skiffloom: "water card", version: 1, ...card });
+    else print(cardWordLines(card).flatMap((line) => wrap(harmless(line), screen.width)));
+    return exit.fine;
+  }
+  if (switches.has("sheet")) {
+    const sheet = testSheet(benchOf(figures.plan, circuit), figures);
+    if (json) printJson(sheetJson(sheet));
+    else print(sheet.flatMap((section) => sectionLines(section, screen)));
+    return exit.fine;
+  }
+  const diagnosis = diagnose(figures, circuit);
+  if (json) printJson(provingJson(diagnosis));
+  else print(diagnosisLines(diagnosis, screen));
+  return diagnosis.judged.every(({ verdict }) => verdict === "within") ? exit.fine : exit.stops;
+}
+
+function sectionLines(section: SheetSection, screen: Terminal): string[] {
+  if (section.tests.length === 0) return [];
+  const rows = section.tests.map((test) => [
+    sheetTestWords[test.test],
+    howWords(test),
+    expectedWords(test),
+    settingWords(test),
+    stopWords[test.stop],
+  ]);
+  const columns = ["test", "where and how", "expect", "instrument", "stop for"].map((heading) => ({
+    heading,
+    align: "left" as const,
+  }));
+  return ["", paint(harmless(sectionWords(section)), "strong", screen), ...textTable(columns, rows, screen)];
+}
+
+function diagnosisLines(
+  { judged, faults, next, changes, agedFaults }: Diagnosis,
+  screen: Terminal,
+): string[] {
+  const set = (text: string) => wrap(harmless(text), screen.width);
+  if (judged.length === 0)
+    return set(
+      "The plan has no readings. `skiffloom prove PLAN --sheet` says what to read; write what the meter shows under `readings`.",
+    );
+  const columns = [
+    { heading: "reading", align: "left" },
+    { heading: "shows", align: "right" },
+    { heading: "a sound boat", align: "left" },
+    { heading: "", align: "left" },
+  ] as const;
+  const rows = judged.map(({ taken, reading, band, verdict, unplaced, wouldFitTimes, differsFrom }) => [
+    reading ? probeWords(reading.probe) : [taken.at, taken.against].filter(Boolean).join(" to "),
+    readingWords(taken.kind, taken.value),
+    band ? bandWords(taken.kind, band) : "",
+    [
+      verdictWords[verdict],
+      unplaced ? unplacedWords(unplaced) : "",
+      wouldFitTimes === undefined
+        ? ""
+        : `${wouldFitTimes > 1 ? "a thousand times as much" : "a thousandth"} would fit: look at the range`,
+      differsFrom.length > 0 ? `differs from reading ${differsFrom.map((row) => row + 1).join(", ")}` : "",
+    ]
+      .filter((words) => words !== "")
+      .join("; "),
+  ]);
+  const aged = changes.filter(({ changed }) => changed);
+  return [
+    ...textTable(columns, rows, screen),
+    ...(aged.length === 0
+      ? []
+      : [
+          "",
+          paint("Changed since", "strong", screen),
+          ...aged.flatMap(({ reading, before, now, project }) =>
+            set(
+              `${probeWords(reading.probe)}: ${readingWords(now.kind, before.value)} when ${project} was finished, ${readingWords(now.kind, now.value)} now.`,
+            ),
+          ),
+          ...(agedFaults?.suspects.slice(0, 3) ?? []).flatMap((suspect) =>
+            set(`  ${probabilityWords(suspect.probability).padStart(6)}  ${suspectSentence(suspect)}`),
+          ),
+        ]),
+    ...(faults
+      ? [
+          "",
+          paint("What may be wrong, likeliest first", "strong", screen),
+          ...faults.suspects
+            .filter(({ probability }, at) => at < 3 || probability > 0.02)
+            .slice(0, 8)
+            .flatMap((suspect) =>
+              set(`${probabilityWords(suspect.probability).padStart(6)}  ${suspectSentence(suspect)}`),
+            ),
+          ...(faults.explained
+            ? []
+            : set(
+                "None of these explains the readings well: read again what looks odd, or look for more than one fault.",
+              )),
+          ...(faults.notApart.length > 1
+            ? set(`The readings so far do not tell the first ${faults.notApart.length} apart.`)
+            : []),
+        ]
+      : []),
+    ...(next.length > 0
+      ? [
+          "",
+          paint("What to measure next", "strong", screen),
+          ...next
+            .slice(0, 3)
+            .flatMap(({ probe, bits }) => set(`${probeWords(probe)} (tells ${decimals(bits, 1)} bit)`)),
+        ]
+      : faults
+        ? ["", ...set("No further reading would tell the suspects apart.")]
+        : []),
+  ];
+}
+
+function batteryRun(
+  { plan }: ReturnType<typeof loadFigures>["figures"],
+  name: string,
+  values: Readonly<Record<string, string | undefined>>,
+  json: boolean,
+): number {
+  const battery = plan.batteries.find((one) => one.name === name);
+  if (!battery) throw new InputProblem([`the plan has no battery ${harmless(name)}`]);
+  const number = (flag: string, usual: number): number => {
+    const text = values[flag];
+    if (text === undefined) return usual;
+    const value = Number(text.replace(/ ?[VA]$/i, ""));
+    if (text.trim() === "" || !(value >= 0 && value < 1000))
+      throw new InputProblem([`--${flag} must be a number, got ${harmless(text)}`]);
+    return value;
+  };
+  if (values.shows === undefined) throw new InputProblem(["--battery needs the volts it --shows"]);
+  const left = batteryLeft(plan, battery, {
+    voltageV: number("shows", 0),
+    currentA: number("with", 0),
+    useA: number("use", number("with", 0)),
+  });
+  if (json) {
+    printJson({ skiffloom: "battery left", version: 1, battery: name, ...left });
+    return exit.fine;
+  }
+  print([
+    `${harmless(name)}: about ${percent(left.charge, 0)} charged (${percent(left.chargeLow, 0)} to ${percent(left.chargeHigh, 0)})`,
+    Number.isFinite(left.hoursToReserve)
+      ? `${hours(left.hoursToReserve)} to its reserve (${hours(left.hoursLow)} to ${hours(left.hoursHigh)}), ${hours(left.hoursToEmpty)} until it is empty`
+      : "nothing drawn: it lasts",
+  ]);
+  return exit.fine;
+}

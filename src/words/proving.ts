@@ -1,0 +1,166 @@
+import type { Band } from "../core/proving/bands.js";
+import type { Probe } from "../core/proving/probe.js";
+import type { FaultKind, Suspect } from "../core/proving/suspect.js";
+import type { Unplaced } from "../core/proving/taken/adapt.js";
+import type { Verdict } from "../core/proving/taken/judge.js";
+import { amps, decimals, marked, noFigure, percent, threeDigits } from "./numbers.js";
+
+const tie = "\u00a0";
+
+/** A point of the circuit as one would point at it: `helm / lamps +` is the plus terminal of that way. */
+export function pointWords(name: string): string {
+  return name
+    .replace(/ at joint ([+-])$/, " $1 (at its joint)")
+    .replace(/ fused ([+-])$/, " $1 (behind its fuse)")
+    .replace(/ main ([+-])$/, " $1 (behind its main)")
+    .replace(/ master ([+-])$/, " $1 (behind its master switch)")
+    .replace(/ bus ([+-])$/, " $1 (bus)")
+    .replace(" | ", ", ")
+    .replace(/ -( |$)/, " −$1");
+}
+
+/** A stretch of the circuit: a wire, a fuse, a switch. */
+export function branchWords(id: string): string {
+  const lead = /^(.*) \/ lead \/ (out|return)$/.exec(id);
+  if (lead) return `${lead[1]}, its own ${lead[2] === "out" ? "plus" : "minus"} lead`;
+  const device = /^(.*) \/ (fuse|switch|main|master)$/.exec(id);
+  if (device) return `${device[1]}, its ${device[2]}`;
+  const back = /^(.*?) \/ (?:.* \/ )?return$/.exec(id);
+  if (back) return `${back[1]}, its minus wire`;
+  const out = /^(.*?) \/ (.*) \/ out$/.exec(id);
+  return out ? `${out[1]}, its plus wire (${out[2]})` : id;
+}
+
+/** What gear is on, short: all of a group under one name. */
+export function onWords(on: readonly string[]): string {
+  if (on.length === 0) return "everything off";
+  const groups = new Map<string, string[]>();
+  for (const name of on) {
+    const group = name.replace(/ \d+$/, "");
+    groups.set(group, [...(groups.get(group) ?? []), name]);
+  }
+  const names = [...groups].map(([group, pieces]) =>
+    pieces.length > 1 ? `${group} (${pieces.length})` : pieces[0],
+  );
+  return `${names.join(", ")} on`;
+}
+
+/** A reading to take, in a few words. */
+export function probeWords(probe: Probe): string {
+  const on = onWords(probe.on);
+  switch (probe.kind) {
+    case "voltage":
+      return `volts from ${pointWords(probe.at)} to ${pointWords(probe.against)}, ${on}`;
+    case "current":
+      return `amperes in ${branchWords(probe.at)}, ${on}`;
+    case "ohm":
+      return `ohms from ${pointWords(probe.at)} to ${pointWords(probe.against)}, batteries apart${probe.on.length > 0 ? `, switch of ${onWords(probe.on)}` : ""}`;
+    default:
+      return probe satisfies never;
+  }
+}
+
+/** A reading with its unit, in the digits a meter would show. */
+export function readingWords(kind: Probe["kind"], value: number): string {
+  if (kind === "current") return amps(value);
+  if (kind === "ohm") return ohmWords(value);
+  return Math.abs(value) < 1 ? `${decimals(value, 3)}${tie}V` : `${decimals(value, 2)}${tie}V`;
+}
+
+export function ohmWords(ohm: number): string {
+  if (ohm === Number.POSITIVE_INFINITY || ohm > 9.5e7) return "open";
+  if (ohm >= 1e6) return `${threeDigits(ohm / 1e6)}${tie}MΩ`;
+  if (ohm >= 1e3) return `${threeDigits(ohm / 1e3)}${tie}kΩ`;
+  return Number.isFinite(ohm) ? `${threeDigits(ohm)}${tie}Ω` : noFigure;
+}
+
+/** `12.1 to 12.9 V`. */
+export function bandWords(kind: Probe["kind"], { low, high }: Band): string {
+  const [from, to] = [readingWords(kind, low), readingWords(kind, high)];
+  const unit = to.slice(to.lastIndexOf(tie));
+  return from.endsWith(unit) ? `${from.slice(0, from.length - unit.length)} to ${to}` : `${from} to ${to}`;
+}
+
+export const verdictWords: Readonly<Record<Verdict, string>> = {
+  within: "as expected",
+  low: "too low",
+  high: "too high",
+  impossible: "cannot be",
+  unchecked: "not checked",
+};
+
+export const faultWords: Readonly<Record<FaultKind, string>> = {
+  well: "Nothing wrong",
+  resistance: "A bad joint or contact",
+  "two resistances": "Two bad joints or contacts",
+  open: "A break",
+  "fuse blown": "A blown fuse, or no contact in its holder",
+  short: "A short between plus and minus",
+  reversed: "Plus and minus swapped",
+  "wrong fuse": "A fuse of another rating",
+  "gear dead": "The gear itself is dead",
+  "battery low": "The battery is low",
+  "battery worn": "The battery is worn",
+};
+
+/** One suspect in a sentence: what, where, how much, which part first. */
+export function suspectSentence({ kind, at, parts, extraOhm, figure }: Suspect): string {
+  if (kind === "well") return "Nothing wrong: what was read is what a sound boat may show.";
+  const places = at.map((id) => (kind === "gear dead" || kind.startsWith("battery") ? id : branchWords(id)));
+  const where =
+    kind === "short" || kind === "reversed"
+      ? `at the far end of ${cableOf(at[0] ?? "")}`
+      : places.join(" and ");
+  const much =
+    extraOhm.length > 0 ? `, ${extraOhm.map(ohmWords).join(" and ")} more than it should have` : "";
+  const lacks =
+    kind === "battery low" && figure !== undefined
+      ? `, ${decimals(-figure, 2)}${tie}V under the plan's`
+      : kind === "wrong fuse" && figure !== undefined
+        ? `, it looks like ${marked(figure, "A")}`
+        : "";
+  const first = parts.length > 1 ? ` Look first at ${partWords(parts[0] ?? "")}.` : "";
+  return `${faultWords[kind]}: ${where}${much}${lacks}.${first}`;
+}
+
+/** `start: crimped ring` → `the crimped ring at its start`. */
+function partWords(part: string): string {
+  const joint = /^(start|end): (.*)$/.exec(part);
+  if (joint) return `the ${joint[2]} at its ${joint[1]}`;
+  const names: Readonly<Record<string, string>> = {
+    conductor: "the wire itself",
+    lead: "the lead itself",
+    protection: "the fuse and its holder",
+    switch: "its contacts",
+    hull: "the hull",
+  };
+  return names[part] ?? `the ${part}`;
+}
+
+function cableOf(branch: string): string {
+  return branch.replace(/ \/ lead \/ out$/, "’s own leads").replace(/ \/ .* \/ out$/, "");
+}
+
+export function probabilityWords(probability: number): string {
+  if (probability > 0.995) return "> 99\u00a0%";
+  return probability < 0.005 ? "< 1\u00a0%" : percent(probability, 0);
+}
+
+/** Why a reading could not be compared. */
+export function unplacedWords(unplaced: Unplaced): string {
+  switch (unplaced.why) {
+    case "no such point":
+      return `the plan has no point ${unplaced.name} now`;
+    case "no such branch":
+      return `the plan has no fuse, switch or wire ${unplaced.name} now`;
+    case "no such gear":
+    case "no such way":
+      return `the plan has no gear ${unplaced.name} now`;
+    case "second point missing":
+      return "the point of the other probe is missing";
+    case "same point twice":
+      return "both probes are on one point of the circuit";
+    default:
+      return unplaced satisfies never;
+  }
+}

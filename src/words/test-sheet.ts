@@ -1,0 +1,113 @@
+import type { SheetSection, SheetTest, SheetTestKind, StopReason } from "../core/proving/sheet/types.js";
+import { marked } from "./numbers.js";
+import { bandWords, branchWords, ohmWords, onWords, pointWords, readingWords } from "./proving.js";
+
+export const sheetTestWords: Readonly<Record<SheetTestKind, string>> = {
+  insulation: "Insulation, plus to minus",
+  "insulation to hull": "Insulation, each pole to the hull",
+  "continuity out": "Continuity, plus wire",
+  "continuity back": "Continuity, minus wire",
+  colours: "Plus to plus",
+  "resting voltage": "Battery at rest",
+  rating: "Fuse rating",
+  "live point": "Supply arrives",
+  "switched off": "Switch off",
+  "unloaded voltage": "Volts, no load",
+  current: "Current",
+  "loaded voltage": "Volts, loaded",
+  "drop out": "Drop, plus wire",
+  "drop back": "Drop, minus wire",
+  "pump running": "Pump under load",
+  "float switch": "Float switch",
+  "seen from": "Seen from",
+  leak: "Leak test",
+};
+
+export const stopWords: Readonly<Record<StopReason, string>> = {
+  "never below the limit": "less: find the leak before anything is connected",
+  "no way through": "more: a joint is open or bad",
+  "wrong way round": "a minus sign, or nothing: wires swapped or open",
+  "battery not as charged": "outside: charge it, or doubt it",
+  "not that rating": "another rating: change it before power",
+  "still live": "any voltage: the switch sits in the wrong wire",
+  "outside the band": "outside: do not close up; find it first",
+  "runs hot or dry": "outside, dry or hot: switch off at once",
+  "does not start": "it does not start, or does not stop",
+  "not seen": "dark, or seen outside its arc",
+  "lets water in": "one drop inside: seal again",
+};
+
+/** Headings of the sheet's parts. */
+export function sectionWords({ kind, at }: SheetSection): string {
+  switch (kind) {
+    case "insulation":
+      return "Insulation: batteries apart, gear not yet connected or switched off";
+    case "continuity":
+      return "Continuity: batteries apart, fuses in, switches on";
+    case "polarity":
+      return "Polarity: by colour, at both ends";
+    case "battery":
+      return `Battery ${at}: connected last, everything off`;
+    case "way":
+      return at.endsWith(" / feed") ? `Straight from ${at.replace(/ \/ feed$/, "")}` : `Way ${at}`;
+    case "seen":
+      return `Navigation lights on ${at}: at night, from outside`;
+    case "holes":
+      return "Holes: a hose for five minutes, someone inside with a torch";
+    default:
+      return kind satisfies never;
+  }
+}
+
+/** Where the probes go and what is on; without a meter, what one does. */
+export function howWords({ test, at, probe, arcDeg }: SheetTest): string {
+  if (probe?.kind === "current")
+    return `clamp round the wire at ${branchWords(probe.at)}; ${onWords(probe.on)}`;
+  if (probe) {
+    const on =
+      probe.kind === "ohm"
+        ? ""
+        : `; ${test === "switched off" ? "its switch off" : test === "unloaded voltage" ? "switch on, gear off" : onWords(probe.on)}`;
+    return `${pointWords(probe.at)} to ${pointWords(probe.against)}${on}`;
+  }
+  switch (test) {
+    case "insulation to hull":
+      return `plus of ${at} to bare metal, then minus to bare metal`;
+    case "colours":
+      return `${at}: plus lead on the plus wire, minus on minus`;
+    case "rating":
+      return `read what is printed on it: ${branchWords(at)}`;
+    case "float switch":
+      return `lift the float of ${at}, master off`;
+    case "seen from":
+      return arcDeg === undefined || arcDeg >= 360
+        ? `walk right round: ${at}`
+        : `walk round: ${at} over ${marked(arcDeg, "°")}, dark beyond`;
+    case "leak":
+      return `hole of ${at}, outside wetted, from below and with the slope`;
+    default:
+      return at;
+  }
+}
+
+export function expectedWords({ probe, band, leastOhm, mostV, ratingA, arcDeg, test }: SheetTest): string {
+  if (probe && band) {
+    if (test === "continuity out" || test === "continuity back") return `at most ${ohmWords(band.high)}`;
+    return bandWords(probe.kind, band);
+  }
+  if (leastOhm !== undefined) return `at least ${ohmWords(leastOhm)}`;
+  if (mostV !== undefined) return `at most ${readingWords("voltage", mostV)}`;
+  if (ratingA !== undefined) return marked(ratingA, "A");
+  if (arcDeg !== undefined) return arcDeg >= 360 ? "all round" : marked(arcDeg, "°");
+  if (test === "leak") return "dry";
+  return test === "seen from" ? "its own arc" : "right";
+}
+
+/** The instrument and its setting. */
+export function settingWords({ setting, probe, test }: SheetTest): string {
+  if (setting?.startsWith("clamp")) return `clamp, ${setting.slice("clamp ".length)}`;
+  if (setting !== undefined) return `meter, ${setting}`;
+  if (probe) return "meter";
+  if (test === "leak") return "hose, torch";
+  return test === "insulation to hull" ? "meter, 2 MΩ" : "eyes";
+}
