@@ -64,7 +64,9 @@ export function probeWords(probe: Probe): string {
 export function readingWords(kind: Probe["kind"], value: number): string {
   if (kind === "current") return amps(value);
   if (kind === "ohm") return ohmWords(value);
-  return Math.abs(value) < 1 ? `${decimals(value, 3)}${tie}V` : `${decimals(value, 2)}${tie}V`;
+  const mV = value * 1000;
+  if (Math.abs(mV) < 200) return `${decimals(mV, Math.abs(mV) < 20 ? 1 : 0)}${tie}mV`;
+  return `${decimals(value, Math.abs(value) < 2 ? 3 : 2)}${tie}V`;
 }
 
 export function ohmWords(ohm: number): string {

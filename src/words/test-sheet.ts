@@ -23,18 +23,19 @@ export const sheetTestWords: Readonly<Record<SheetTestKind, string>> = {
   leak: "Leak test",
 };
 
+/** What to stop for, and what then. */
 export const stopWords: Readonly<Record<StopReason, string>> = {
-  "never below the limit": "less: find the leak before anything is connected",
-  "no way through": "more: a joint is open or bad",
-  "wrong way round": "a minus sign, or nothing: wires swapped or open",
-  "battery not as charged": "outside: charge it, or doubt it",
-  "not that rating": "another rating: change it before power",
-  "still live": "any voltage: the switch sits in the wrong wire",
-  "outside the band": "outside: do not close up; find it first",
-  "runs hot or dry": "outside, dry or hot: switch off at once",
-  "does not start": "it does not start, or does not stop",
-  "not seen": "dark, or seen outside its arc",
-  "lets water in": "one drop inside: seal again",
+  "never below the limit": "Less than that: find the leak before anything is connected.",
+  "no way through": "More than that: a joint is open or bad.",
+  "wrong way round": "A minus sign, or nothing: wires are swapped or open.",
+  "battery not as charged": "Outside: charge it, or doubt it.",
+  "not that rating": "Another rating: change it before there is power.",
+  "still live": "More than that: the switch sits in the wrong wire.",
+  "outside the band": "Outside: do not close up, find it first.",
+  "runs hot or dry": "Outside, dry or hot: switch off at once.",
+  "does not start": "It does not start, or does not stop.",
+  "not seen": "Dark, or seen outside its arc.",
+  "lets water in": "One drop inside: seal again.",
 };
 
 /** Headings of the sheet's parts. */

@@ -3,6 +3,7 @@ import { type Diagnosis, diagnose } from "../../core/proving/diagnose.js";
 import { provingJson, sheetJson } from "../../core/proving/json.js";
 import { testSheet } from "../../core/proving/sheet/sheet.js";
 import type { SheetSection } from "../../core/proving/sheet/types.js";
+import type { Suspect } from "../../core/proving/suspect.js";
 import { batteryLeft } from "../../core/proving/water/battery-left.js";
 import { waterCard } from "../../core/proving/water/card.js";
 import { decimals, hours, percent } from "../../words/numbers.js";
@@ -90,16 +91,24 @@ function sectionLines(section: SheetSection, screen: Terminal): string[] {
   if (section.tests.length === 0) return [];
   const rows = section.tests.map((test) => [
     sheetTestWords[test.test],
-    howWords(test),
     expectedWords(test),
     settingWords(test),
-    stopWords[test.stop],
+    howWords(test),
   ]);
-  const columns = ["test", "where and how", "expect", "instrument", "stop for"].map((heading) => ({
+  const columns = ["test", "expect", "instrument", "where and how"].map((heading) => ({
     heading,
     align: "left" as const,
   }));
-  return ["", paint(harmless(sectionWords(section)), "strong", screen), ...textTable(columns, rows, screen)];
+  const stops = [...new Set(section.tests.map(({ stop }) => stop))].map((stop) => {
+    const names = section.tests.filter((one) => one.stop === stop).map(({ test }) => sheetTestWords[test]);
+    return `${[...new Set(names)].join("; ")}. ${stopWords[stop]}`;
+  });
+  return [
+    "",
+    paint(harmless(sectionWords(section)), "strong", screen),
+    ...textTable(columns, rows, screen),
+    ...stops.flatMap((line) => wrap(line, screen.width).map((row) => paint(row, "quiet", screen))),
+  ];
 }
 
 function diagnosisLines(
@@ -107,6 +116,12 @@ function diagnosisLines(
   screen: Terminal,
 ): string[] {
   const set = (text: string) => wrap(harmless(text), screen.width);
+  const ranked = (suspects: readonly Suspect[]) =>
+    suspects.flatMap((suspect) => {
+      const [first = "", ...rest] = wrap(harmless(suspectSentence(suspect)), screen.width - 9);
+      const lead = probabilityWords(suspect.probability).padStart(7);
+      return [`${lead}  ${first}`, ...rest.map((row) => `         ${row}`)];
+    });
   if (judged.length === 0)
     return set(
       "The plan has no readings. `skiffloom prove PLAN --sheet` says what to read; write what the meter shows under `readings`.",
@@ -145,20 +160,15 @@ function diagnosisLines(
               `${probeWords(reading.probe)}: ${readingWords(now.kind, before.value)} when ${project} was finished, ${readingWords(now.kind, now.value)} now.`,
             ),
           ),
-          ...(agedFaults?.suspects.slice(0, 3) ?? []).flatMap((suspect) =>
-            set(`  ${probabilityWords(suspect.probability).padStart(6)}  ${suspectSentence(suspect)}`),
-          ),
+          ...ranked(agedFaults?.suspects.slice(0, 3) ?? []),
         ]),
     ...(faults
       ? [
           "",
           paint("What may be wrong, likeliest first", "strong", screen),
-          ...faults.suspects
-            .filter(({ probability }, at) => at < 3 || probability > 0.02)
-            .slice(0, 8)
-            .flatMap((suspect) =>
-              set(`${probabilityWords(suspect.probability).padStart(6)}  ${suspectSentence(suspect)}`),
-            ),
+          ...ranked(
+            faults.suspects.filter(({ probability }, at) => at < 3 || probability > 0.02).slice(0, 8),
+          ),
           ...(faults.explained
             ? []
             : set(

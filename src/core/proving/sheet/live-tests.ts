@@ -2,7 +2,7 @@ import type { CompleteGear, CompletePlan } from "../../plan/completed.js";
 import { readingLimits } from "../../reference/meters.js";
 import type { Bench } from "../bench-network.js";
 import type { ProvingInput } from "../input.js";
-import { farthest, polesOf, postsOf, statesOf } from "./places.js";
+import { farthest, guardsOf, polesOf, postsOf, statesOf } from "./places.js";
 import type { SheetSection, SheetTest } from "./types.js";
 
 /** What is proven at each battery once it is connected, everything off. */
@@ -45,7 +45,7 @@ export function batterySections(bench: Bench, { plan, protection }: ProvingInput
 
 /** What is proven way by way: fuse, switch, voltage without and with load, current, drop of each leg, pumps in water. */
 export function waySections(bench: Bench, input: ProvingInput): SheetSection[] {
-  const { plan, protection } = input;
+  const { plan } = input;
   const circuits = [...new Set(plan.gear.flatMap(({ name }) => plan.circuitOf.get(name) ?? []))];
   return circuits.flatMap((circuit): SheetSection[] => {
     const gear = plan.gear.filter(
@@ -53,10 +53,10 @@ export function waySections(bench: Bench, input: ProvingInput): SheetSection[] {
     );
     if (gear.length === 0) return [];
     const id = `way / ${circuit}`;
-    const devices = protection.filter(
-      ({ of, id: device }) => of === circuit || device.startsWith(`${circuit} `),
+    const devices = new Map(
+      gear.flatMap(({ name }) => guardsOf(input, name)).map((device) => [device.id, device]),
     );
-    const fuse = devices.map(({ id: device, ratingA }) => ratingTest(id, device, ratingA));
+    const fuse = [...devices.values()].map(({ id: device, ratingA }) => ratingTest(id, device, ratingA));
     const tests = [
       ...fuse,
       ...switchTests(bench, plan, circuit, gear, id),
@@ -134,16 +134,17 @@ function hasOwnSwitch({ role, floatSwitch }: CompleteGear): boolean {
 
 function stateTests(
   bench: Bench,
-  { plan, paths, protection }: ProvingInput,
+  input: ProvingInput,
   circuit: string,
   gear: readonly CompleteGear[],
   on: readonly string[],
   id: string,
 ): SheetTest[] {
+  const { plan, paths } = input;
   const { battery = "" } = plan.circuits.get(circuit) ?? {};
   const [postPlus, postMinus] = supplyOf(bench, plan, circuit);
   const setting = settingFor(plan, battery);
-  const fuse = protection.find(({ of }) => of === circuit);
+  const fuse = guardsOf(input, on[0] ?? "").at(-1);
   const meteredAt = bench.branchOf.has(fuse?.id ?? "") ? fuse?.id : `${on[0]} / lead / out`;
   const key = on.length === gear.length ? "" : ` / ${on.join(", ")}`;
   const current: SheetTest[] =

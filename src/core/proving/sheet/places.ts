@@ -1,6 +1,8 @@
+import type { ProtectionFigures } from "../../circuit/protection/types.js";
 import type { GearPath } from "../../circuit/topology/gear-paths.js";
 import type { CompleteGear } from "../../plan/completed.js";
 import type { Bench } from "../bench-network.js";
+import type { ProvingInput } from "../input.js";
 
 /** Where one can put the probes to a piece of gear: at the joint of its leads where it has any, else at its terminals. */
 export function polesOf(bench: Bench, gear: string): readonly [plus: string, minus: string] {
@@ -16,6 +18,16 @@ export function polesOf(bench: Bench, gear: string): readonly [plus: string, min
 export function postsOf({ topology }: Bench, battery: string): readonly [plus: string, minus: string] {
   const source = topology.sources.find((one) => one.battery === battery);
   return [topology.nodes[source?.plus ?? 0] ?? "", topology.nodes[source?.minus ?? 0] ?? ""];
+}
+
+/** Fuses and breakers of a piece of gear's own circuit, nearest the supply first: mains guard more than it. */
+export function guardsOf(
+  { protection, paths }: Pick<ProvingInput, "protection" | "paths">,
+  gear: string,
+): readonly ProtectionFigures[] {
+  const byId = new Map(protection.map((one) => [one.id, one]));
+  const out = paths.find((path) => path.gear === gear)?.out ?? [];
+  return out.flatMap(({ branch }) => (branch.endsWith(" / main") ? [] : (byId.get(branch) ?? [])));
 }
 
 /** Of each group of gear the piece behind most resistance: what holds for it holds for the others. */

@@ -3,6 +3,7 @@ import type { OutingFigures } from "../../energy/types.js";
 import type { CompleteBattery, CompleteGear, CompletePlan } from "../../plan/completed.js";
 import { chargeRows, safetyRoles, spares } from "../../reference/spares.js";
 import type { ProvingInput } from "../input.js";
+import { guardsOf } from "../sheet/places.js";
 import { type BatteryLeft, batteryLeft, modelOf } from "./battery-left.js";
 
 export interface CardInput extends ProvingInput {
@@ -80,7 +81,8 @@ export function waterCard(input: CardInput): WaterCard {
   };
 }
 
-function cardWays({ plan, protection }: CardInput): CardWay[] {
+function cardWays(input: CardInput): CardWay[] {
+  const { plan } = input;
   const circuits = [
     ...plan.panels.flatMap(({ name, ways }) =>
       ways.map((way) => ({ circuit: `${name} / ${way.name}`, way })),
@@ -92,18 +94,14 @@ function cardWays({ plan, protection }: CardInput): CardWay[] {
   return circuits.flatMap(({ circuit, way }): CardWay[] => {
     const gear = plan.gear.filter(({ name }) => plan.circuitOf.get(name) === circuit);
     if (gear.length === 0) return [];
-    const runs = plan.runs.filter(
-      ({ carries, to }) => carries.includes(circuit) && gear.some(({ name }) => name === to.place),
-    );
-    const of = new Set([circuit, ...(way ? [] : runs.map(({ name }) => name))]);
     return [
       {
         circuit,
         switched: way !== undefined && way.switch !== "none",
         alwaysLive: way?.alwaysLive ?? false,
-        fuses: protection
-          .filter((one) => of.has(one.of))
-          .map(({ id, ratingA, device }) => ({ id, ratingA, device })),
+        fuses: [
+          ...new Map(gear.flatMap(({ name }) => guardsOf(input, name)).map((one) => [one.id, one])).values(),
+        ].map(({ id, ratingA, device }) => ({ id, ratingA, device })),
         feeds: grouped(gear).map(({ group, pieces }) => ({ group, count: pieces.length })),
       },
     ];
@@ -133,7 +131,11 @@ function cardBattery({ plan, corners, outings }: CardInput, battery: CompleteBat
     ...(lightsA > 0 ? [{ kind: "navigation lights", useA: lightsA } as const] : []),
   ];
   const model = modelOf(battery, plan);
-  const rows = chargeRows.shares.map((charge): CardRow => {
+  const shares = [
+    ...chargeRows.shares.filter((charge) => charge > battery.reserveShare),
+    battery.reserveShare,
+  ];
+  const rows = shares.map((charge): CardRow => {
     const restingV = model.emfV(charge);
     return {
       restingV,

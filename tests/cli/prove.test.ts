@@ -1,0 +1,58 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { skiffloom } from "./run.js";
+
+describe("prove", () => {
+  test("finds the fault of the example, says what to measure next, and ends with 1", () => {
+    const { status, out } = skiffloom(["prove", "examples/utility-second.yaml"]);
+    expect(status).toBe(1);
+    expect(out).toContain("lamp trunk, its minus wire");
+    expect(out).toContain("What to measure next");
+    expect(out).toContain("Changed since");
+  });
+
+  test("as data, every reading is there with its verdict", () => {
+    const { out } = skiffloom(["prove", "examples/utility-second.yaml", "--json"]);
+    const data = JSON.parse(out);
+    expect(data).toMatchObject({ skiffloom: "prove", version: 1 });
+    expect(data.readings).toHaveLength(6);
+    expect(data.faults.suspects[0].at).toEqual(["lamp trunk / return"]);
+  });
+
+  test("a plan without readings says how to get them, and is no failure", () => {
+    const { status, out } = skiffloom(["prove", "examples/tender.yaml"]);
+    expect(status).toBe(0);
+    expect(out).toContain("--sheet");
+  });
+
+  test("the sheet and the card, as text and as data", () => {
+    const sheet = skiffloom(["prove", "examples/tender.yaml", "--sheet"]);
+    expect(sheet.status).toBe(0);
+    expect(sheet.out).toContain("Insulation, plus to minus");
+    const data = JSON.parse(skiffloom(["prove", "examples/tender.yaml", "--sheet", "--json"]).out);
+    expect(data.sections.length).toBeGreaterThan(5);
+    expect(skiffloom(["prove", "examples/tender.yaml", "--water"]).out).toContain("Spares to carry");
+    const card = JSON.parse(skiffloom(["prove", "examples/tender.yaml", "--water", "--json"]).out);
+    expect(card).toMatchObject({ skiffloom: "water card" });
+  });
+
+  test("hours from a voltage; what is no number is refused", () => {
+    const words = ["prove", "examples/utility.yaml", "--battery", "house"];
+    const { status, out } = skiffloom([...words, "--shows", "12.31 V", "--with", "3.2"]);
+    expect(status).toBe(0);
+    expect(out).toContain("to its reserve");
+    expect(skiffloom([...words, "--shows", "much"])).toMatchObject({ status: 2 });
+    expect(skiffloom(words)).toMatchObject({ status: 2 });
+    const other = skiffloom(["prove", "examples/utility.yaml", "--battery", "other", "--shows", "12"]);
+    expect(other.status).toBe(2);
+  });
+
+  test("readings that cannot be compared are said and change nothing else", () => {
+    const tender = readFileSync("examples/tender.yaml", "utf8");
+    const plan = `${tender}\nreadings:\n  - {at: nowhere, against: box battery -, shows: 12 V}\n`;
+    const { status, out } = skiffloom(["prove", "-"], plan);
+    expect(status).toBe(1);
+    expect(out).toContain("not checked");
+    expect(out).toContain("nowhere");
+  });
+});

@@ -1,0 +1,105 @@
+import { describe, expect, test } from "vitest";
+import { diagnose } from "../../../src/core/proving/diagnose.js";
+import { example, taken } from "./boats.js";
+
+const lamps = ["coaming lamp"];
+
+describe("the dim lamps of the second season", () => {
+  const { figures, circuit } = example("utility-second");
+  const own = figures.plan.source.work.readings;
+
+  test("readings outside their band are said, the others are not", () => {
+    const { judged } = diagnose(figures, circuit);
+    expect(judged.map(({ verdict }) => verdict)).toEqual([
+      "within",
+      "within",
+      "low",
+      "within",
+      "high",
+      "within",
+    ]);
+  });
+
+  test("the bad minus wire of the trunk is the likeliest, and named alone once the box was measured", () => {
+    const { faults, next } = diagnose(figures, circuit);
+    expect(faults?.suspects[0]).toMatchObject({ kind: "resistance", at: ["lamp trunk / return"] });
+    expect(faults?.suspects[0]?.extraOhm[0]).toBeGreaterThan(0.8);
+    expect(faults?.suspects[0]?.extraOhm[0]).toBeLessThan(1.0);
+    expect(next.length).toBeGreaterThan(0);
+    const box = taken("fore box | helm / lamps +", "fore box -", 12.18, lamps);
+    const after = diagnose(figures, circuit, [...own, box]);
+    expect(after.faults?.suspects[0]?.at).toEqual(["lamp trunk / return"]);
+    expect(after.faults?.suspects[0]?.probability).toBeGreaterThan(0.95);
+    expect(after.faults?.notApart).toEqual([0]);
+  });
+
+  test("against the readings of the finished project only what the fault touches has changed", () => {
+    const { changes, agedFaults } = diagnose(figures, circuit);
+    const changed = changes.filter((one) => one.changed).map(({ now }) => [now.at, now.against]);
+    expect(changed).toEqual([
+      ["coaming lamp 6 at joint +", "coaming lamp 6 at joint -"],
+      ["coaming lamp 6 at joint -", "house -"],
+    ]);
+    expect(agedFaults?.suspects[0]?.at).toEqual(["lamp trunk / return"]);
+  });
+
+  test("a joint that ages shows against the baseline while it is still within the band of a new boat", () => {
+    const drop = taken("house +", "coaming lamp 6 at joint +", 0.165, lamps);
+    const { judged, changes } = diagnose(figures, circuit, [own[0] ?? drop, drop]);
+    expect(judged[1]?.verdict).toBe("within");
+    expect(changes.find(({ now }) => now === drop)?.changed).toBe(true);
+  });
+});
+
+describe("readings that cannot be", () => {
+  const { figures, circuit } = example("utility");
+  const only = (one: ReturnType<typeof taken>) => diagnose(figures, circuit, [one]).judged[0];
+
+  test("millivolts written as volts, and the other way round, are told by the factor", () => {
+    expect(only(taken("house +", "house -", 0.01265))).toMatchObject({ verdict: "low", wouldFitTimes: 1000 });
+    expect(only(taken("house +", "house -", 12650))).toMatchObject({
+      verdict: "impossible",
+      wouldFitTimes: 0.001,
+    });
+  });
+
+  test("more volts than the boat has, and less than no ohms", () => {
+    expect(only(taken("house +", "house -", 40))?.verdict).toBe("impossible");
+    expect(only(taken("house +", "helm +", -3, [], { kind: "ohm" }))?.verdict).toBe("impossible");
+  });
+
+  test("impossible readings are left out of the search, and nothing is left to search with", () => {
+    const { faults, next } = diagnose(figures, circuit, [taken("house +", "house -", 40)]);
+    expect(faults).toBeUndefined();
+    expect(next).toEqual([]);
+  });
+
+  test("readings of one thing that differ are all kept, each naming the others", () => {
+    const { judged } = diagnose(figures, circuit, [
+      taken("helm +", "helm -", 12.6),
+      taken("helm +", "helm -", 12.1),
+      taken("helm +", "helm -", 12.61),
+    ]);
+    expect(judged.map(({ differsFrom }) => differsFrom)).toEqual([[1], [0, 2], [1]]);
+  });
+
+  test("points and gear that the plan no longer has stay on record, unchecked", () => {
+    const { judged, faults } = diagnose(figures, circuit, [
+      taken("aft box +", "house -", 12.5),
+      taken("house +", "house -", 12.5, ["riding lamp"]),
+      { kind: "voltage", at: "house +", withOn: [], value: 12.5 },
+      taken("house +", "house +", 12.5),
+    ]);
+    expect(judged.map(({ verdict, unplaced }) => [verdict, unplaced?.why])).toEqual([
+      ["unchecked", "no such point"],
+      ["unchecked", "no such gear"],
+      ["unchecked", "second point missing"],
+      ["unchecked", "same point twice"],
+    ]);
+    expect(faults).toBeUndefined();
+  });
+
+  test("no readings: nothing is claimed", () => {
+    expect(diagnose(figures, circuit, [])).toEqual({ judged: [], next: [], changes: [] });
+  });
+});

@@ -1,0 +1,78 @@
+import { describe, expect, test } from "vitest";
+import { batteryLeft, modelOf } from "../../../src/core/proving/water/battery-left.js";
+import { waterCard } from "../../../src/core/proving/water/card.js";
+import { example } from "./boats.js";
+
+const { figures } = example("utility");
+const { plan } = figures;
+const [battery] = plan.batteries;
+if (!battery) throw new Error("the example has a battery");
+
+describe("hours left from a voltage", () => {
+  const model = modelOf(battery, plan);
+
+  test("at rest the charge is the resting curve's, and hours are charge over use by Peukert's law", () => {
+    const left = batteryLeft(plan, battery, { voltageV: model.emfV(0.8), currentA: 0, useA: 2 });
+    expect(left.charge).toBeCloseTo(0.8, 6);
+    const byHand = ((0.8 - battery.reserveShare) * model.capacityAh) / model.effectiveA(2);
+    expect(left.hoursToReserve).toBeCloseTo(byHand, 6);
+    expect(left.hoursLow).toBeLessThan(byHand);
+    expect(left.hoursHigh).toBeGreaterThan(byHand);
+  });
+
+  test("under load the drop inside the battery is added back", () => {
+    const voltageV = model.emfV(0.7) - 8 * model.ohm(0.7);
+    expect(batteryLeft(plan, battery, { voltageV, currentA: 8, useA: 8 }).charge).toBeCloseTo(0.7, 6);
+  });
+
+  test("full, empty and nothing drawn", () => {
+    expect(batteryLeft(plan, battery, { voltageV: 14.4, currentA: 0, useA: 1 }).charge).toBe(1);
+    const empty = batteryLeft(plan, battery, { voltageV: 9, currentA: 0, useA: 1 });
+    expect(empty).toMatchObject({ charge: 0, hoursToReserve: 0, hoursToEmpty: 0 });
+    const idle = batteryLeft(plan, battery, { voltageV: 12.6, currentA: 0, useA: 0 });
+    expect(idle.hoursToReserve).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  test("refuses what is no number", () => {
+    const ask = (voltageV: number, currentA: number, useA: number) => () =>
+      batteryLeft(plan, battery, { voltageV, currentA, useA });
+    expect(ask(Number.NaN, 0, 1)).toThrow(RangeError);
+    expect(ask(12, -1, 1)).toThrow(RangeError);
+    expect(ask(12, 0, Number.NaN)).toThrow(RangeError);
+  });
+});
+
+describe("the card", () => {
+  const card = waterCard(figures);
+
+  test("names every way with gear, its fuse, and that the bilge way stays live", () => {
+    const circuits = new Set(plan.gear.flatMap(({ name }) => plan.circuitOf.get(name) ?? []));
+    expect(new Set(card.ways.map(({ circuit }) => circuit))).toEqual(circuits);
+    expect(card.ways.every(({ fuses }) => fuses.length > 0)).toBe(true);
+    const live = card.ways.filter(({ alwaysLive }) => alwaysLive).map(({ circuit }) => circuit);
+    expect(live).toEqual(["helm / bilge"]);
+  });
+
+  test("as many fuses in use as there are, and spares for each rating", () => {
+    const fuses = figures.protection.filter(({ device }) => device !== "breaker");
+    expect(card.spareFuses.reduce((sum, { inUse }) => sum + inUse, 0)).toBe(fuses.length);
+    expect(card.spareFuses.every(({ carry }) => carry >= 1)).toBe(true);
+  });
+
+  test("navigation lights and the bilge pump are never told to be turned off; the heaviest comes first", () => {
+    const list = card.batteries[0]?.turnOff ?? [];
+    const groups = list.map(({ group }) => group);
+    expect(groups).not.toContain("side lights");
+    expect(groups).not.toContain("bilge pump");
+    expect(groups[0]).toBe("power socket");
+    const amps = list.map(({ currentA }) => currentA);
+    expect(amps).toEqual([...amps].sort((a, b) => b - a));
+  });
+
+  test("hours fall with the voltage and end at the reserve", () => {
+    const hours = card.batteries[0]?.rows.map(({ left }) => left[0]?.hoursToReserve ?? 0) ?? [];
+    expect(hours).toEqual([...hours].sort((a, b) => b - a));
+    expect(hours.length).toBeGreaterThan(3);
+    expect(hours.at(-1)).toBeCloseTo(0, 6);
+  });
+});
