@@ -13,7 +13,9 @@ export default defineConfig({
           include: ["tests/web/**/*.test.ts"],
           // one built page, one server and one browser for all of them
           globalSetup: ["tests/web/setup.ts"],
-          hookTimeout: 60_000,
+          // a browser on a busy machine: slow is not wrong
+          testTimeout: 300_000,
+          hookTimeout: 120_000,
           maxWorkers: 2,
           // after the core, so that Chromium does not share the machine with it
           sequence: { groupOrder: 1 },

@@ -1,6 +1,6 @@
 // Builds the page into dist/web, and the worker that keeps it in the browser with the list of its files.
 import { createHash } from "node:crypto";
-import { readdirSync, readFileSync } from "node:fs";
+import { copyFileSync, readdirSync, readFileSync } from "node:fs";
 import { join, relative, sep } from "node:path";
 import { pathToFileURL } from "node:url";
 import { ensureModules, top } from "./ensure.js";
@@ -19,12 +19,15 @@ export function builtFiles(folder = webFolder) {
 
 export async function buildWeb() {
   ensureModules();
+  // a test runner sets its own, and the page would be built of parts meant for finding faults
+  process.env.NODE_ENV = "production";
   const vite = await import("vite");
   await vite.build({
     root: join(top, "src", "web"),
     configFile: join(top, "src", "web", "vite.config.ts"),
     logLevel: "warn",
   });
+  copyFileSync(join(top, "assets", "fonts", "LICENSE-OFL.txt"), join(webFolder, "fonts-LICENSE.txt"));
   const files = builtFiles();
   const version = createHash("sha256");
   for (const name of files) version.update(name).update(readFileSync(join(webFolder, name)));

@@ -49,7 +49,7 @@ export async function visit(rig: Rig, options: BrowserContextOptions = {}): Prom
     await context.close();
     expect(complaints, "the console stays clean").toEqual([]);
   });
-  context.setDefaultTimeout(15_000);
+  context.setDefaultTimeout(60_000);
   const page = await context.newPage();
   await page.goto(rig.address);
   await page.locator(".start h1").waitFor();

@@ -2,9 +2,10 @@ import { existsSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { chromium } from "playwright-core";
 import type { TestProject } from "vitest/node";
-import { buildWeb, webFolder } from "../../scripts/build-web.js";
-import { top } from "../../scripts/ensure.js";
+import { webFolder } from "../../scripts/build-web.js";
+import { run, top } from "../../scripts/ensure.js";
 import { serve } from "../../scripts/serve.js";
+import { chromiumArguments, chromiumPath } from "./browser.js";
 
 declare module "vitest" {
   interface ProvidedContext {
@@ -25,10 +26,11 @@ function newestIn(folder: string): number {
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   const built = join(webFolder, "offline-worker.js");
   const sources = ["src", "examples", "assets"].map((folder) => newestIn(join(top, folder)));
-  if (!existsSync(built) || statSync(built).mtimeMs < Math.max(...sources)) await buildWeb();
+  if (!existsSync(built) || statSync(built).mtimeMs < Math.max(...sources))
+    run(process.execPath, ["scripts/build-web.js"]);
   const server = await serve({ folder: webFolder });
   const browser = await chromium.launchServer({
-    executablePath: "/usr/bin/chromium",
+    executablePath: chromiumPath,
     args: chromiumArguments,
   });
   project.provide("page", server.address);
@@ -38,12 +40,3 @@ export default async function setup(project: TestProject): Promise<() => Promise
     await server.close();
   };
 }
-
-const chromiumArguments = [
-  "--no-sandbox",
-  "--disable-gpu",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];

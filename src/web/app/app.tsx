@@ -6,6 +6,7 @@ import { usePlace } from "./place.js";
 import { UpdateNotice } from "./update-notice.js";
 
 const OpenPlan = lazy(() => import("./open-plan.js"));
+const NewPlanView = lazy(() => import("../views/new-plan/new-plan-view.js"));
 
 /** The whole page: the person's language and light, and either the start view or an open plan. */
 export function App() {
@@ -23,6 +24,7 @@ export function App() {
 
 function Screen() {
   const place = usePlace();
+  if (place.at === "new") return <NewPlanView />;
   return place.at === "start" ? <StartView /> : <OpenPlan key={place.plan} id={place.plan} />;
 }
 

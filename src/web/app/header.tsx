@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import { Button, Dialog, DialogTrigger, Popover } from "react-aria-components";
 import { Icon } from "../parts/icon.js";
+import { Mark } from "../parts/mark.js";
 import { PlaceLink } from "../parts/place-link.js";
 import { aboutSentence } from "../parts/step-words.js";
 import { ViewLink } from "../parts/view-link.js";
@@ -20,7 +21,8 @@ export function Header({ view }: { view: ViewId }) {
   return (
     <header className="header">
       <PlaceLink to={{ at: "start" }} className="home" title={words.shell.toStart}>
-        <img src="./mark.svg" alt={words.shell.toStart} width="28" height="28" />
+        <Mark sizePx={30} />
+        <span className="away">{words.shell.toStart}</span>
       </PlaceLink>
       <div className="header-name">
         <h1>

@@ -81,20 +81,14 @@ function Drop({ ledger: { worstDrop } }: { ledger: Ledger }) {
 
 function Counts({ ledger: { counts } }: { ledger: Ledger }) {
   const words = useWords();
-  const spoken = levels.map((level) => words.shell.countOf(counts[level], words.findings.levels[level].name));
   return (
-    <ViewLink
-      view="findings"
-      className="ledger-entry ledger-counts"
-      label={`${words.shell.findings}: ${spoken.join(", ")}`}
-    >
-      <span className="ledger-label">{words.shell.findings}</span>
+    <ViewLink view="findings" className="ledger-entry ledger-counts">
+      <span className="ledger-label">{words.shell.findings} </span>
       <span className="counts">
         {levels.map((level) => (
           <span key={level} className="count" data-level={level} data-count={counts[level]}>
             <LevelMark level={level} />
-            <b>{counts[level]}</b>
-            <span className="count-name">{words.findings.levels[level].name}</span>
+            <b>{counts[level]}</b> <span className="count-name">{words.findings.levels[level].name}</span>
           </span>
         ))}
       </span>

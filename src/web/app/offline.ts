@@ -1,6 +1,7 @@
 type Listener = () => void;
 
 let waiting: ServiceWorker | undefined;
+let taking = false;
 const listeners = new Set<Listener>();
 
 /** A newer version of the page that is ready and waits to be taken. */
@@ -12,7 +13,12 @@ export const update = {
   isReady: (): boolean => waiting !== undefined,
   /** Takes the newer version; the page loads anew. Everything typed is kept already. */
   take: (): void => {
-    waiting?.postMessage("take over");
+    // another tab may have taken it already: then this one is only to be loaded anew
+    if (waiting?.state !== "installed") location.reload();
+    else {
+      taking = true;
+      waiting.postMessage("take over");
+    }
   },
 };
 
@@ -26,9 +32,8 @@ function ready(worker: ServiceWorker | null): void {
 /** Keeps the page in the browser, so that it opens without a network. */
 export function startKeepingOffline(): void {
   if (!("serviceWorker" in navigator)) return;
-  const had = navigator.serviceWorker.controller !== null;
   navigator.serviceWorker.addEventListener("controllerchange", () => {
-    if (had && waiting) location.reload();
+    if (taking) location.reload();
   });
   void register();
 }

@@ -4,6 +4,8 @@ import { isViewId, type ViewId } from "./view-ids.js";
 /** Where one is. It stands in the address after `#`, so that reload, back and a bookmark lead to the same place. */
 export type Place =
   | { readonly at: "start" }
+  /** The questions a new plan begins with. */
+  | { readonly at: "new" }
   | {
       readonly at: "plan";
       readonly plan: string;
@@ -14,6 +16,7 @@ export type Place =
 
 export function readPlace(hash: string): Place {
   const [, kind, plan, view, selected] = hash.replace(/^#/, "").split("/");
+  if (kind === "new") return { at: "new" };
   if (kind !== "plan" || !plan) return { at: "start" };
   const chosen = view !== undefined && isViewId(view) ? view : "circuits";
   const name = selected === undefined ? "" : decoded(selected);
@@ -21,7 +24,7 @@ export function readPlace(hash: string): Place {
 }
 
 export function writePlace(place: Place): string {
-  if (place.at === "start") return "#/";
+  if (place.at !== "plan") return place.at === "start" ? "#/" : "#/new";
   const end = place.selected === undefined ? "" : `/${encodeURIComponent(place.selected)}`;
   return `#/plan/${place.plan}/${place.view}${end}`;
 }

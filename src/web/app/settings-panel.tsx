@@ -1,4 +1,4 @@
-import { useId } from "react";
+import { ChoiceRow } from "../parts/choice-row.js";
 import { languages, lights, textSizes } from "../state/preferences.js";
 import { usePreferences, useWords } from "./context.js";
 
@@ -11,19 +11,19 @@ export function SettingsPanel() {
   return (
     <div className="settings">
       <h2>{words.title}</h2>
-      <Choice
+      <ChoiceRow
         label={words.light}
         options={lights.map((light) => [light, words[light]])}
         chosen={preferences.light}
         onChoose={(light) => set({ light })}
       />
-      <Choice
+      <ChoiceRow
         label={words.textSize}
         options={textSizes.map((size) => [size, words.sizes[size]])}
         chosen={preferences.textSize}
         onChoose={(textSize) => set({ textSize })}
       />
-      <Choice
+      <ChoiceRow
         label={words.lengths}
         options={[
           ["as plan", words.asPlan],
@@ -33,7 +33,7 @@ export function SettingsPanel() {
         chosen={preferences.lengths}
         onChoose={(lengths) => set({ lengths })}
       />
-      <Choice
+      <ChoiceRow
         label={words.paper}
         options={[
           ["as plan", words.asPlan],
@@ -43,7 +43,7 @@ export function SettingsPanel() {
         chosen={preferences.paper}
         onChoose={(paper) => set({ paper })}
       />
-      <Choice
+      <ChoiceRow
         label={words.language}
         options={languages.map((language) => [language, languageNames[language]])}
         chosen={preferences.language}
@@ -51,33 +51,5 @@ export function SettingsPanel() {
       />
       <p className="hint">{words.forYou}</p>
     </div>
-  );
-}
-
-function Choice<T extends string>(props: {
-  label: string;
-  options: readonly (readonly [T, string])[];
-  chosen: T;
-  onChoose: (choice: T) => void;
-}) {
-  const name = useId();
-  return (
-    <fieldset className="choice">
-      <legend>{props.label}</legend>
-      <div className="choice-row">
-        {props.options.map(([value, label]) => (
-          <label key={value}>
-            <input
-              type="radio"
-              name={name}
-              value={value}
-              checked={value === props.chosen}
-              onChange={() => props.onChoose(value)}
-            />
-            <span>{label}</span>
-          </label>
-        ))}
-      </div>
-    </fieldset>
   );
 }

@@ -16,7 +16,7 @@ export function Shell() {
   const words = useWords();
   const place = usePlace();
   const sound = usePlan(({ reading }) => reading.ok);
-  if (place.at === "start") return null;
+  if (place.at !== "plan") return null;
   const { view } = place;
   const View = viewOf(view);
   return (

@@ -16,7 +16,7 @@ export function ViewLink(props: {
   children: ReactNode;
 }) {
   const place = usePlace();
-  if (place.at === "start") return null;
+  if (place.at !== "plan") return null;
   const { view, at, ...rest } = props;
   const selected = at ?? place.selected;
   const to = { at: "plan", plan: place.plan, view, ...(selected === undefined ? {} : { selected }) } as const;

@@ -1,3 +1,4 @@
+import { asking } from "./en/asking.js";
 import { boat } from "./en/boat.js";
 import { circuits } from "./en/circuits.js";
 import { fields } from "./en/fields.js";
@@ -16,6 +17,7 @@ import { working } from "./en/working.js";
 export const en = {
   boat,
   circuits,
+  asking,
   fields,
   findings,
   keeping,

@@ -1,4 +1,5 @@
 import type { ScreenWords } from "./en.js";
+import { asking } from "./es/asking.js";
 import { boat } from "./es/boat.js";
 import { circuits } from "./es/circuits.js";
 import { fields } from "./es/fields.js";
@@ -17,6 +18,7 @@ import { working } from "./es/working.js";
 export const es: ScreenWords = {
   boat,
   circuits,
+  asking,
   fields,
   findings,
   keeping,

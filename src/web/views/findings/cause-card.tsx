@@ -42,7 +42,7 @@ function OneFinding({ finding }: { finding: Finding }) {
         <p className="hint">{words.levels[level].means}</p>
         <Figures finding={finding} />
         <div lang="en">
-          <h4>{title}</h4>
+          <h3>{title}</h3>
           <p>{why}</p>
           <p>{mend}</p>
         </div>
@@ -80,7 +80,7 @@ function Working({ finding }: { finding: Finding }) {
   if (lines.length === 0) return null;
   return (
     <section>
-      <h4>{words.working}</h4>
+      <h3>{words.working}</h3>
       <ul className="working-lines" lang="en">
         {lines.map((line) => (
           <li key={line}>{line}</li>
@@ -96,7 +96,7 @@ function Sources({ rule }: { rule: string }) {
   const sources = rules === undefined ? [] : (ruleOf(rule)?.sources[rules] ?? []);
   return (
     <section>
-      <h4>{words.source}</h4>
+      <h3>{words.source}</h3>
       <ul className="sources" lang="en">
         {sources.map((source) => (
           <li key={`${source.title} ${source.place}`}>{sourceWords(source)}</li>

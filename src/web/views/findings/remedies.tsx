@@ -11,7 +11,7 @@ export function Remedies({ edits }: { edits: readonly Edit[] }) {
   if (edits.length === 0) return null;
   return (
     <section>
-      <h4>{edits.length === 1 ? words.remedy : words.remedies}</h4>
+      <h3>{edits.length === 1 ? words.remedy : words.remedies}</h3>
       <ul className="remedies">
         {edits.map((edit) => (
           <Remedy key={JSON.stringify(edit)} edit={edit} />

@@ -1,7 +1,10 @@
 import { type ChangeEvent, type DragEvent, useRef, useState } from "react";
+import { limits } from "../../../core/plan/source/limits.js";
 import { useWords } from "../../app/context.js";
 import { goTo } from "../../app/place.js";
 import { Icon } from "../../parts/icon.js";
+
+const mostMegabytes = `${limits.maxBytes / 1024 / 1024} MB`;
 
 /** Opens a plan from this device: by the browser's chooser, or dropped here. */
 export function OpenFile() {
@@ -12,7 +15,7 @@ export function OpenFile() {
     const { openFile } = await import("../../state/files.js");
     const opened = await openFile(file, handle);
     if (opened.is === "plan") return goTo({ at: "plan", plan: opened.id, view: "circuits" });
-    setSaid(opened.because === "empty" ? words.keeping.fileEmpty : words.keeping.tooLarge("2 MB"));
+    setSaid(opened.because === "empty" ? words.keeping.fileEmpty : words.keeping.tooLarge(mostMegabytes));
   };
   const choose = async () => {
     const files = await import("../../state/files.js");

@@ -2,6 +2,8 @@ import { useState } from "react";
 import { useWords } from "../../app/context.js";
 import { goTo } from "../../app/place.js";
 import { Icon } from "../../parts/icon.js";
+import { Mark } from "../../parts/mark.js";
+import { PlaceLink } from "../../parts/place-link.js";
 import type { StepAbout } from "../../state/keep/records.js";
 import { BoatPicture } from "./boat-picture.js";
 import { type ExampleId, exampleIds, exampleText } from "./examples.js";
@@ -24,7 +26,7 @@ export function StartView() {
     <div className="start">
       <header className="start-head">
         <p className="start-name">
-          <img src="./mark.svg" alt="" width="40" height="40" /> {words.shell.name}
+          <Mark sizePx={38} /> {words.shell.name}
         </p>
         <StartSettings />
       </header>
@@ -33,6 +35,13 @@ export function StartView() {
         <h1>{words.start.title}</h1>
         <p className="lead">{words.start.lead}</p>
         <div className="start-ways">
+          <PlaceLink to={{ at: "new" }} className="card main-card">
+            <span>
+              <b>{words.start.newPlan}</b>
+              <span className="hint">{words.start.newPlanHint}</span>
+            </span>
+            <Icon name="add" />
+          </PlaceLink>
           <OpenFile />
         </div>
         <KeptPlans />

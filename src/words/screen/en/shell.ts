@@ -35,7 +35,6 @@ export const shell = {
   findings: "Findings",
   toFindings: "Show the findings",
   toOuting: "Show the outing",
-  countOf: (count: number, level: string) => `${count} ${level}`,
   notWorkedOut: "Not worked out: the plan can't be read as it stands",
   noJudgement: "No finding is not a promise: what could not be checked is counted as “not checked”.",
   problemsInPlan: "The plan can't be worked out as it stands",

@@ -37,7 +37,6 @@ export const shell: ScreenWords["shell"] = {
   findings: "Hallazgos",
   toFindings: "Ver los hallazgos",
   toOuting: "Ver la salida",
-  countOf: (count, level) => `${count} ${level}`,
   notWorkedOut: "Sin calcular: el plan no se puede leer como está",
   noJudgement:
     "La falta de hallazgos no promete nada: lo que no se pudo comprobar cuenta como «sin comprobar».",

@@ -1,0 +1,105 @@
+// Takes pictures of every view of the page to be looked at: node scripts/pictures.js [folder] [view …]. With no folder: those kept in docs/pictures.
+import { mkdirSync, readFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { chromium } from "playwright-core";
+import { buildWeb, webFolder } from "./build-web.js";
+import { top } from "./ensure.js";
+import { serve } from "./serve.js";
+
+const sizes = { phone: [360, 780], tablet: [768, 1024], desk: [1440, 900] };
+const stages = ["survey", "gear", "layout", "circuits", "boxes", "parts", "build", "proof", "log"];
+const views = ["start", "new", ...stages, "findings", "outing", "print", "text", "working", "slip"];
+/** What README and the docs show: few, since each is kept in the history for good. */
+const kept = [
+  ["desk", "day", "layout"],
+  ["desk", "dusk", "findings"],
+  ["phone", "day", "start"],
+  ["phone", "day", "parts"],
+];
+
+const [folder, ...wanted] = process.argv.slice(2);
+const to = folder ? resolve(folder) : join(top, "docs", "pictures");
+const chosen = folder
+  ? Object.keys(sizes).flatMap((size) =>
+      ["day", "dusk"].flatMap((light) =>
+        views
+          .filter((view) => wanted.length === 0 || wanted.includes(view))
+          .map((view) => [size, light, view]),
+      ),
+    )
+  : kept;
+
+await buildWeb();
+mkdirSync(to, { recursive: true });
+const server = await serve({ folder: webFolder });
+const browser = await chromium.launch({
+  executablePath: "/usr/bin/chromium",
+  args: ["--no-sandbox", "--disable-gpu"],
+});
+for (const size of Object.keys(sizes))
+  for (const light of ["day", "dusk"]) {
+    const mine = chosen.filter(([ofSize, ofLight]) => ofSize === size && ofLight === light);
+    if (mine.length > 0)
+      await take(
+        size,
+        light,
+        mine.map(([, , view]) => view),
+      );
+  }
+await browser.close();
+await server.close();
+
+async function take(size, light, these) {
+  const [width, height] = sizes[size];
+  const colorScheme = light === "dusk" ? "dark" : "light";
+  const context = await browser.newContext({
+    viewport: { width, height },
+    colorScheme,
+    hasTouch: size === "phone",
+  });
+  const page = await context.newPage();
+  const shot = async (view) => {
+    await page.waitForTimeout(300);
+    await page.screenshot({ path: join(to, `${view}-${size}-${light}.png`) });
+    console.log(`${view} ${size} ${light}`);
+  };
+  await page.goto(server.address);
+  await page.locator(".start h1").waitFor();
+  if (these.includes("start")) await shot("start");
+  if (these.includes("new")) {
+    await page.goto(`${server.address}#/new`);
+    await page.locator(".gear-row").first().waitFor();
+    await shot("new");
+  }
+  await pictureViews(
+    these.filter((view) => view !== "start" && view !== "new" && view !== "findings"),
+    "launch.yaml",
+  );
+  // the examples are sound: what is found is shown on one that is not
+  if (these.includes("findings")) await pictureViews(["findings"], "wrong/drop-at-the-last-lamp.yaml");
+  await context.close();
+
+  async function pictureViews(shown, example) {
+    await page.goto(server.address);
+    const buffer = readFileSync(join(top, "examples", example));
+    await page
+      .locator('.start input[type="file"]')
+      .setInputFiles({ name: "plan.yaml", mimeType: "application/yaml", buffer });
+    await page.locator('.ledger[data-fresh="true"]').waitFor();
+    for (const view of shown) {
+      const [at, select = ""] = { slip: ["circuits", "/bilge pump"], working: ["findings"] }[view] ?? [view];
+      await page.evaluate(
+        (place) => {
+          location.hash = `${location.hash.split("/").slice(0, 3).join("/")}/${place}`;
+        },
+        encodeURI(at + select),
+      );
+      await page.locator(`main[data-view="${at}"]`).waitFor();
+      await page.locator("main .loading").waitFor({ state: "detached" });
+      if (view === "working") await page.locator(".ledger .figure").first().click();
+      if (view === "findings") await page.locator(".finding summary").first().click();
+      await shot(view);
+      if (view === "working") await page.keyboard.press("Escape");
+    }
+  }
+}

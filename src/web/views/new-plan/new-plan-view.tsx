@@ -1,0 +1,83 @@
+import { useState } from "react";
+import { newPlanText } from "../../../core/plan/new/new-plan.js";
+import { readProblemLine } from "../../../words/read-problems.js";
+import { usePreferences, useWords } from "../../app/context.js";
+import { goTo } from "../../app/place.js";
+import { Mark } from "../../parts/mark.js";
+import { PlaceLink } from "../../parts/place-link.js";
+import { openText } from "../start/open-text.js";
+import { BatteryQuestions } from "./battery-questions.js";
+import { BoatQuestions } from "./boat-questions.js";
+import { answersOf, type Draft, firstDraft } from "./draft.js";
+import { GearQuestions } from "./gear-questions.js";
+
+/** A few questions, and a plan to go on from. */
+export default function NewPlanView() {
+  const words = useWords();
+  const [{ lengths, language }] = usePreferences();
+  const metric = lengths === "millimetres" || (lengths === "as plan" && language !== "en");
+  const [draft, setDraft] = useState<Draft>(() => firstDraft(words, metric ? "iso" : "us"));
+  const [problems, setProblems] = useState<readonly string[]>([]);
+  const change = (part: Partial<Draft>) => setDraft((now) => ({ ...now, ...part }));
+  const make = async () => {
+    const faults = gearFaults(draft, words.asking);
+    const made = newPlanText(answersOf(draft));
+    if (!made.ok) faults.push(...made.problems.map(readProblemLine));
+    setProblems(faults);
+    if (faults.length > 0 || !made.ok) return;
+    goTo({ at: "plan", plan: await openText(made.text, { did: "made", from: "new" }), view: "gear" });
+  };
+  return (
+    <div className="start">
+      <header className="start-head">
+        <PlaceLink to={{ at: "start" }} className="start-name" title={words.shell.toStart}>
+          <Mark sizePx={38} /> {words.shell.name}
+        </PlaceLink>
+      </header>
+      <main className="asking">
+        <h1>{words.asking.title}</h1>
+        <p className="lead">{words.asking.lead}</p>
+        <BoatQuestions draft={draft} change={change} />
+        <BatteryQuestions draft={draft} change={change} />
+        <GearQuestions gear={draft.gear} onChange={(gear) => change({ gear })} />
+        {problems.length > 0 && (
+          <div className="read-problems" role="alert">
+            <p>{words.asking.notSound}</p>
+            <ul>
+              {problems.map((problem) => (
+                <li key={problem}>
+                  <bdi>{problem}</bdi>
+                </li>
+              ))}
+            </ul>
+          </div>
+        )}
+        <p className="row">
+          <button type="button" className="main" onClick={() => void make()}>
+            {words.asking.make}
+          </button>
+          <PlaceLink to={{ at: "start" }} className="tick">
+            {words.shell.cancel}
+          </PlaceLink>
+        </p>
+      </main>
+      <footer className="foot">{words.shell.planningAid}</footer>
+    </div>
+  );
+}
+
+interface GearWords {
+  readonly nameTaken: string;
+  readonly noName: string;
+  readonly wholeNumber: string;
+}
+
+function gearFaults({ gear }: Draft, words: GearWords): string[] {
+  const pieces = gear.filter((piece) => piece.taken);
+  const names = pieces.map(({ name }) => name.trim());
+  const faults: string[] = [];
+  if (names.includes("")) faults.push(words.noName);
+  if (new Set(names).size < names.length) faults.push(words.nameTaken);
+  if (pieces.some(({ count }) => !/^[1-9]\d{0,3}$/.test(count))) faults.push(words.wholeNumber);
+  return faults;
+}

@@ -1,0 +1,69 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { goToView, openExample, openRig, type Rig, settled, visit, webFolder } from "./help.js";
+
+let rig: Rig;
+beforeAll(async () => {
+  rig = await openRig();
+});
+afterAll(() => rig.close());
+
+test("the policy lets only the page's own files in: no inline script, no outside origin", async () => {
+  const answer = await fetch(rig.address);
+  const policy = answer.headers.get("content-security-policy") ?? "";
+  expect(policy).toContain("default-src 'none'");
+  expect(policy).toMatch(/script-src 'self';/);
+  expect(policy).not.toMatch(/unsafe|https?:|\*/);
+  const html = await answer.text();
+  expect(html).not.toMatch(/<script(?![^>]*\bsrc=)[^>]*>/);
+  expect(html).not.toMatch(/\s(on[a-z]+|style)=/);
+  expect(html).toContain('http-equiv="Content-Security-Policy"');
+  const { page, complaints } = await visit(rig);
+  const ran = await page.evaluate(() => {
+    const script = document.createElement("script");
+    script.textContent = "window.inlineRan = true";
+    document.head.append(script);
+    return "inlineRan" in window;
+  });
+  expect(ran).toBe(false);
+  // the browser says that it refused
+  expect(complaints.splice(0).join()).toContain("Executing inline script violates");
+});
+
+test("nothing is asked of any other origin, nor of this one once all is loaded", async () => {
+  const { page } = await visit(rig);
+  const asked: string[] = [];
+  page.on("request", (request) => asked.push(request.url()));
+  await openExample(page, "launch");
+  for (const view of ["findings", "log", "text", "circuits"] as const) await goToView(page, view);
+  await settled(page);
+  expect(asked.filter((url) => !url.startsWith(rig.address) && !url.startsWith("blob:"))).toEqual([]);
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+});
+
+test("the first script is under 200 kB compressed, up to and with an open plan", async () => {
+  const { page } = await visit(rig);
+  const loaded = new Set<string>();
+  page.on("response", (response) => {
+    if (/\.js$/.test(new URL(response.url()).pathname)) loaded.add(new URL(response.url()).pathname);
+  });
+  await page.reload();
+  await openExample(page, "tender");
+  const { gzipSync } = await import("node:zlib");
+  const sizes = [...loaded]
+    .filter((path) => !/figures-worker|offline-worker|tender/.test(path))
+    .map((path) => gzipSync(readFileSync(join(webFolder, path))).length);
+  const total = sizes.reduce((sum, size) => sum + size, 0);
+  expect(sizes.length).toBeGreaterThan(1);
+  expect(total).toBeLessThan(200_000);
+});
+
+test("no built file names another origin that a browser would ask", () => {
+  const scripts = readdirSync(join(webFolder, "assets")).filter((name) => /\.(js|css)$/.test(name));
+  for (const name of scripts) {
+    const text = readFileSync(join(webFolder, "assets", name), "utf8");
+    expect(text.match(/(?:fetch|import|importScripts)\(["']https?:[^"']*/g) ?? []).toEqual([]);
+    expect(text.match(/url\(["']?https?:[^)]*/g) ?? []).toEqual([]);
+  }
+});
