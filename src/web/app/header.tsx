@@ -1,7 +1,6 @@
-import type { ReactNode } from "react";
-import { Button, Dialog, DialogTrigger, Popover } from "react-aria-components";
 import { Icon } from "../parts/icon.js";
 import { Mark } from "../parts/mark.js";
+import { PanelButton } from "../parts/panel-button.js";
 import { PlaceLink } from "../parts/place-link.js";
 import { aboutSentence } from "../parts/step-words.js";
 import { ViewLink } from "../parts/view-link.js";
@@ -31,7 +30,7 @@ export function Header({ view }: { view: ViewId }) {
         {readOnly ? <span className="keeping">{words.shell.readOnly}</span> : <KeepingMark />}
       </div>
       <UndoButtons />
-      <Panel icon="more" label={words.shell.tools}>
+      <PanelButton icon="more" label={words.shell.tools}>
         {(close) => (
           <>
             <nav className="panel-links" aria-label={words.shell.tools}>
@@ -44,10 +43,10 @@ export function Header({ view }: { view: ViewId }) {
             <FileTools />
           </>
         )}
-      </Panel>
-      <Panel icon="settings" label={words.shell.settings}>
+      </PanelButton>
+      <PanelButton icon="settings" label={words.shell.settings}>
         {() => <SettingsPanel />}
-      </Panel>
+      </PanelButton>
     </header>
   );
 }
@@ -62,39 +61,24 @@ function UndoButtons() {
     what ? full(aboutSentence(what, words)) : plain;
   return (
     <div className="undo">
-      <Button
+      <button
+        type="button"
         className="icon-button"
         aria-label={label(undo, words.shell.undo, words.shell.undoWhat)}
-        isDisabled={!undo}
-        onPress={() => store.undo()}
+        disabled={!undo}
+        onClick={() => store.undo()}
       >
         <Icon name="undo" />
-      </Button>
-      <Button
+      </button>
+      <button
+        type="button"
         className="icon-button"
         aria-label={label(redo, words.shell.redo, words.shell.redoWhat)}
-        isDisabled={!redo}
-        onPress={() => store.redo()}
+        disabled={!redo}
+        onClick={() => store.redo()}
       >
         <Icon name="redo" />
-      </Button>
+      </button>
     </div>
-  );
-}
-
-function Panel(props: {
-  icon: "more" | "settings";
-  label: string;
-  children: (close: () => void) => ReactNode;
-}) {
-  return (
-    <DialogTrigger>
-      <Button className="icon-button" aria-label={props.label}>
-        <Icon name={props.icon} />
-      </Button>
-      <Popover className="panel" placement="bottom end">
-        <Dialog aria-label={props.label}>{({ close }) => props.children(close)}</Dialog>
-      </Popover>
-    </DialogTrigger>
   );
 }
