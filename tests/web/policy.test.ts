@@ -61,7 +61,7 @@ test("script needed before first use is under 200 kB compressed, with a plan ope
   await page.goto(`${rig.address}?start`);
   await page.locator(".kept-plan").waitFor();
   expect(compressed()).toBeGreaterThan(50_000);
-  expect(compressed()).toBeLessThan(150_000);
+  expect(compressed()).toBeLessThan(120_000);
 });
 
 test("no built file names another origin that a browser would ask", () => {

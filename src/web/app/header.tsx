@@ -11,6 +11,7 @@ import { KeepingMark } from "./keeping-mark.js";
 import { SettingsPanel } from "./settings-panel.js";
 import { useUndoKeys } from "./undo-keys.js";
 import { toolIds, type ViewId } from "./view-ids.js";
+import { askForWalk } from "./walk-start.js";
 
 /** Whose plan it is, whether it is kept, undo and redo, tools and settings. */
 export function Header({ view }: { view: ViewId }) {
@@ -40,6 +41,15 @@ export function Header({ view }: { view: ViewId }) {
                 </ViewLink>
               ))}
             </nav>
+            <button
+              type="button"
+              onClick={() => {
+                close();
+                askForWalk();
+              }}
+            >
+              {words.walk.start}
+            </button>
             <FileTools />
           </>
         )}

@@ -3,6 +3,7 @@ import { type Ledger, ledgerOf } from "../../core/ledger.js";
 import { hours, noFigure, percent } from "../../words/numbers.js";
 import { Figure } from "../parts/figure.js";
 import { LevelMark } from "../parts/level-mark.js";
+import { Term } from "../parts/term.js";
 import { ViewLink } from "../parts/view-link.js";
 import { useFigures, usePlan, useWords } from "./context.js";
 
@@ -37,7 +38,10 @@ function Hours({ ledger, outings }: { ledger: Ledger; outings: number }) {
   const words = useWords().shell;
   return (
     <div className="ledger-entry">
-      <span className="ledger-label">{words.hoursLeft}</span>
+      <span className="ledger-label">
+        {words.hoursLeft}
+        <Term of="reserve" />
+      </span>
       {reserve ? (
         <Figure
           of={{ of: "hours to reserve", outing: reserve.outing, battery: reserve.battery }}
@@ -64,7 +68,10 @@ function Drop({ ledger: { worstDrop } }: { ledger: Ledger }) {
   const drop = worstDrop?.gear;
   return (
     <div className="ledger-entry">
-      <span className="ledger-label">{words.worstDrop}</span>
+      <span className="ledger-label">
+        {words.worstDrop}
+        <Term of="drop" />
+      </span>
       {drop ? (
         <Figure of={{ of: "gear drop", gear: drop.id, corner: "worst drop" }} label={words.worstDrop}>
           {percent(drop.dropShare)}

@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import type { ReadOnly } from "../state/plan-state.js";
-import { putOnShelf } from "../state/shelf.js";
+import { putOnShelf } from "../state/put-on-shelf.js";
+import { BackUpNotice } from "./back-up-notice.js";
 import { usePlan, usePlanStore, useWords } from "./context.js";
 import { goTo } from "./place.js";
 
@@ -14,6 +15,7 @@ export function Notices() {
       {readOnly && <ReadOnlyNotice readOnly={readOnly} />}
       {keeping.is === "failed" && <FailedNotice reason={keeping.reason} />}
       {notice && <PlanNotice />}
+      <BackUpNotice />
     </>
   );
 }

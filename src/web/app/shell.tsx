@@ -10,6 +10,7 @@ import { SlipArea } from "./slip-area.js";
 import { SlipProvider } from "./slip-state.js";
 import { Stages } from "./stages.js";
 import { forgetView, viewOf } from "./view-list.js";
+import { WalkStart } from "./walk-start.js";
 
 /** The frame of an open plan: header, ledger line, stages, the view one is in, and the slip of what is selected. */
 export function Shell() {
@@ -39,6 +40,7 @@ export function Shell() {
         </main>
         <SlipArea />
       </div>
+      <WalkStart />
       <footer className="foot">{words.shell.planningAid}</footer>
     </SlipProvider>
   );

@@ -11,6 +11,7 @@ const loads: Partial<Readonly<Record<ViewId, Load>>> = {
   findings: () => import("../views/findings/findings-view.js"),
   gear: () => import("../views/lists/lists-view.js"),
   log: () => import("../views/log/log-view.js"),
+  terms: () => import("../views/terms/terms-view.js"),
   text: () => import("../views/text/text-view.js"),
 };
 

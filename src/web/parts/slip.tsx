@@ -3,7 +3,7 @@ import { useWords } from "../app/context.js";
 import { Icon } from "./icon.js";
 
 /** A slip of paper beside the drawing. Escape closes it; focus comes to its heading when it opens. */
-export function Slip(props: { title: string; kind?: string; close: () => void; children: ReactNode }) {
+export function Slip(props: { title: string; kind?: ReactNode; close: () => void; children: ReactNode }) {
   const words = useWords().shell;
   const heading = useRef<HTMLHeadingElement>(null);
   const { title, close } = props;

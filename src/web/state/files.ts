@@ -2,7 +2,8 @@ import { readPlan } from "../../core/plan/read.js";
 import { decodeUtf8 } from "../../core/plan/source/decode.js";
 import { limits } from "../../core/plan/source/limits.js";
 import type { ReadOnly } from "./plan-state.js";
-import { putOnShelf, shelf } from "./shelf.js";
+import { putOnShelf } from "./put-on-shelf.js";
+import { shelf } from "./shelf.js";
 import { holdUnkept } from "./unkept.js";
 
 /** What a file one opened turned out to be. */

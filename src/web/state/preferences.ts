@@ -11,6 +11,8 @@ export interface Preferences {
   readonly lengths: "as plan" | Shows["lengths"];
   readonly paper: "as plan" | Shows["paper"];
   readonly textSize: (typeof textSizes)[number];
+  /** Whether the walk through an example was taken or left. */
+  readonly walk: "new" | "seen";
 }
 
 const key = "skiffloom-preferences";
@@ -20,6 +22,7 @@ const choices: { readonly [K in keyof Preferences]: readonly Preferences[K][] } 
   lengths: ["as plan", "inches", "millimetres"],
   paper: ["as plan", "letter", "a4"],
   textSize: textSizes,
+  walk: ["new", "seen"],
 };
 
 /** Preferences of this person, shared by all tabs. */
@@ -67,6 +70,7 @@ export class PreferenceStore {
       lengths: pick("lengths", "as plan"),
       paper: pick("paper", "as plan"),
       textSize: pick("textSize", "usual"),
+      walk: pick("walk", "new"),
     };
   }
 }

@@ -1,7 +1,5 @@
-import { readPlan } from "../../core/plan/read.js";
 import { NoDatabase, openShelf, type ShelfDatabase } from "./keep/database.js";
-import { makePlan, removePlan } from "./keep/plans.js";
-import type { PlanRecord, StepAbout } from "./keep/records.js";
+import { removePlan } from "./keep/plans.js";
 import { Tabs } from "./keep/tabs.js";
 
 /** Where plans are kept, or why nothing can be. */
@@ -33,22 +31,6 @@ async function open(): Promise<ShelfState> {
   }
 }
 
-/** Puts a plan on the shelf and asks the browser not to clear it away. */
-export async function putOnShelf(
-  text: string,
-  about: StepAbout,
-  fallbackName: string,
-): Promise<PlanRecord | undefined> {
-  const state = await shelf();
-  if (state.is !== "open") return undefined;
-  void askToPersist();
-  const read = readPlan(text);
-  const name = read.ok ? read.plan.name : fallbackName;
-  const record = await makePlan(state.database, { name, text, about, at: Date.now() });
-  tabs.tell({ plan: record.id });
-  return record;
-}
-
 export async function takeOffShelf(id: string): Promise<void> {
   const state = await shelf();
   if (state.is !== "open") return;
@@ -56,9 +38,4 @@ export async function takeOffShelf(id: string): Promise<void> {
   tabs.tell({ plan: id });
   // a channel does not speak to its own tab
   dispatchEvent(new Event("skiffloom-shelf"));
-}
-
-async function askToPersist(): Promise<void> {
-  if (!navigator.storage?.persist || (await navigator.storage.persisted())) return;
-  await navigator.storage.persist();
 }

@@ -10,7 +10,9 @@ import { settings } from "./en/settings.js";
 import { shell } from "./en/shell.js";
 import { slip } from "./en/slip.js";
 import { start } from "./en/start.js";
+import { terms } from "./en/terms.js";
 import { views } from "./en/views.js";
+import { walk } from "./en/walk.js";
 import { working } from "./en/working.js";
 
 /** Every string of the page, by area. Its shape is what another language must fill; one that is missing does not compile. */
@@ -27,7 +29,9 @@ export const en = {
   shell,
   slip,
   start,
+  terms,
   views,
+  walk,
   working,
 };
 

@@ -11,7 +11,9 @@ import { settings } from "./es/settings.js";
 import { shell } from "./es/shell.js";
 import { slip } from "./es/slip.js";
 import { start } from "./es/start.js";
+import { terms } from "./es/terms.js";
 import { views } from "./es/views.js";
+import { walk } from "./es/walk.js";
 import { working } from "./es/working.js";
 
 /** Spanish. */
@@ -28,6 +30,8 @@ export const es: ScreenWords = {
   shell,
   slip,
   start,
+  terms,
   views,
+  walk,
   working,
 };

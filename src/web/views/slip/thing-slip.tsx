@@ -1,9 +1,11 @@
 import { useMemo } from "react";
 import { Locator } from "../../../core/plan/edits/locate.js";
 import { thingKeys } from "../../../core/plan/schema/thing-keys.js";
+import type { TermId } from "../../../words/screen/en/terms.js";
 import { useFigures, usePlan, useWords } from "../../app/context.js";
 import { Assumptions } from "../../parts/assumptions.js";
 import { Slip } from "../../parts/slip.js";
+import { Term } from "../../parts/term.js";
 import { PlaceFields } from "../boat/tools/place-fields.js";
 import { ThingFields } from "./thing-fields.js";
 import { ThingFigures } from "./thing-figures.js";
@@ -30,7 +32,7 @@ export default function ThingSlip({ name, close }: { name: string; close: () => 
   const written = String(found.path.at(-1) ?? name);
   const names = found.kind === "way" ? [name] : [...new Set([name, written])];
   return (
-    <Slip title={name} kind={kindName(found.kind, words.slip.kinds)} close={close}>
+    <Slip title={name} kind={<Kind of={found.kind} />} close={close}>
       <div className="working">
         <ThingFigures name={name} kind={found.kind} />
         <ThingFindings names={names} />
@@ -50,6 +52,21 @@ export default function ThingSlip({ name, close }: { name: string; close: () => 
   );
 }
 
-function kindName(kind: string, kinds: Readonly<Record<string, string>>): string {
-  return Object.hasOwn(kinds, kind) ? (kinds[kind] ?? kind) : kind;
+const terms: Readonly<Record<string, TermId>> = {
+  way: "way",
+  run: "run",
+  outing: "outing",
+  corner: "corner",
+};
+
+/** What kind of thing it is, and what that means. */
+function Kind({ of }: { of: string }) {
+  const kinds: Readonly<Record<string, string>> = useWords().slip.kinds;
+  const term = terms[of];
+  return (
+    <>
+      {Object.hasOwn(kinds, of) ? kinds[of] : of}
+      {term && <Term of={term} />}
+    </>
+  );
 }

@@ -1,5 +1,5 @@
 import type { StepAbout } from "../../state/keep/records.js";
-import { putOnShelf } from "../../state/shelf.js";
+import { putOnShelf } from "../../state/put-on-shelf.js";
 import { holdUnkept } from "../../state/unkept.js";
 
 /** Puts a text on the shelf, or holds it in this tab where the browser keeps nothing. @returns the plan's id. */

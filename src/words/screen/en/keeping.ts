@@ -7,6 +7,9 @@ export const keeping = {
   unkept: "Not kept in this browser",
   onlyHere: "The only copy is in this browser.",
   onlyHereHint: "A browser can lose what it keeps. Save a copy somewhere else.",
+  backUp: (edits: number) =>
+    `${edits} edits are kept in this browser and nowhere else. A browser can lose what it keeps: save a copy to a file.`,
+  backUpLater: "Later",
   saveCopy: "Save a copy",
   saveTo: (file: string) => `Save to ${file}`,
   saved: (file: string) => `Saved to ${file}.`,

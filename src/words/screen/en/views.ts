@@ -14,6 +14,7 @@ export const views = {
     outing: "Outing",
     print: "Print",
     text: "Plan as text",
+    terms: "Words of the trade",
   },
   purpose: {
     survey: "The boat as it is: size, form, reference points, places one can reach.",
@@ -29,6 +30,7 @@ export const views = {
     outing: "A day on the water, hour by hour.",
     print: "Pages for the garage.",
     text: "The plan as the file holds it.",
+    terms: "What the words mean.",
   },
   notYet: "This view is not made yet.",
   notYetHint: "All figures, findings and the plan as text are there; this picture of them is still to come.",

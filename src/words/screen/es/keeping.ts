@@ -9,6 +9,9 @@ export const keeping: ScreenWords["keeping"] = {
   unkept: "No se guarda en este navegador",
   onlyHere: "La única copia está en este navegador.",
   onlyHereHint: "Un navegador puede perder lo que guarda. Guarda una copia en otro sitio.",
+  backUp: (edits) =>
+    `Hay ${edits} cambios guardados en este navegador y en ningún otro sitio. Un navegador puede perder lo que guarda: guarda una copia en un archivo.`,
+  backUpLater: "Luego",
   saveCopy: "Guardar una copia",
   saveTo: (file) => `Guardar en ${file}`,
   saved: (file) => `Guardado en ${file}.`,

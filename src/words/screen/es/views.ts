@@ -15,6 +15,7 @@ export const views: ScreenWords["views"] = {
     outing: "Salida",
     print: "Imprimir",
     text: "Plan como texto",
+    terms: "Palabras del oficio",
   },
   purpose: {
     survey: "El barco como es: medidas, forma, puntos de referencia, sitios a los que se llega.",
@@ -30,6 +31,7 @@ export const views: ScreenWords["views"] = {
     outing: "Un día en el agua, hora a hora.",
     print: "Páginas para el taller.",
     text: "El plan tal como está en el archivo.",
+    terms: "Qué quieren decir las palabras.",
   },
   notYet: "Esta vista aún no está hecha.",
   notYetHint: "Las cifras, los hallazgos y el plan como texto ya están; falta esta imagen de ellos.",
