@@ -58,6 +58,7 @@ async function take(size, light, these) {
     hasTouch: size === "phone",
   });
   const page = await context.newPage();
+  page.setDefaultTimeout(180_000);
   const shot = async (view) => {
     await page.waitForTimeout(300);
     await page.screenshot({ path: join(to, `${view}-${size}-${light}.png`) });
