@@ -13,6 +13,7 @@ import { protectionRules } from "./rules-protection.js";
 import { supplyRules } from "./rules-supply.js";
 import { voltageRules } from "./rules-voltage.js";
 import { wayRules } from "./rules-ways.js";
+import { workRules } from "./rules-work.js";
 
 /** The words of every rule; one that is missing does not compile. */
 export const ruleWords: Readonly<Record<RuleId, RuleWords>> = {
@@ -32,6 +33,7 @@ export const ruleWords: Readonly<Record<RuleId, RuleWords>> = {
   ...markRules,
   ...holeRules,
   ...floatRules,
+  ...workRules,
 };
 
 const byId: ReadonlyMap<string, RuleWords> = new Map(Object.entries(ruleWords));

@@ -8,6 +8,7 @@ import type {
   CompleteRun,
 } from "../plan/completed.js";
 import type { Run } from "../plan/model/runs.js";
+import { checkRecord, type RecordCheck } from "../work/record-check.js";
 import type { CheckInput } from "./check-input.js";
 import { type Currents, currentsOf } from "./currents.js";
 import { type JointFact, jointsOf } from "./joints.js";
@@ -32,6 +33,8 @@ export interface Facts extends CheckInput {
   readonly choices: ReadonlyMap<string, SizeChoice>;
   readonly currents: Currents;
   readonly joints: readonly JointFact[];
+  /** What the record of work says against the plan. */
+  readonly record: RecordCheck;
 }
 
 /** Looks the input up in every way the rules need. */
@@ -70,6 +73,7 @@ export function factsOf(input: CheckInput): Facts {
     carried: new Set(plan.runs.flatMap(({ carries }) => carries)),
     choices: new Map(input.sizes.choices.map((choice) => [choice.id, choice])),
     currents: currentsOf(input),
+    record: checkRecord(input, input),
     joints: jointsOf(plan, { gear, written, places: [boxes, panels, batteries, converters] }),
   };
 }

@@ -19,6 +19,7 @@ export const themes = [
   "marks",
   "holes",
   "float",
+  "work",
 ] as const;
 export type Theme = (typeof themes)[number];
 

@@ -14,6 +14,11 @@ import { boxContents } from "./rules/box-contents.js";
 import { boxOpening } from "./rules/box-opening.js";
 import { boxUnmeasured } from "./rules/box-unmeasured.js";
 import { boxWater } from "./rules/box-water.js";
+import { builtConductor } from "./rules/built-conductor.js";
+import { builtFuse } from "./rules/built-fuse.js";
+import { builtHole } from "./rules/built-hole.js";
+import { builtJoint } from "./rules/built-joint.js";
+import { builtLength } from "./rules/built-length.js";
 import { chafe } from "./rules/chafe.js";
 import { chargerMissing } from "./rules/charger-missing.js";
 import { chargerTooBig } from "./rules/charger-too-big.js";
@@ -108,6 +113,7 @@ import { protectionRidesStart } from "./rules/protection-rides-start.js";
 import { protectionWithstandsShort } from "./rules/protection-withstands-short.js";
 import { pullPasses } from "./rules/pull-passes.js";
 import { pushOnTab } from "./rules/push-on-tab.js";
+import { recordOfNothing } from "./rules/record-of-nothing.js";
 import { rowFit } from "./rules/row-fit.js";
 import { runCarriesNothing } from "./rules/run-carries-nothing.js";
 import { runLength } from "./rules/run-length.js";
@@ -123,6 +129,7 @@ import { spoolLength } from "./rules/spool-length.js";
 import { standsUpright } from "./rules/stands-upright.js";
 import { stepDown } from "./rules/step-down.js";
 import { stepDrillSheet } from "./rules/step-drill-sheet.js";
+import { stepOutOfOrder } from "./rules/step-out-of-order.js";
 import { strainRelief } from "./rules/strain-relief.js";
 import { studFit } from "./rules/stud-fit.js";
 import { switchOverloaded } from "./rules/switch-overloaded.js";
@@ -299,6 +306,14 @@ export const rules = [
   holeLow,
   holeUnderWater,
   standsUpright,
+  // work
+  builtConductor,
+  builtFuse,
+  builtHole,
+  builtJoint,
+  builtLength,
+  recordOfNothing,
+  stepOutOfOrder,
 ] as const satisfies readonly Rule[];
 
 export type RuleId = (typeof rules)[number]["id"];

@@ -4,10 +4,9 @@ import type { FreeWindow } from "../plan/model/work.js";
 import { minuteOfWeek } from "../quantity/moments.js";
 import { usualFreeHours } from "../reference/free-hours.js";
 import { type AsBuiltView, asBuiltView } from "./as-built.js";
-import { factsOfHull } from "./facts-of-hull.js";
-import { factsOfLayout } from "./facts-of-layout.js";
 import { orderOf, type WorkOrder } from "./order.js";
 import { byProject } from "./projects.js";
+import { workFacts } from "./record-check.js";
 import { type Rest, restsOf } from "./resting.js";
 import { type ProjectWork, projectWork } from "./standing-work.js";
 import type { Step } from "./step.js";
@@ -38,14 +37,11 @@ export interface WorkFigures {
  */
 export function planWork(
   input: WorkInput,
-  { layout, hull }: { readonly layout?: LayoutFigures; readonly hull?: HullFigures } = {},
+  apart: { readonly layout?: LayoutFigures; readonly hull?: HullFigures } = {},
   nowMin?: number,
 ): WorkFigures {
   const { work } = input.plan.source;
-  const facts: WorkFacts = {
-    ...(layout === undefined ? {} : factsOfLayout(layout)),
-    ...(hull === undefined ? {} : factsOfHull(hull)),
-  };
+  const facts = workFacts(apart);
   const graph = workSteps(input, facts);
   const { earlier, now } = byProject(work);
   const project = projectWork(input.plan, graph, earlier.workDone, now.workDone);

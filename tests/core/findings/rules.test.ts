@@ -18,6 +18,7 @@ import { protectionCases } from "./cases/protection.js";
 import { supplyCases } from "./cases/supply.js";
 import { voltageCases } from "./cases/voltage.js";
 import { wayCases } from "./cases/ways.js";
+import { workCases } from "./cases/work.js";
 
 /** A rule without a case does not compile. */
 const cases: Readonly<Record<RuleId, RuleCase>> = {
@@ -35,6 +36,7 @@ const cases: Readonly<Record<RuleId, RuleCase>> = {
   ...markCases,
   ...holeCases,
   ...floatCases,
+  ...workCases,
 };
 const gravity = ["unchecked", "mind", "mend", "stop"];
 
