@@ -1,11 +1,11 @@
 import type { Figures } from "../core/figures-types.js";
 import { levels } from "../core/findings/finding.js";
+import { type Ledger, ledgerOf } from "../core/ledger.js";
 import { fitText, wrapText } from "../drawing/fonts/wrap.js";
 import { box, line, points, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
 import { levelWords } from "../words/labels.js";
 import { hours, noFigure, percent, volts } from "../words/numbers.js";
-import { worstOfAll } from "./look-up.js";
 import { levelMark } from "./marks.js";
 import type { Piece } from "./piece.js";
 
@@ -15,8 +15,9 @@ const heightMm = 27;
 export function keyFigures(figures: Figures, widthMm: number): Piece {
   const thirds = [0, widthMm * 0.3, widthMm * 0.62] as const;
   const roomMm = [widthMm * 0.28, widthMm * 0.3, widthMm * 0.38] as const;
-  const reserve = reserveFigure(figures);
-  const drop = dropFigure(figures);
+  const ledger = ledgerOf(figures);
+  const reserve = reserveFigure(ledger, figures.outings.length);
+  const drop = dropFigure(ledger);
   return {
     heightMm,
     draw: (x, top) => [
@@ -25,7 +26,7 @@ export function keyFigures(figures: Figures, widthMm: number): Piece {
       line(x + thirds[1], top - 4, x + thirds[1], top - heightMm + 4, strokes.hair),
       ...big(x + thirds[1] + 4, top, "Worst drop", drop.figure, drop.note, roomMm[1]),
       line(x + thirds[2], top - 4, x + thirds[2], top - heightMm + 4, strokes.hair),
-      ...findingCounts(x + thirds[2] + 4, top, figures, roomMm[2] - 4),
+      ...findingCounts(x + thirds[2] + 4, top, ledger, roomMm[2] - 4),
     ],
   };
 }
@@ -45,43 +46,34 @@ function big(x: number, top: number, title: string, figure: string, note: string
   ];
 }
 
-function reserveFigure({ outings }: Figures): { figure: string; note: string } {
-  let least: { hours: number; battery: string; outing: string; within: boolean } | undefined;
-  for (const outing of outings) {
-    for (const { battery, hours: long } of outing.hoursToReserve) {
-      if (!Number.isFinite(long) || (least !== undefined && long >= least.hours)) continue;
-      least = { hours: long, battery, outing: outing.name, within: long < outing.lastsH };
-    }
-  }
-  if (least === undefined)
-    return {
-      figure: noFigure,
-      note: outings.length === 0 ? "no outing in the plan" : "not reached by any outing",
-    };
-  const end = least.within ? "before the outing ends" : "longer than the outing";
-  return { figure: hours(least.hours), note: `${least.battery} on “${least.outing}”, ${end}` };
-}
-
-function dropFigure(figures: Figures): { figure: string; note: string } {
-  const worst = worstOfAll(figures);
-  if (worst === undefined) return { figure: noFigure, note: "no drop was worked out" };
-  const limit = figures.plan.gear.find(({ name }) => name === worst.gear.id)?.maxDropShare;
+function reserveFigure({ leastHours }: Ledger, outings: number): { figure: string; note: string } {
+  if (leastHours === undefined)
+    return { figure: noFigure, note: outings === 0 ? "no outing in the plan" : "not reached by any outing" };
+  const end = leastHours.within ? "before the outing ends" : "longer than the outing";
   return {
-    figure: percent(worst.gear.dropShare),
-    note: `${volts(worst.gear.dropV)} at ${worst.gear.id}, limit ${percent(limit, 0)}`,
+    figure: hours(leastHours.hours),
+    note: `${leastHours.battery} on “${leastHours.outing}”, ${end}`,
   };
 }
 
-function findingCounts(x: number, top: number, { findings }: Figures, roomMm: number): Shape[] {
+function dropFigure({ worstDrop }: Ledger): { figure: string; note: string } {
+  if (worstDrop === undefined) return { figure: noFigure, note: "no drop was worked out" };
+  const { gear, limitShare } = worstDrop;
+  return {
+    figure: percent(gear.dropShare),
+    note: `${volts(gear.dropV)} at ${gear.id}, limit ${percent(limitShare, 0)}`,
+  };
+}
+
+function findingCounts(x: number, top: number, { counts }: Ledger, roomMm: number): Shape[] {
   const stepMm = roomMm / levels.length;
   return [
     label(x, top, "Findings"),
     ...levels.flatMap((level, index) => {
       const left = x + index * stepMm;
-      const count = findings.filter((finding) => finding.level === level).length;
       return [
         ...levelMark(level, left + 2.6, top - 12.4, 2.5),
-        text(left + 7, top - 15.2, String(count), { sizeMm: points(20), weight: "semibold" }),
+        text(left + 7, top - 15.2, String(counts[level]), { sizeMm: points(20), weight: "semibold" }),
         text(left, top - 19.8, levelWords[level].name, { sizeMm: points(9.5), colour: "soft" }),
       ];
     }),

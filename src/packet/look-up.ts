@@ -44,18 +44,6 @@ export function worstByGear(figures: Figures): Map<string, WorstGear> {
   return worst;
 }
 
-/** Greatest drop of all, as a share of its own limit: the gear that is nearest to trouble or deepest in it. */
-export function worstOfAll(figures: Figures): WorstGear | undefined {
-  let most: WorstGear | undefined;
-  let mostOfLimit = -Infinity;
-  const limits = new Map(figures.plan.gear.map((gear) => [gear.name, gear.maxDropShare]));
-  for (const worst of worstByGear(figures).values()) {
-    const ofLimit = worst.gear.dropShare / (limits.get(worst.gear.id) ?? 1);
-    if (ofLimit > mostOfLimit) [most, mostOfLimit] = [worst, ofLimit];
-  }
-  return most;
-}
-
 /** Greatest drop along each run in one leg: of the outgoing conductors, and of the returns [V]. */
 export function runDrops(
   corner: CornerFigures | undefined,

@@ -1,12 +1,19 @@
 import { loadLaw, type NetworkNumbers } from "../../src/core/circuit/solve/types.js";
 
+const tightest = ".options reltol=1e-9 abstol=1e-13 vntol=1e-10 gmin=1e-18 itl1=1000";
+
 /**
  * The network as a SPICE deck. Constant power is a behavioural
  * current P/V, a converter a voltage source whose current sets the current of its input. The starting guess is the plain one:
  * every plus of a load at the EMF, nothing of our answer.
  * @param references Nodes to be 0 V, one an island.
+ * @param ending Options and what is to be done; without, the tightest options, and the caller asks.
  */
-export function spiceDeck(network: NetworkNumbers, references: ReadonlySet<number>): string {
+export function spiceDeck(
+  network: NetworkNumbers,
+  references: ReadonlySet<number>,
+  ending: readonly string[] = [tightest],
+): string {
   const { branches, sources, loads, converters } = network;
   const name = (node: number | undefined): string => (references.has(Number(node)) ? "0" : `n${node}`);
   const lines = ["* generated network"];
@@ -41,7 +48,7 @@ export function spiceDeck(network: NetworkNumbers, references: ReadonlySet<numbe
   });
   for (const [node, startV] of plusGuesses(network))
     if (!references.has(node)) lines.push(`.nodeset V(n${node})=${startV}`);
-  lines.push(".options reltol=1e-9 abstol=1e-13 vntol=1e-10 gmin=1e-18 itl1=1000", ".end");
+  lines.push(...ending, ".end");
   return `${lines.join("\n")}\n`;
 }
 

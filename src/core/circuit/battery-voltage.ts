@@ -1,4 +1,5 @@
 import type { Chemistry } from "../plan/model/supply.js";
+import { onStraightLines } from "../quantity/straight-lines.js";
 import { resting } from "../reference/battery-voltage.js";
 
 /**
@@ -10,14 +11,6 @@ import { resting } from "../reference/battery-voltage.js";
 export function restingV(chemistry: Chemistry, nominalV: number, charge: number): number {
   if (!(nominalV > 0)) throw new RangeError(`nominal voltage must be > 0 V, got ${nominalV}`);
   if (!Number.isFinite(charge)) throw new RangeError(`charge must be a number from 0 to 1, got ${charge}`);
-  const rows = resting[chemistry].rows;
-  const blocks = nominalV / 12;
-  for (let index = 1; index < rows.length; index += 1) {
-    const above = rows[index - 1];
-    const below = rows[index];
-    if (!above || !below || charge < below.charge) continue;
-    const share = Math.min(1, (charge - below.charge) / (above.charge - below.charge));
-    return blocks * (below.v + share * (above.v - below.v));
-  }
-  return blocks * (rows.at(-1)?.v ?? 0);
+  const points = resting[chemistry].rows.map((row) => [row.charge, row.v] as const);
+  return (nominalV / 12) * onStraightLines(points, charge);
 }

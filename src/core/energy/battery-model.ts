@@ -1,5 +1,7 @@
+import { resistanceShareAt } from "../circuit/battery-resistance.js";
 import { restingV } from "../circuit/battery-voltage.js";
 import type { Chemistry } from "../plan/model/supply.js";
+import { onStraightLines } from "../quantity/straight-lines.js";
 import {
   capacityByAge,
   capacityByTemperature,
@@ -11,7 +13,6 @@ import { resistanceByCharge } from "../reference/battery-charging.js";
 import { resting } from "../reference/battery-voltage.js";
 import type { OutingBattery } from "./outing.js";
 import { effectiveCurrentA } from "./peukert.js";
-import { onStraightLines } from "./straight-lines.js";
 
 /** A battery as a function of its charge: EMF behind a resistance, and how fast a current uses the charge up. */
 export interface BatteryModel {
@@ -68,11 +69,7 @@ export function resistanceFactor(
     resistanceRows(chemistry).map((row) => [row.charge, row.factor]),
     charge,
   );
-  const ofCold = onStraightLines(
-    internalResistance.byTemperature.map(({ atC, factor }) => [atC, factor]),
-    temperatureC,
-  );
-  return ofCharge * ofCold * (1 + internalResistance.perYear * ageYears);
+  return ofCharge * resistanceShareAt(temperatureC) * (1 + internalResistance.perYear * ageYears);
 }
 
 /** @throws RangeError if a figure of the battery is impossible; the message names the battery. */

@@ -8,7 +8,7 @@ import { type DiagramLabels, diagramLabels } from "./labels.js";
 import { bus, frame, Looks, nameTopMm, titled, wayMm } from "./nodes.js";
 import { dealRows, type Heights, type SheetTree, type Spot } from "./rows.js";
 import { hasEdge, splitTrees, type Tree } from "./split.js";
-import { fuseSymbol, junction } from "./symbols.js";
+import { deviceMm, junction, protectionSymbol, switchSymbol } from "./symbols.js";
 import { plantTrees } from "./tree.js";
 
 const heights = { row: 12, chained: 10.8, spare: 10.8, panelHead: 11.4, gap: 6 } as const;
@@ -125,9 +125,13 @@ class SheetDrawing {
     const roomMm = this.tree.edgeMm - 2.5;
     const currentMm = currentA === "" ? 0 : textWidthMm(currentA, detail.sizeMm, "regular") + 1.5;
     const right = from + this.tree.edgeMm - 1.2;
-    const fuse = run.protection === undefined ? [] : [fuseSymbol(from + roomMm / 2 - 4, y)];
+    const devices = [
+      ...(run.protection === undefined ? [] : [protectionSymbol(run.protection.device)]),
+      ...(run.switch === undefined ? [] : [switchSymbol]),
+    ];
+    const first = from + roomMm / 2 + 0.5 - (devices.length * deviceMm) / 2;
     return [
-      ...fuse,
+      ...devices.map((symbol, index) => symbol(first + index * deviceMm, y)),
       text(from + 1.6, y + 2.1, fitText(run.name, roomMm - currentMm, runName), runName),
       text(right, y + 2.1, currentA, { ...detail, anchor: "end" }),
       text(from + 1.6, y - 4.2, fitText(make, roomMm, detail), { ...detail, colour: "soft" }),

@@ -208,14 +208,16 @@ export class Looks {
     const short = node.name.slice(node.name.indexOf(" / ") + 3);
     const switched = way?.switch !== undefined && way.switch !== "none";
     const fuse = way?.protection === "none" ? undefined : way?.protection;
-    const fuseAt = x + 3 + deviceMm;
+    // as in the network: the fuse next to the bus, so that the switch is protected too
+    const fuseAt = x + 3;
+    const switchAt = fuseAt + deviceMm;
     return [
-      line(x, y, x + 3, y),
-      switched ? switchSymbol(x + 3, y) : line(x + 3, y, fuseAt, y),
+      line(x, y, fuseAt, y),
       ...(fuse !== undefined
         ? [protectionSymbol(fuse.device)(fuseAt, y), this.rating(`${node.name} / fuse`, fuseAt, y)]
-        : [line(fuseAt, y, fuseAt + deviceMm, y)]),
-      line(fuseAt + deviceMm, y, x + wayMm, y),
+        : [line(fuseAt, y, switchAt, y)]),
+      switched ? switchSymbol(switchAt, y) : line(switchAt, y, switchAt + deviceMm, y),
+      line(switchAt + deviceMm, y, x + wayMm, y),
       text(x + 3, y + 3.7, trimmed(short, wayMm - 4, name), name),
     ];
   }

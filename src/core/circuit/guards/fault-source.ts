@@ -1,5 +1,6 @@
 import type { CompletePlan } from "../../plan/completed.js";
 import { internalResistance } from "../../reference/batteries.js";
+import { resistanceShareAt } from "../battery-resistance.js";
 import { restingV } from "../battery-voltage.js";
 import type { FaultSource } from "../protection/guard.js";
 
@@ -17,19 +18,9 @@ export function faultSource(supply: string, plan: CompletePlan): FaultSource {
     chemistry,
     maxEmfV: restingV(chemistry, nominalV, 1),
     minEmfV: restingV(chemistry, nominalV, reserveShare),
-    minInternalOhm: internalOhm * temperatureFactor(plan.ambient.hotC),
-    maxInternalOhm: internalOhm * ageFactor * temperatureFactor(plan.ambient.coldC),
+    minInternalOhm: internalOhm * resistanceShareAt(plan.ambient.hotC),
+    maxInternalOhm: internalOhm * ageFactor * resistanceShareAt(plan.ambient.coldC),
     shortCircuitA,
     assumed: written?.internalOhm === undefined && written?.shortCircuitA === undefined,
   };
-}
-
-/** Internal resistance at a temperature over that at 25 °C, straight lines between the table's rows. */
-function temperatureFactor(batteryC: number): number {
-  const rows = internalResistance.byTemperature;
-  const above = rows.findIndex(({ atC }) => atC >= batteryC);
-  const [low, high] = [rows[above - 1], rows[above]];
-  if (above === -1) return rows.at(-1)?.factor ?? 1;
-  if (!low || !high) return high?.factor ?? 1;
-  return low.factor + ((batteryC - low.atC) / (high.atC - low.atC)) * (high.factor - low.factor);
 }

@@ -25,7 +25,13 @@ export interface Sizing extends SizeResult {
   readonly indexes: readonly number[];
 }
 
-const usualEffort: Effort = { maxLabels: 4000, maxBoxes: 60 };
+/** Of all groups together: lists are kept shorter in a very large circuit, so that its time stays in proportion to its size. */
+const mostLabelsInAll = 400_000;
+
+function usualEffort(groups: number): Effort {
+  const maxLabels = Math.min(4000, Math.max(60, Math.ceil(mostLabelsInAll / Math.max(1, groups))));
+  return { maxLabels, maxBoxes: 60 };
+}
 
 /**
  * The cheapest (or lightest) sizes for all groups at once that keep every drop limit, ampacity, protection and least size.
@@ -44,7 +50,7 @@ export function chooseSizes(
   const all = rowsOf(problem);
   const unmet = unmetLimits(problem, options, all, truth);
   const rows = all.filter(({ limit }) => !unmet.has(limit));
-  const effort = { ...usualEffort, ...settings };
+  const effort = { ...usualEffort(options.length), ...settings };
   const { termsAt, monotone = true } = settings;
   const rowsAt = (choice: readonly number[]) => {
     const terms = termsAt?.(indexesOf(options, choice)) ?? [];

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { onStraightLines } from "../../../src/core/energy/straight-lines.js";
+import { onStraightLines } from "../../../src/core/quantity/straight-lines.js";
 
 const rising = [
   [-18, 0.5],
