@@ -10,7 +10,7 @@ function figuresOf(gear: number, gearEach: number): Figures {
   return workOut(read.plan).figures;
 }
 
-/** What the batteries give is what gear takes, converters lose and the metal turns to heat; rounding over 60,000 sums left out. */
+/** What the batteries give is what gear takes, converters lose and the metal turns to heat; rounding over 12,000 sums left out. */
 function expectBalance({ corners }: Figures): void {
   for (const { name, batteries, gear, branches, converters } of corners) {
     const givenW = batteries.reduce((sum, { terminalV, currentA }) => sum + terminalV * currentA, 0);
@@ -21,18 +21,18 @@ function expectBalance({ corners }: Figures): void {
   }
 }
 
-test("20,000 pieces of gear: every figure and finding", { timeout: 600_000 }, () => {
-  const figures = figuresOf(20_000, 20);
+test("4,000 pieces of gear: every figure and finding", { timeout: 600_000 }, () => {
+  const figures = figuresOf(4000, 20);
   expect(figures.sizes).toMatchObject({ proof: "proven", unmet: [] });
   expect(figures.corners.map(({ status, gear }) => [status, gear.length])).toEqual(
-    figures.corners.map(() => ["solved", 20_000]),
+    figures.corners.map(() => ["solved", 4000]),
   );
   expectBalance(figures);
   const limit = new Map(figures.plan.gear.map(({ name, maxDropShare }) => [name, maxDropShare]));
   for (const { id, dropShare } of figures.corners.find(({ name }) => name === "worst drop")?.gear ?? [])
     expect(dropShare, id).toBeLessThanOrEqual((limit.get(id) ?? 0) * (1 + 1e-6));
   // a fuse at the head of each feed and way, all judged
-  expect(figures.protection.length).toBeGreaterThan(1000);
+  expect(figures.protection.length).toBeGreaterThan(200);
   const [night] = figures.outings;
   expect(night?.brownOuts).toEqual([]);
   // 400 pieces of gear for eight hours and 400 for two, of about 50 mW each
