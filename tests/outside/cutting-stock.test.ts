@@ -1,8 +1,11 @@
+import { readFileSync } from "node:fs";
 import highs from "highs";
 import { beforeAll, describe, expect, test } from "vitest";
+import { workOutWhole } from "../../src/core/layout-figures.js";
 import { solveCuts } from "../../src/core/parts/cuts/solve-cuts.js";
 import type { CutPlan, CutRequest } from "../../src/core/parts/cuts/types.js";
 import { milpText, type SolveMilp } from "../../src/core/parts/milp.js";
+import { readPlan } from "../../src/core/plan/read.js";
 
 /** Identical stock at one price each: the textbook's question 'how many'. */
 function rolls(
@@ -145,6 +148,27 @@ describe("against a solver of mixed-integer programs (HiGHS)", () => {
     const money = witness(request, solve);
     expect(own.total.priceMinor).toBe(money);
   });
+
+  // The pieces of the utility example, with the wire its comment offers: in fifths of a millimetre, as a foot is 304.8 mm.
+  test("the cut list of the utility example costs what the solver proves", () => {
+    const read = readPlan(readFileSync(new URL("../../examples/utility.yaml", import.meta.url), "utf8"));
+    if (!read.ok) throw new Error(JSON.stringify(read.problems[0]));
+    const kinds = workOutWhole(read.plan).layout.cuts.kinds;
+    const kind = kinds.find((one) => one.kind === "18 AWG, 2 cores");
+    expect(kind?.plan?.proof).toBe("proven");
+    const request: CutRequest = {
+      kind: "18 AWG, 2 cores",
+      pieces: (kind?.pieces ?? []).map(({ piece, lengthMm }) => ({ id: piece, lengthMm: lengthMm * 5 })),
+      stock: [
+        { id: "offcut a", lengthMm: Math.floor(11 * 1524), source: "offcut", count: 1 },
+        { id: "offcut b", lengthMm: Math.floor(6.5 * 1524), source: "offcut", count: 2 },
+        { id: "spool", lengthMm: 100 * 1524, source: "new", count: "any", priceMinor: 4600 },
+      ],
+      soldByLength: { id: "off the reel", stepMm: 1524, pricePerStepMinor: 55 },
+    };
+    expect(request.pieces.length).toBeGreaterThan(12);
+    expect(kind?.plan?.total.priceMinor).toBe(witness(request, solve));
+  }, 60_000);
 });
 
 /** Least money by a direct statement of the question, made without the project's own model. */

@@ -1,6 +1,7 @@
 import type { StockWire, WireOffer } from "../plan/model/layout.js";
 import type { Plan } from "../plan/model/plan.js";
 import type { Money } from "../quantity/money.js";
+import { inComparableMoney } from "./cuts/coarse-money.js";
 import { inFifths, inMillimetres, wholeFifths } from "./cuts/fine-steps.js";
 import { type WireLabel, wireLabels } from "./cuts/labels.js";
 import { solveCuts } from "./cuts/solve-cuts.js";
@@ -56,7 +57,8 @@ function cutFigures(
     stock: [...onHand, ...sold],
     ...(metered === undefined ? {} : { soldByLength: metered }),
   };
-  const solve = (asked: CutRequest) => inMillimetres(solveCuts(inFifths(asked), options));
+  const solve = (asked: CutRequest) =>
+    inMillimetres(inComparableMoney(inFifths(asked), (comparable) => solveCuts(comparable, options)));
   const first = solve(request);
   const tooLong = new Set(
     first.ok

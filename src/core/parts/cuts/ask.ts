@@ -41,6 +41,21 @@ export function checkRequest(request: CutRequest): void {
   whole("least useful rest in mm", request.minUsefulMm ?? 0, 0);
 }
 
+/**
+ * Whether lengths and prices of a request are small enough that every comparison of them is exact. `solveCuts` refuses what
+ * is not; whoever asks for an owner reckons in coarser money then, and claims no proof.
+ */
+export function comparesExactly({ pieces, stock, soldByLength, kerfMm = 0 }: CutRequest): boolean {
+  const totalMm = pieces.reduce((sum, { lengthMm }) => sum + lengthMm + kerfMm, 0);
+  const longest = Math.max(0, ...stock.map(({ lengthMm }) => lengthMm), soldByLength?.maxMm ?? totalMm);
+  const perMinor = pieces.length * longest + 1;
+  // A price that is not known counts as twice the dearest.
+  const dearest = 1 + 2 * Math.max(0, ...stock.map(({ priceMinor = 0 }) => priceMinor));
+  const steps = soldByLength === undefined ? 0 : Math.ceil(totalMm / soldByLength.stepMm) + pieces.length;
+  const metered = steps * ((soldByLength?.pricePerStepMinor ?? 0) * perMinor + (soldByLength?.stepMm ?? 0));
+  return pieces.length * (dearest * perMinor + longest) + metered < Number.MAX_SAFE_INTEGER / 4;
+}
+
 /** A request as a question without names, with the stock given (a selection of the request's). */
 export function ask(
   request: CutRequest,
