@@ -12,6 +12,7 @@ const loads: Partial<Readonly<Record<ViewId, Load>>> = {
   gear: () => import("../views/lists/lists-view.js"),
   log: () => import("../views/log/log-view.js"),
   terms: () => import("../views/terms/terms-view.js"),
+  outing: () => import("../views/outing/outing-view.js"),
   text: () => import("../views/text/text-view.js"),
 };
 

@@ -6,6 +6,7 @@ import { findings } from "./en/findings.js";
 import { keeping } from "./en/keeping.js";
 import { lists } from "./en/lists.js";
 import { log } from "./en/log.js";
+import { outing } from "./en/outing.js";
 import { settings } from "./en/settings.js";
 import { shell } from "./en/shell.js";
 import { slip } from "./en/slip.js";
@@ -25,6 +26,7 @@ export const en = {
   keeping,
   lists,
   log,
+  outing,
   settings,
   shell,
   slip,

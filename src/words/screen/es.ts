@@ -7,6 +7,7 @@ import { findings } from "./es/findings.js";
 import { keeping } from "./es/keeping.js";
 import { lists } from "./es/lists.js";
 import { log } from "./es/log.js";
+import { outing } from "./es/outing.js";
 import { settings } from "./es/settings.js";
 import { shell } from "./es/shell.js";
 import { slip } from "./es/slip.js";
@@ -26,6 +27,7 @@ export const es: ScreenWords = {
   keeping,
   lists,
   log,
+  outing,
   settings,
   shell,
   slip,
