@@ -25,11 +25,18 @@ async function type(page: Page, label: string, value: string) {
   await settled(page);
 }
 
+const open = (page: Page, what: string) => page.locator(`button.lane-name:has-text("${what}")`).click();
+
 /** What is said of what is on in the plan's text. */
 const lineOf = (text: string, what: string) =>
   text.split("\n").find((line) => line.includes(`{what: ${what}`)) ?? "";
 
-test("lamps dragged on at 19:00, a pump for 5 min in the hour, a motor at half; the battery follows each", async () => {
+// Some twenty edits of a plan of forty pieces, each worked out anew: seconds on a quiet machine, more on a busy one.
+const timeout = 180_000;
+
+test("lamps dragged on at 19:00, a pump for 5 min in the hour, a motor at half; the battery follows each", {
+  timeout,
+}, async () => {
   const { page } = await atOuting("launch");
   const left = () => page.locator(".outing-results tbody tr").first().locator("td").nth(1).textContent();
   const was = await left();
@@ -48,13 +55,12 @@ test("lamps dragged on at 19:00, a pump for 5 min in the hour, a motor at half; 
   await page.mouse.up();
   await settled(page);
 
-  await page.locator('[data-on="aft bilge pump"]').click();
+  await open(page, "aft bilge pump");
   await type(page, "Runs", "5 min each hour");
   await page.locator(".period-editor").getByRole("button", { name: "Done" }).click();
-  await page.locator('[data-on="drive motor"]').click();
-  const level = page.getByLabel("Share of its full draw");
-  await level.focus();
-  for (let step = 0; step < 4; step += 1) await level.press("ArrowRight");
+  await open(page, "drive motor");
+  await type(page, "Level", "45 %");
+  await page.getByLabel("Share of its full draw").press("ArrowRight");
   await settled(page);
   await expect.poll(left).not.toBe(was);
 
@@ -71,7 +77,7 @@ test("lamps dragged on at 19:00, a pump for 5 min in the hour, a motor at half; 
   await expect.poll(() => end.getAttribute("aria-valuetext")).toBe("22:30");
   await page.keyboard.press("ArrowLeft");
   await expect.poll(() => end.getAttribute("aria-valuetext")).toBe("22:25");
-  await page.locator('[data-on="floor lamp"]').click();
+  await open(page, "floor lamp");
   await type(page, "From", "19:45");
   await expect
     .poll(() => page.getByRole("slider", { name: "floor lamp: from" }).getAttribute("aria-valuetext"))
@@ -83,14 +89,16 @@ test("lamps dragged on at 19:00, a pump for 5 min in the hour, a motor at half; 
   expect(lineOf(await planText(page), "floor lamp")).toMatch(/from: 1 h 15 min, to: 3 h 55 min/);
 });
 
-test("on a phone: an outing too long for its battery shows when the reserve is reached and what gets too little; another outing is made and taken away", async () => {
+test("on a phone: an outing too long for its battery shows when the reserve is reached and what gets too little; another outing is made and taken away", {
+  timeout,
+}, async () => {
   const { page } = await atOuting("tender", phone);
   expect(
     await page.locator(".outing").evaluate((one) => one.scrollWidth - one.clientWidth),
   ).toBeLessThanOrEqual(24);
-  await type(page, "Lasts", "60 h");
-  await page.locator('[data-on="stern pole light"]').click();
-  await field(page, "To").fill("60 h");
+  await type(page, "Lasts", "100 h");
+  await open(page, "stern pole light");
+  await field(page, "To").fill("100 h");
   await field(page, "To").press("Enter");
   await settled(page);
   await page.locator(".moment").first().waitFor();

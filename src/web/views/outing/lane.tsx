@@ -94,10 +94,10 @@ export function Lane({ outing, index, hands, open, onOpen, readOnly }: LaneProps
   const how = howWords(period, words);
   return (
     <>
-      <span className="lane-name">
+      <button type="button" className="lane-name quiet" aria-expanded={open} onClick={onOpen}>
         <bdi>{period.what}</bdi>
         {how !== "" && <span className="hint"> {how}</span>}
-      </span>
+      </button>
       <div className="lane lane-time" ref={track}>
         <Lines lastsH={lastsH} />
         <button
