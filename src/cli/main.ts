@@ -12,6 +12,7 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   prove: () => import("./commands/prove.js"),
   netlist: () => import("./commands/netlist.js"),
   packet: () => import("./commands/packet.js"),
+  sheet: () => import("./commands/sheet.js"),
   boxes: () => import("./commands/boxes.js"),
   routes: () => import("./commands/routes.js"),
   cuts: () => import("./commands/cuts.js"),
@@ -31,6 +32,7 @@ const help = `skiffloom plans, checks and prints the 12 V or 24 V electrics of a
   skiffloom check PLAN      what is wrong with it, and what would be right
   skiffloom figures PLAN    every current, voltage, size, fuse and hour
   skiffloom packet PLAN     the pages for the garage, as PDF
+  skiffloom sheet PLAN      one part of the packet by itself, as PDF or SVG
   skiffloom boxes PLAN      each box: glands, holes, order of drilling; templates at true scale
   skiffloom routes PLAN     how every run lies, its slack, what to cut
   skiffloom cuts PLAN       what to cut from which length, and the flags for the ends

@@ -42,9 +42,28 @@ export interface Apart {
  * marks, holes and float; where the layout is given boxes with their templates, runs, cuts, terminations, flags
  * and shopping list; cautions.
  */
-export function packetPages(figures: Figures, shows: Shows, { hull, layout, work }: Apart = {}): Page[] {
+export function packetPages(figures: Figures, shows: Shows, apart: Apart = {}): Page[] {
   const paper = paperOf(shows.paper);
-  const sections: Section[] = [
+  const sections = packetSections(figures, shows, paper, apart);
+  const starts = firstPages([{ pages: ["summary"] }, ...sections]);
+  const contents = contentsOf(sections, starts);
+  const summary = summarySection(figures, shows, paper, contents);
+  return boundPages([summary, ...sections], paper, planWords(figures));
+}
+
+const planWords = ({ plan: { source } }: Figures) => ({
+  name: source.name,
+  rules: ruleSetWords[source.rules],
+});
+
+/** Every part of the packet that has something to say, after the summary. */
+function packetSections(
+  figures: Figures,
+  shows: Shows,
+  paper: Paper,
+  { hull, layout, work }: Apart,
+): Section[] {
+  return [
     loadList(figures, shows, paper),
     conductorSchedule(figures, shows, paper),
     protectionSchedule(figures, shows, paper),
@@ -59,11 +78,19 @@ export function packetPages(figures: Figures, shows: Shows, { hull, layout, work
       : [orderSection(work, shows, paper), builtSection(figures, work, shows, paper)]),
     cautionsSection(figures, shows, paper),
   ].filter(({ pages }) => pages.length > 0);
-  const starts = firstPages([{ pages: ["summary"] }, ...sections]);
-  const contents = contentsOf(sections, starts);
-  const summary = summarySection(figures, shows, paper, contents);
-  const { name, rules } = figures.plan.source;
-  return boundPages([summary, ...sections], paper, { name, rules: ruleSetWords[rules] });
+}
+
+/** The parts of a packet by title, each as pages of its own: one prints what is wanted today. */
+export function singleSheets(
+  figures: Figures,
+  shows: Shows,
+  apart: Apart = {},
+): { readonly title: string; readonly pages: readonly Page[] }[] {
+  const paper = paperOf(shows.paper);
+  return packetSections(figures, shows, paper, apart).map((section) => ({
+    title: section.title,
+    pages: boundPages([section], paper, planWords(figures)),
+  }));
 }
 
 function hullSections(hull: HullFigures, shows: Shows, paper: Paper): Section[] {

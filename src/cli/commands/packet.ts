@@ -1,11 +1,9 @@
-import { readFileSync } from "node:fs";
-import { fileURLToPath } from "node:url";
-import type { Shows } from "../../core/plan/model/plan.js";
-import { planWork } from "../../core/work/plan-work.js";
-import { packetPdf } from "../../packet/packet.js";
+import { makeFile } from "../../packet/files/make-file.js";
 import { readArguments } from "../arguments.js";
 import { writeWhole } from "../files.js";
+import { houseFonts } from "../fonts.js";
 import { loadWhole } from "../load.js";
+import { paperAsked } from "../paper.js";
 import { exit, InputProblem } from "../problem.js";
 
 export const help = `skiffloom packet PLAN [--to FILE] [--paper letter|a4] [--force]
@@ -23,32 +21,18 @@ export async function run(words: readonly string[]): Promise<number> {
     plan: true,
     flags: { to: "value", paper: "value", force: "switch" },
   });
-  const { figures, layout, hull } = loadWhole(given.plan);
-  const work = planWork(figures, { layout, hull });
-  const { shows } = figures.plan.source;
+  const whole = loadWhole(given.plan);
+  const { shows } = whole.figures.plan.source;
   const to = given.values.to ?? beside(given.plan);
-  const wanted = { ...shows, paper: paper(given.values.paper, shows) };
-  const pdf = await packetPdf(figures, wanted, fonts(), undefined, { hull, layout, work });
-  writeWhole(to, pdf, given.switches.has("force"));
+  const wanted = { ...shows, paper: paperAsked(given.values.paper, shows) };
+  const { content } = await makeFile(whole, { file: "packet" }, wanted, houseFonts);
+  writeWhole(to, content, given.switches.has("force"));
   process.stdout.write(`${to} written\n`);
   return exit.fine;
-}
-
-function paper(asked: string | undefined, shows: Shows): Shows["paper"] {
-  if (asked === undefined) return shows.paper;
-  if (asked === "letter" || asked === "a4") return asked;
-  throw new InputProblem([`--paper takes letter or a4, not ${asked}`]);
 }
 
 function beside(plan: string): string {
   if (plan === "-")
     throw new InputProblem(["a plan from standard input has no name: say where with --to FILE"]);
   return `${plan.replace(/\.(ya?ml|json)$/i, "")}.pdf`;
-}
-
-/** The fonts lie in the package, two folders above the built command. */
-function fonts() {
-  const read = (name: string) =>
-    readFileSync(fileURLToPath(new URL(`../../assets/fonts/${name}`, import.meta.url)));
-  return { regular: read("SourceSans3-Regular.ttf"), semibold: read("SourceSans3-SemiBold.ttf") };
 }

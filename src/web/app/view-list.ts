@@ -13,6 +13,7 @@ const loads: Partial<Readonly<Record<ViewId, Load>>> = {
   log: () => import("../views/log/log-view.js"),
   terms: () => import("../views/terms/terms-view.js"),
   outing: () => import("../views/outing/outing-view.js"),
+  print: () => import("../views/print/print-view.js"),
   text: () => import("../views/text/text-view.js"),
 };
 

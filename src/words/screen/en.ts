@@ -7,6 +7,7 @@ import { keeping } from "./en/keeping.js";
 import { lists } from "./en/lists.js";
 import { log } from "./en/log.js";
 import { outing } from "./en/outing.js";
+import { print } from "./en/print.js";
 import { settings } from "./en/settings.js";
 import { shell } from "./en/shell.js";
 import { slip } from "./en/slip.js";
@@ -27,6 +28,7 @@ export const en = {
   lists,
   log,
   outing,
+  print,
   settings,
   shell,
   slip,

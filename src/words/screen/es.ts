@@ -8,6 +8,7 @@ import { keeping } from "./es/keeping.js";
 import { lists } from "./es/lists.js";
 import { log } from "./es/log.js";
 import { outing } from "./es/outing.js";
+import { print } from "./es/print.js";
 import { settings } from "./es/settings.js";
 import { shell } from "./es/shell.js";
 import { slip } from "./es/slip.js";
@@ -28,6 +29,7 @@ export const es: ScreenWords = {
   lists,
   log,
   outing,
+  print,
   settings,
   shell,
   slip,

@@ -1,0 +1,127 @@
+import { netlistOf } from "../../core/circuit/netlist.js";
+import type { Whole } from "../../core/layout-figures.js";
+import { writeLoadTable } from "../../core/parts/tables/load-table.js";
+import { loadRows, priceRows, stockRows } from "../../core/parts/tables/plan-tables.js";
+import { writePriceTable } from "../../core/parts/tables/price-table.js";
+import { writeStockTable } from "../../core/parts/tables/stock-table.js";
+import type { Shows } from "../../core/plan/model/plan.js";
+import { planWork } from "../../core/work/plan-work.js";
+import { type PdfFonts, pdfDocument } from "../../drawing/writers/pdf.js";
+import { svgSheet } from "../../drawing/writers/svg.js";
+import { type Apart, packetPdf, singleSheets } from "../packet.js";
+
+export type PlanTable = "loads" | "stock" | "prices";
+
+/** One file out of a plan. Whatever face asks for it, it has the same bytes. */
+export type FileWanted =
+  | { readonly file: "packet" }
+  | { readonly file: "sheet"; readonly title: string }
+  /** One page of a sheet, counted from 1. */
+  | { readonly file: "page"; readonly title: string; readonly page: number }
+  | { readonly file: "circuit"; readonly corner: string }
+  | { readonly file: "table"; readonly table: PlanTable };
+
+export interface MadeFile {
+  /** Added to the name of the plan: `.pdf`, ` conductor schedule.pdf`. */
+  readonly ending: string;
+  readonly type: string;
+  /** Text is written as UTF-8. */
+  readonly content: Uint8Array | string;
+}
+
+/** What can be asked for, of a plan as it is. */
+export interface FileList {
+  readonly sheets: readonly { readonly title: string; readonly pages: number }[];
+  readonly corners: readonly string[];
+}
+
+/** What the packet prints besides the electrics. */
+const apartOf = ({ figures, layout, hull }: Whole): Apart => ({
+  hull,
+  work: planWork(figures, { layout, hull }),
+});
+
+export function fileList(whole: Whole, shows: Shows): FileList {
+  const { figures, circuit } = whole;
+  return {
+    sheets: singleSheets(figures, shows, apartOf(whole)).map(({ title, pages }) => ({
+      title,
+      pages: pages.length,
+    })),
+    corners: circuit.states.map(({ name }) => name),
+  };
+}
+
+/**
+ * Makes a file of what was worked out.
+ * @param fonts Of the house; needed for PDF only.
+ * @throws RangeError if there is no sheet, page or corner of that name.
+ */
+export async function makeFile(
+  whole: Whole,
+  wanted: FileWanted,
+  shows: Shows,
+  fonts: () => Promise<PdfFonts> | PdfFonts,
+): Promise<MadeFile> {
+  const { figures, circuit, layout } = whole;
+  switch (wanted.file) {
+    case "packet": {
+      const content = await packetPdf(figures, shows, await fonts(), undefined, apartOf(whole));
+      return { ending: ".pdf", type: "application/pdf", content };
+    }
+    case "sheet": {
+      const { title, pages } = sheetNamed(whole, shows, wanted.title);
+      const { name } = figures.plan.source;
+      const options = { title: `${name}: ${title}`, language: "en", fonts: await fonts() };
+      const content = await pdfDocument(
+        pages.map(({ sheet }) => sheet),
+        options,
+      );
+      return { ending: ` ${title.toLowerCase()}.pdf`, type: "application/pdf", content };
+    }
+    case "page": {
+      const { title, pages } = sheetNamed(whole, shows, wanted.title);
+      const page = pages[wanted.page - 1];
+      if (!page) throw new RangeError(`a page 1…${pages.length} of ${title} required, got ${wanted.page}`);
+      const number = pages.length === 1 ? "" : ` ${wanted.page}`;
+      return textFile(` ${title.toLowerCase()}${number}.svg`, "image/svg+xml", svgSheet(page.sheet));
+    }
+    case "circuit": {
+      if (!circuit.states.some(({ name }) => name === wanted.corner))
+        throw new RangeError(`a corner of the plan required, got ${wanted.corner}`);
+      const text = netlistOf(figures.plan, circuit, wanted.corner);
+      return textFile(` ${wanted.corner}.cir`, "text/plain", text);
+    }
+    case "table":
+      return textFile(` ${wanted.table}.csv`, "text/csv", tableText(wanted.table, { figures, layout }));
+    default:
+      return wanted satisfies never;
+  }
+}
+
+function sheetNamed(whole: Whole, shows: Shows, title: string) {
+  const sheets = singleSheets(whole.figures, shows, apartOf(whole));
+  const found = sheets.find((sheet) => sheet.title.toLowerCase() === title.toLowerCase());
+  if (!found)
+    throw new RangeError(
+      `a sheet of ${sheets.map((sheet) => sheet.title).join(", ")} required, got ${title}`,
+    );
+  return found;
+}
+
+function tableText(table: PlanTable, { figures, layout }: Pick<Whole, "figures" | "layout">): string {
+  switch (table) {
+    case "loads":
+      return writeLoadTable(loadRows(figures.plan));
+    case "stock":
+      return writeStockTable(stockRows(figures.plan.source));
+    case "prices":
+      return writePriceTable(priceRows(figures.plan.source, layout.parts));
+    default:
+      return table satisfies never;
+  }
+}
+
+function textFile(ending: string, type: string, text: string): MadeFile {
+  return { ending, type, content: text };
+}

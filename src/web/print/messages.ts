@@ -1,0 +1,24 @@
+import type { Shows } from "../../core/plan/model/plan.js";
+import type { ReadProblem } from "../../core/plan/source/problem.js";
+import type { FileList, FileWanted, MadeFile } from "../../packet/files/make-file.js";
+
+/** What the page asks of its press: what there is to print of a plan, or one file of it. */
+export interface PrintRequest {
+  readonly no: number;
+  readonly text: string;
+  readonly paper: Shows["paper"];
+  /** Lengths and conductor sizes as this person reads them; the paper is given apart. */
+  readonly shows: Shows;
+  readonly wanted: FileWanted | { readonly file: "list" };
+}
+
+export type PrintOutcome =
+  | { readonly is: "list"; readonly list: FileList }
+  | { readonly is: "file"; readonly made: MadeFile }
+  | { readonly is: "unreadable"; readonly problems: readonly ReadProblem[] }
+  | { readonly is: "fault"; readonly detail: string };
+
+export interface PrintAnswer {
+  readonly no: number;
+  readonly outcome: PrintOutcome;
+}

@@ -1,0 +1,39 @@
+import regularFont from "../../../assets/fonts/SourceSans3-Regular.ttf?url";
+import semiboldFont from "../../../assets/fonts/SourceSans3-SemiBold.ttf?url";
+import { type Whole, workOutWhole } from "../../core/layout-figures.js";
+import { readPlan } from "../../core/plan/read.js";
+import type { PdfFonts } from "../../drawing/writers/pdf.js";
+import { fileList, makeFile } from "../../packet/files/make-file.js";
+import type { PrintAnswer, PrintOutcome, PrintRequest } from "./messages.js";
+
+self.addEventListener("message", async ({ data }: MessageEvent<PrintRequest>) => {
+  const answer: PrintAnswer = { no: data.no, outcome: await outcomeOf(data) };
+  self.postMessage(answer);
+});
+
+let last: { readonly text: string; readonly whole: Whole } | undefined;
+
+async function outcomeOf({ text, shows, paper, wanted }: PrintRequest): Promise<PrintOutcome> {
+  try {
+    if (last?.text !== text) {
+      const read = readPlan(text);
+      if (!read.ok) return { is: "unreadable", problems: read.problems };
+      last = { text, whole: workOutWhole(read.plan) };
+    }
+    const asked = { ...shows, paper };
+    if (wanted.file === "list") return { is: "list", list: fileList(last.whole, asked) };
+    return { is: "file", made: await makeFile(last.whole, wanted, asked, houseFonts) };
+  } catch (error) {
+    return { is: "fault", detail: error instanceof Error ? (error.stack ?? error.message) : String(error) };
+  }
+}
+
+async function houseFonts(): Promise<PdfFonts> {
+  const read = async (address: string) => {
+    const answer = await fetch(address);
+    if (!answer.ok) throw new Error(`a font could not be read: ${answer.status}`);
+    return new Uint8Array(await answer.arrayBuffer());
+  };
+  const [regular, semibold] = await Promise.all([read(regularFont), read(semiboldFont)]);
+  return { regular, semibold };
+}

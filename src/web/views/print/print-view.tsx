@@ -1,0 +1,207 @@
+import { useId, useState } from "react";
+import type { FileList, FileWanted, PlanTable } from "../../../packet/files/make-file.js";
+import { usePlan, usePreferences, useShows, useWords } from "../../app/context.js";
+import { ReadProblems } from "../../app/read-problems.js";
+import { Icon } from "../../parts/icon.js";
+import { download, fileNameOf } from "../../state/files.js";
+import { type Making, usePress } from "./use-press.js";
+
+type Make = (wanted: FileWanted, what: string) => void;
+
+/** Pages for the garage and files for other tools, made in this browser. */
+export function View() {
+  const words = useWords();
+  const sound = usePlan(({ reading }) => reading.ok);
+  return (
+    <div className="print stack">
+      <h2 className="away">{words.views.names.print}</h2>
+      {sound ? <Everything /> : <ReadProblems />}
+    </div>
+  );
+}
+
+function Everything() {
+  const words = useWords().print;
+  const { list, making, make } = usePress();
+  return (
+    <>
+      <section className="print-packet">
+        <h3>{words.packet}</h3>
+        <p>{words.packetHint}</p>
+        <PaperChoice />
+        <Get what={words.getPacket} wanted={{ file: "packet" }} make={make} making={making} main />
+        <Outcome making={making} />
+        <p className="hint">{words.english}</p>
+      </section>
+      {list ? <Rest list={list} make={make} making={making} /> : <p>{words.listing}</p>}
+    </>
+  );
+}
+
+function Rest({ list, make, making }: { list: FileList; make: Make; making: Making }) {
+  const words = useWords().print;
+  const tables: readonly PlanTable[] = ["loads", "stock", "prices"];
+  return (
+    <>
+      <section>
+        <h3>{words.sheets}</h3>
+        <p className="hint">{words.sheetHint}</p>
+        <ul className="print-list">
+          {list.sheets.map(({ title, pages }) => (
+            <Sheet key={title} title={title} pages={pages} make={make} making={making} />
+          ))}
+        </ul>
+      </section>
+      <section>
+        <h3>{words.tables}</h3>
+        <div className="row">
+          {tables.map((table) => (
+            <Get
+              key={table}
+              what={words.tableOf(words.tableNames[table])}
+              wanted={{ file: "table", table }}
+              make={make}
+              making={making}
+            />
+          ))}
+        </div>
+      </section>
+      <Circuit corners={list.corners} make={make} making={making} />
+      <PlanFile />
+    </>
+  );
+}
+
+function Sheet({ title, pages, make, making }: { title: string; pages: number; make: Make; making: Making }) {
+  const words = useWords().print;
+  return (
+    <li>
+      <span>
+        <bdi lang="en">{title}</bdi> <span className="hint">{words.pages(pages)}</span>
+      </span>
+      <span className="row">
+        <Get
+          what={words.sheetPdf(title)}
+          short="PDF"
+          wanted={{ file: "sheet", title }}
+          make={make}
+          making={making}
+        />
+        {Array.from({ length: pages }, (_, index) => index + 1).map((page) => (
+          <Get
+            key={page}
+            what={words.pageSvg(title, page, pages)}
+            short={pages === 1 ? "SVG" : `SVG ${page}`}
+            wanted={{ file: "page", title, page }}
+            make={make}
+            making={making}
+          />
+        ))}
+      </span>
+    </li>
+  );
+}
+
+function Circuit({ corners, make, making }: { corners: readonly string[]; make: Make; making: Making }) {
+  const words = useWords();
+  const id = useId();
+  const [corner, setCorner] = useState("worst drop");
+  const chosen = corners.includes(corner) ? corner : corners[0];
+  if (chosen === undefined) return null;
+  const said = (name: string) =>
+    Object.hasOwn(words.circuits.corners, name) ? words.circuits.corners[name] : name;
+  return (
+    <section>
+      <h3>{words.print.circuit}</h3>
+      <p className="hint">{words.print.circuitHint}</p>
+      <div className="row">
+        <label htmlFor={id} className="print-label">
+          {words.print.corner}
+        </label>
+        <select id={id} value={chosen} onChange={(event) => setCorner(event.target.value)}>
+          {corners.map((name) => (
+            <option key={name} value={name}>
+              {said(name)}
+            </option>
+          ))}
+        </select>
+        <Get
+          what={words.print.getCircuit}
+          wanted={{ file: "circuit", corner: chosen }}
+          make={make}
+          making={making}
+        />
+      </div>
+    </section>
+  );
+}
+
+function PlanFile() {
+  const words = useWords().print;
+  const text = usePlan((state) => state.text);
+  const name = usePlan(({ record }) => record.name);
+  return (
+    <section>
+      <h3>{words.planFile}</h3>
+      <p className="hint">{words.planHint}</p>
+      <button
+        type="button"
+        onClick={() => download(new Blob([text], { type: "application/yaml" }), `${fileNameOf(name)}.yaml`)}
+      >
+        <Icon name="save" /> {words.getPlan}
+      </button>
+    </section>
+  );
+}
+
+function Get(props: {
+  what: string;
+  short?: string;
+  wanted: FileWanted;
+  make: Make;
+  making: Making;
+  main?: boolean;
+}) {
+  const { what, short, wanted, make, making } = props;
+  return (
+    <button
+      type="button"
+      className={props.main === true ? "main get" : "get"}
+      aria-label={short === undefined ? undefined : what}
+      aria-busy={making.is === "making" && making.what === what}
+      onClick={() => making.is !== "making" && make(wanted, what)}
+    >
+      <Icon name="save" /> {short ?? what}
+    </button>
+  );
+}
+
+function Outcome({ making }: { making: Making }) {
+  const words = useWords().print;
+  return (
+    <p role="status" className={making.is === "failed" ? "problem" : "print-outcome"}>
+      {making.is === "making" && words.making}
+      {making.is === "made" && words.made(making.file)}
+      {making.is === "failed" && `${words.failed} ${making.detail.split("\n")[0] ?? ""}`}
+    </p>
+  );
+}
+
+function PaperChoice() {
+  const words = useWords();
+  const { paper } = useShows();
+  const [, set] = usePreferences();
+  return (
+    <fieldset className="choice">
+      <legend>{words.print.paper}</legend>
+      <div className="choice-row">
+        {(["letter", "a4"] as const).map((each) => (
+          <label key={each}>
+            <input type="radio" name="paper" checked={each === paper} onChange={() => set({ paper: each })} />
+            {words.settings[each]}
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}

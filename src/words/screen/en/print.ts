@@ -1,0 +1,42 @@
+/** Pages for the garage, and files for other tools. */
+export const print = {
+  packet: "The packet",
+  packetHint:
+    "Everything for the garage as one PDF, at true size. Measure the bar on a template before you drill by it.",
+  getPacket: "Packet as PDF",
+  making: "Being made …",
+  made: (file: string) => `${file} is in your downloads.`,
+  failed: "It could not be made. Your plan is kept; nothing is lost.",
+  paper: "Paper",
+  sheets: "Single sheets",
+  sheetHint: "One part of the packet by itself.",
+  sheetPdf: (title: string) => `${title} as PDF`,
+  pageSvg: (title: string, page: number, pages: number) =>
+    pages === 1 ? `${title} as SVG` : `${title}, page ${page} of ${pages}, as SVG`,
+  pages: (count: number) => (count === 1 ? "1 page" : `${count} pages`),
+  listing: "Working out what there is to print …",
+  templates: "Templates",
+  templateHint: "Each face that is drilled, at true scale: DXF for a machine, SVG for paper.",
+  templateOf: (what: string, form: string) => `${what} as ${form}`,
+  tables: "Tables for a spreadsheet",
+  tableNames: {
+    loads: "Loads",
+    stock: "Stock on hand",
+    prices: "Prices",
+    list: "Shopping list",
+    cuts: "Cut list",
+    flags: "Flags for the wires",
+    holes: "Holes of the boxes",
+    runs: "Runs",
+  },
+  tableOf: (name: string) => `${name} as CSV`,
+  circuit: "The circuit for a simulator",
+  circuitHint:
+    "SPICE text with every element named after its run, leg or gear, so that anyone can check the figures.",
+  corner: "Case",
+  getCircuit: "Circuit as SPICE",
+  planFile: "The plan itself",
+  planHint: "The file that everything follows from, with your own comments in it.",
+  getPlan: "Plan as YAML",
+  english: "The pages and tables are in English.",
+};
