@@ -34,7 +34,9 @@ export async function run(words: readonly string[]): Promise<number> {
     );
     return exit.fine;
   }
-  const found = sheets.find(({ title }) => title.toLowerCase() === only.toLowerCase());
+  const found =
+    sheets.find(({ title }) => title === only) ??
+    sheets.find(({ title }) => title.toLowerCase() === only.toLowerCase());
   if (!found)
     throw new InputProblem([
       harmless(

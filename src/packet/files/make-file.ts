@@ -101,7 +101,8 @@ export async function makeFile(
 
 function sheetNamed(whole: Whole, shows: Shows, title: string) {
   const sheets = singleSheets(whole.figures, shows, apartOf(whole));
-  const found = sheets.find((sheet) => sheet.title.toLowerCase() === title.toLowerCase());
+  const alike = (sheet: { title: string }) => sheet.title.toLowerCase() === title.toLowerCase();
+  const found = sheets.find((sheet) => sheet.title === title) ?? sheets.find(alike);
   if (!found)
     throw new RangeError(
       `a sheet of ${sheets.map((sheet) => sheet.title).join(", ")} required, got ${title}`,
