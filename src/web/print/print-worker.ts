@@ -1,5 +1,3 @@
-import regularFont from "../../../assets/fonts/SourceSans3-Regular.ttf?url";
-import semiboldFont from "../../../assets/fonts/SourceSans3-SemiBold.ttf?url";
 import { type Whole, workOutWhole } from "../../core/layout-figures.js";
 import { readPlan } from "../../core/plan/read.js";
 import type { PdfFonts } from "../../drawing/writers/pdf.js";
@@ -10,6 +8,10 @@ self.addEventListener("message", async ({ data }: MessageEvent<PrintRequest>) =>
   const answer: PrintAnswer = { no: data.no, outcome: await outcomeOf(data) };
   self.postMessage(answer);
 });
+
+/** The same files the command line reads; the build puts them beside the page. */
+const regularFont = new URL("../../../assets/fonts/SourceSans3-Regular.ttf", import.meta.url);
+const semiboldFont = new URL("../../../assets/fonts/SourceSans3-SemiBold.ttf", import.meta.url);
 
 let last: { readonly text: string; readonly whole: Whole } | undefined;
 
@@ -29,7 +31,7 @@ async function outcomeOf({ text, shows, paper, wanted }: PrintRequest): Promise<
 }
 
 async function houseFonts(): Promise<PdfFonts> {
-  const read = async (address: string) => {
+  const read = async (address: URL) => {
     const answer = await fetch(address);
     if (!answer.ok) throw new Error(`a font could not be read: ${answer.status}`);
     return new Uint8Array(await answer.arrayBuffer());
