@@ -177,7 +177,7 @@ export function marksBench(): BenchRow[] {
 
 /** The same from a plan as it is written: `examples/launch.yaml`, everything, and one lamp moved with its twin. */
 function fromPlan(): BenchRow[] {
-  const read = readPlan(readFileSync(new URL("../examples/launch.yaml", import.meta.url), "utf8"));
+  const read = readPlan(readFileSync("examples/launch.yaml", "utf8"));
   if (!read.ok) throw new Error("examples/launch.yaml must be sound");
   const plan = completePlan(read.plan);
   const figures = workOutHull(plan);

@@ -1,4 +1,5 @@
 import { type Bounds, boundsOf } from "./bounds.js";
+import { fitText } from "./fonts/wrap.js";
 import { box, type TextStyle, text } from "./make.js";
 import type { Point, Shape, Text } from "./shapes.js";
 
@@ -10,6 +11,7 @@ export interface Label {
   readonly clearMm: number;
 }
 
+const usualMm = 3.2;
 const turns = [45, 135, 315, 225, 0, 180, 90, 270];
 
 /**
@@ -25,7 +27,9 @@ export function placeLabels(
   const shapes: Shape[] = [];
   const left: Label[] = [];
   for (const label of labels) {
-    const found = candidates(label).find((one) => fits(boundsOf(one), frame, put));
+    const found = candidates({ ...label, words: shortened(label) }).find((one) =>
+      fits(boundsOf(one), frame, put),
+    );
     if (found === undefined) {
       left.push(label);
       continue;
@@ -43,8 +47,15 @@ export function placeLabels(
   return { shapes, left };
 }
 
+/** A name longer than this is cut: a label is there to find the thing, and its full name stands in a table [mm]. */
+const mostMm = 45;
+
+function shortened({ words, style = {} }: Label): string {
+  return fitText(words, mostMm, { sizeMm: style.sizeMm ?? usualMm, weight: style.weight ?? "regular" });
+}
+
 function candidates({ at, words, style = {}, clearMm }: Label): Text[] {
-  const sizeMm = style.sizeMm ?? 3.2;
+  const sizeMm = style.sizeMm ?? usualMm;
   return [0, 2.5, 5, 8].flatMap((more) =>
     turns.map((deg) => {
       const reach = clearMm + more;

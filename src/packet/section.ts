@@ -1,3 +1,4 @@
+import { textWidthMm } from "../drawing/fonts/measure.js";
 import { fitText } from "../drawing/fonts/wrap.js";
 import { line, points, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
@@ -56,10 +57,11 @@ function pageHeading(section: Section, continued: boolean, paper: Paper): Shape[
   const widthMm = paper.right - paper.left;
   const title = fitText(section.title, widthMm * 0.6, titleType);
   const subtitleType = { sizeMm: points(10.5), weight: "regular" } as const;
+  const room = widthMm - textWidthMm(title, titleType.sizeMm, titleType.weight) - 6;
   const beside = `${section.subtitle}${continued ? " (continued)" : ""}`.trim();
   return [
     text(paper.left, y, title, titleType),
-    text(paper.right, y, fitText(beside, widthMm * 0.56, subtitleType), {
+    text(paper.right, y, fitText(beside, Math.min(room, widthMm * 0.56), subtitleType), {
       ...subtitleType,
       anchor: "end",
       colour: "soft",

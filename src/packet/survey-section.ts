@@ -81,6 +81,8 @@ function drawing(
   };
 }
 
+const nameType = (head: boolean) => ({ sizeMm: points(9.5), weight: head ? "semibold" : "regular" }) as const;
+
 const mostNext = 4;
 const nextMm = 11;
 
@@ -138,13 +140,12 @@ function stationTable(
         ? [box(x + at(index) - columnMm / 2 + 0.8, y - 2, columnMm - 1.6, 6.2, { stroke: strokes.fine })]
         : [text(x + at(index), y, one, { sizeMm, weight, anchor: "middle" })],
     );
-  const row = (name: string, words: readonly (string | undefined)[], head = false): Piece => ({
+  const row = (name: string, of: string, words: readonly (string | undefined)[], head = false): Piece => ({
     heightMm: rowMm,
     keepWithNext: head,
     draw: (x, top) => [
-      text(x, top - 5.4, name, {
-        sizeMm: points(9.5),
-        weight: head ? "semibold" : "regular",
+      text(x, top - 5.4, `${fitText(name, nameMm - 14, nameType(head))}${of}`, {
+        ...nameType(head),
         colour: head ? "soft" : "ink",
       }),
       ...cells(top - 5.4, x, words, head ? "semibold" : "regular"),
@@ -153,13 +154,15 @@ function stationTable(
   });
   return [
     row(
-      `station, ${shows.lengths === "inches" ? "in" : "mm"}`,
+      "station",
+      `, ${shows.lengths === "inches" ? "in" : "mm"}`,
       stations.map((x) => short(x, shows)),
       true,
     ),
-    ...rowsOf(hull, form, stations).map(({ name, values }) =>
+    ...rowsOf(hull, form, stations).map(({ name, of, values }) =>
       row(
         name,
+        of,
         values.map((value) =>
           value === "none" ? "–" : value === undefined ? undefined : short(value, shows),
         ),
@@ -188,6 +191,8 @@ function lengthInches(valueM: number): string {
 
 interface RowOf {
   readonly name: string;
+  /** `, out` or `, up`. */
+  readonly of: string;
   readonly values: readonly (number | "none" | undefined)[];
 }
 
@@ -212,8 +217,8 @@ function rowsOf(hull: HullFigures, form: FormFigures, stations: readonly number[
     };
     const centre = one.points.every(([, y]) => Math.abs(y) < 1e-6);
     return [
-      ...(centre ? [] : [{ name: `${one.name}, out`, values: stations.map((x) => value(x, 1)) }]),
-      { name: `${one.name}, up`, values: stations.map((x) => value(x, 2)) },
+      ...(centre ? [] : [{ name: one.name, of: ", out", values: stations.map((x) => value(x, 1)) }]),
+      { name: one.name, of: ", up", values: stations.map((x) => value(x, 2)) },
     ];
   });
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { workOut } from "../../src/core/figures.js";
+import { workOutWhole } from "../../src/core/layout-figures.js";
 import { boundsOf } from "../../src/drawing/bounds.js";
 import { dxfSheet } from "../../src/drawing/writers/dxf.js";
 import { svgSheet } from "../../src/drawing/writers/svg.js";
@@ -30,6 +30,12 @@ describe.each(Object.entries(hostile))("names of %s", (_, name) => {
     ...plan.gear,
     ...plan.runs,
     ...plan.outings,
+    ...(plan.craft.form?.kind === "survey" ? plan.craft.form.lines : []),
+    ...plan.hull.references,
+    ...plan.hull.faces,
+    ...plan.hull.faces.flatMap(({ zones, openings, holes }) => [...zones, ...openings, ...holes]),
+    ...(plan.hull.float?.people ?? []),
+    ...(plan.hull.float?.other ?? []),
   ];
   // Kept apart by a number, as names in a plan are.
   for (const [index, thing] of things.entries()) names.set(thing.name, `${name}${index}`);
@@ -37,9 +43,16 @@ describe.each(Object.entries(hostile))("names of %s", (_, name) => {
     for (const [index, way] of panel.ways.entries()) names.set(way.name, `${name} w${index}`);
   names.set(plan.name, name);
   const changed = renamed(plan, names);
-  const { figures } = workOut(changed);
+  const { figures, hull } = workOutWhole(changed);
   expect(figures.plan.gear.every((gear) => gear.name.includes(name))).toBe(true);
-  const pages = packetPages(figures, changed.shows);
+  const pages = packetPages(figures, changed.shows, { hull });
+
+  test("change nothing of the hull but the names", () => {
+    expect(hull.problems).toEqual([]);
+    expect(hull.faces.every((face) => face.name.includes(name))).toBe(true);
+    expect(hull.faces.flatMap(({ sides }) => sides.flatMap(({ marks }) => marks)).length).toBe(8);
+    expect(pages.filter(({ caption }) => caption.startsWith("Marks")).length).toBeGreaterThanOrEqual(3);
+  });
 
   test("keep inside the page, and off each other", () => {
     for (const { sheet, caption } of pages) {
@@ -55,7 +68,7 @@ describe.each(Object.entries(hostile))("names of %s", (_, name) => {
   });
 
   test("stay words in every format", async () => {
-    const pdf = await packetPdf(figures, changed.shows, fonts);
+    const pdf = await packetPdf(figures, changed.shows, fonts, undefined, { hull });
     expect(poppler("pdfinfo", pdf)).toMatch(new RegExp(`Pages: +${pages.length}\\n`));
     const read = poppler("pdftotext", pdf);
     expect(read).toMatch(new RegExp(`page ${pages.length} of ${pages.length}`));

@@ -26,6 +26,17 @@ const nameKeys = new Set([
   "what",
   "on",
   "oneAtATime",
+  // the hull's: faces, lines, points and what stands there
+  "face",
+  "line",
+  "lower",
+  "upper",
+  "from",
+  "to",
+  "straightTo",
+  "mark",
+  "behind",
+  "space",
 ]);
 
 /** The same plan with names changed wherever they stand. */

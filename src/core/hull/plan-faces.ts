@@ -211,6 +211,8 @@ export function stretchesOf(
     const edge = edgeOf(face, edgeName);
     const { uKnots } = face.patch;
     const [u0, u1] = [uKnots[0] ?? 0, uKnots.at(-1) ?? 1];
+    if (toM <= u0 || fromM >= u1) return [];
+    const [low, high] = [Math.max(fromM, u0), Math.min(toM, u1)];
     // where the row itself, square off the edge, meets the zone's station
     const along = (u: number) => {
       let share = (u - u0) / (u1 - u0);
@@ -218,7 +220,7 @@ export function stretchesOf(
         share += (u - squareOff(face, edge, share, row.offM)[0]) / (u1 - u0);
       return edgeLengthM(face, edge, 0, share);
     };
-    return [{ name, fromM: along(fromM), toM: along(toM) }];
+    return [{ name, fromM: along(low), toM: along(high) }];
   });
 }
 

@@ -102,8 +102,8 @@ export function holeOf(ground: HoleGround, placed: Placed, clearance: Clearance 
     ...(reach === undefined ? {} : { reach }),
     problems: [
       ...(toMark ? (cut?.problems ?? []) : []),
-      // a hole that is there is a neighbour to the others, and no longer a question itself
-      ...(toMark ? (clearance?.problems ?? []) : []),
+      // a hole that is there is a neighbour to the others, and no longer a question itself: unless it is where there is no face
+      ...(clearance?.problems ?? []).filter(({ problem }) => toMark || problem === "off the face"),
       ...(toMark && material !== undefined ? materialProblems(placed, material, sheetMm) : []),
       ...(reach?.problems ?? []),
     ],

@@ -81,10 +81,9 @@ function placeOf(
     const face = faces.get(place.face);
     const spot = face && spotOfPlace(face, place.place, () => undefined);
     if (face === undefined || spot === undefined) return undefined;
+    if (!isOn(face, spot)) return { problem: "off the face", at: name, terms: { what: "reference point" } };
     const { point, along, up } = frameAt(face, spot);
-    return isOn(face, spot)
-      ? { point, free: [along, up] }
-      : { problem: "off the face", at: name, terms: { what: "reference point" } };
+    return { point, free: [along, up] };
   }
   const line = form?.lines.find((one) => one.name === place.line);
   if (line === undefined) return undefined;

@@ -71,13 +71,28 @@ export function shareAlong(face: Face, edge: Edge, from: number, alongM: number)
   return share;
 }
 
-/** Spot reached by going square off an edge into the face [m]. */
+/**
+ * Spot reached by going square off an edge into the face [m]; it may lie off the face. Beyond its edges a curved face has no shape to go by, so
+ * what lies far off it comes back as some spot that is plainly off it.
+ */
 export function squareOff(face: Face, edge: Edge, share: number, offM: number): Spot {
-  const spot = spotOnEdge(edge, share);
-  const inward = inwardAt(face, edge, share);
-  if (face.kind === "curved") return shoot(face.patch, spot, inward, offM);
-  return [spot[0] + dot(inward, face.along) * offM, spot[1] + dot(inward, face.up) * offM];
+  if (face.kind === "flat") {
+    const spot = spotOnEdge(edge, share);
+    const inward = inwardAt(face, edge, share);
+    return [spot[0] + dot(inward, face.along) * offM, spot[1] + dot(inward, face.up) * offM];
+  }
+  const start = Math.max(-farShare, Math.min(1 + farShare, Number.isNaN(share) ? 1 + farShare : share));
+  const spot = spotOnEdge(edge, start);
+  const mostM = 2 * straightM(placeOn(face, edge.from), placeOn(face, edge.to));
+  if (start === share && Math.abs(offM) <= mostM) {
+    const reached = shoot(face.patch, spot, inwardAt(face, edge, share), offM);
+    if (reached.every(Number.isFinite)) return reached;
+  }
+  return [spot[0], spot[1] + 2 * Math.sign(offM)];
 }
+
+/** How far off the ends of an edge, as a share of it, its shape is still gone by. */
+const farShare = 0.5;
 
 /** Direction along the edge, from its start to its end. */
 export function aheadAt(face: Face, edge: Edge, share: number): Point {

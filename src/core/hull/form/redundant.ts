@@ -70,22 +70,23 @@ export function impliedM(form: Form, one: RedundantMeasurement): number {
   }
 }
 
-function girthM(form: Form, lower: string, upper: string, atM: number): number {
+function girthM(form: Form, line: string, toLine: string, atM: number): number {
   const pieces = 24;
-  const present = form.lines.map((line, i) => ({ line, i })).filter(({ line }) => reaches(line, atM));
+  const present = form.lines.map((each, i) => ({ each, i })).filter(({ each }) => reaches(each, atM));
   const section = sectionAt(form, atM, pieces);
   // walk the section span by span: a flat span is one piece, a round one has `pieces`
   let index = 0;
   const places = new Map<string, number>();
-  for (const [k, { line, i }] of present.entries()) {
-    places.set(line.name, index);
+  for (const [k, { each, i }] of present.entries()) {
+    places.set(each.name, index);
     if (k < present.length - 1) index += form.spans[i] === "round" ? pieces : 1;
   }
-  const [from, to] = [places.get(lower), places.get(upper)];
-  if (from === undefined || to === undefined || !(to > from))
+  const [one, other] = [places.get(line), places.get(toLine)];
+  if (one === undefined || other === undefined || one === other)
     throw new RangeError(
-      `girth must run up from one line to another that reaches ${atM} m, got ${lower} to ${upper}`,
+      `girth must run from one line to another, both reaching ${atM} m, got ${line} to ${toLine}`,
     );
+  const [from, to] = [Math.min(one, other), Math.max(one, other)];
   let sum = 0;
   for (let k = from; k < to; k++) {
     const [a, b] = [section[k], section[k + 1]];

@@ -76,9 +76,9 @@ class HullNames {
     for (const [index, one] of form.checks.entries()) {
       this.checkLine(one.line, [...path, "checks", index, "line"]);
       if (one.kind !== "girth") continue;
-      const above = order.slice(order.indexOf(one.line) + 1);
-      if (!above.includes(one.to))
-        this.tell("unknown line", [...path, "checks", index, "to"], one.to, choice(above));
+      const others = order.filter((name) => name !== one.line);
+      if (!others.includes(one.to))
+        this.tell("unknown line", [...path, "checks", index, "to"], one.to, choice(others));
     }
   }
 
@@ -90,7 +90,11 @@ class HullNames {
       const order = this.lines;
       if (order?.includes(lower)) {
         const above = order.slice(order.indexOf(lower) + 1);
-        if (!above.includes(upper)) this.tell("unknown line", [...path, "strip", 1], upper, choice(above));
+        // written the wrong way round it is the lower one that has nothing above it
+        if (above.length === 0)
+          this.tell("unknown line", [...path, "strip", 0], lower, choice(order.slice(0, -1)));
+        else if (!above.includes(upper))
+          this.tell("unknown line", [...path, "strip", 1], upper, choice(above));
       }
     }
     for (const { name, at } of face.openings) this.checkPlace(at, face, [...path, "openings", name, "at"]);
