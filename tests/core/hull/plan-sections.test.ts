@@ -63,7 +63,7 @@ describe("rows and pairs", () => {
     ["count: 6", "count: 5", "odd pair: gear / lamp / pair"],
     ["on: side\n", "on: sides\n", "unknown face: gear / lamp / on"],
     ["below: sheer", "below: chine", "unknown line: gear / lamp / row / below"],
-    ["strip: [chine, sheer]", "strip: [sheer, chine]", "unknown line: faces / side / strip / 1"],
+    ["strip: [chine, sheer]", "strip: [sheer, chine]", "unknown line: faces / side / strip / 0"],
     ["on: sheer, along", "on: shear, along", "unknown line: references / rowlock / on"],
     ["to: 110 in, pair: true", "to: 110 in", "one side only: gear / lamp / pair"],
     ["straight to: [side]", "straight to: [deck]", "unknown face: references / stem / straight to"],
