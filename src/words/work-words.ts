@@ -131,11 +131,11 @@ export function namesText(names: readonly string[]): string {
 
 /** One line that says what to do: `Draw lamp trunk from helm to fore box`. */
 export function stepTitle(step: Step): string {
-  const { pieces, at } = step;
+  const { pieces, at, doneBefore } = step;
   const what = namesText(pieces);
   const where = namesText([...new Set(at)]);
   const ends = at.length > 1 ? ` from ${at[0]} to ${at.at(-1)}` : "";
-  const more = step.doneBefore === undefined || step.doneBefore.length === 0 ? "" : " (the rest is done)";
+  const more = doneBefore === undefined || doneBefore.length === 0 ? "" : " (the rest is done)";
   const titles: Readonly<Record<Task, string>> = {
     "survey boat": "Survey the boat and lay out everything",
     "survey run": `Measure the way of ${what}${ends}`,
@@ -162,8 +162,10 @@ export function stepTitle(step: Step): string {
     "connect end": `Connect ${what} at ${where}`,
     "secure run": `Secure ${what}${ends}`,
     "label run": `Label both ends of ${what}`,
-    "prove continuity": "Prove continuity of every circuit",
-    "prove polarity": "Prove polarity at every piece of gear",
+    "prove continuity":
+      doneBefore === undefined ? "Prove continuity of every circuit" : `Prove continuity to ${what}`,
+    "prove polarity":
+      doneBefore === undefined ? "Prove polarity at every piece of gear" : `Prove polarity at ${what}`,
     "prove insulation": "Prove insulation between the poles and to the hull",
     "battery on": `Connect ${where}: positive, then negative, then its main fuse`,
     "prove way": `Switch ${where} on for the first time and measure`,

@@ -3,6 +3,7 @@ import type { Edit } from "../../core/plan/edits/edit.js";
 import { readMoment } from "../../core/quantity/moments.js";
 import { nearestOf } from "../../core/quantity/nearest.js";
 import { planWork, type WorkFigures } from "../../core/work/plan-work.js";
+import { takeBuiltEdits } from "../../core/work/take-built.js";
 import { finishEdits, noteEdits, tickEdits, undoEdits } from "../../core/work/work-edits.js";
 import { workJson } from "../../core/work/work-json.js";
 import { editProblemSentence } from "../../words/edit-problems.js";
@@ -26,7 +27,8 @@ over your free hours and fewest changes of tool; what rests meanwhile, and what 
   --done STEP  tick a step: it and what it made are written into the plan
   --undo STEP  take the last tick of a step back
   --note TEXT  a note with the tick, or for --step
-  --finish NAME  the project is done; the next starts from what was built
+  --finish NAME  the project is done: the plan takes the sizes, fuses, lengths and holes that were built, and the next
+               project starts from them
   --now WHEN   take this for the time now, such as '2026-04-11 19:20'
   --json       everything as data (docs/json.md)
 
@@ -101,7 +103,7 @@ function asked(
     if (edits.length === 0) throw new InputProblem([`${harmless(undo)} is not ticked${nearest(undo, work)}`]);
     return edits;
   }
-  if (finish !== undefined) return finishEdits(finish, nowMin, note);
+  if (finish !== undefined) return [...takeBuiltEdits(loaded.figures), ...finishEdits(finish, nowMin, note)];
   if (note === undefined && step === undefined) return [];
   if (note === undefined || step === undefined)
     throw new InputProblem(["a note needs both --note TEXT and --step STEP (or --done STEP)"]);

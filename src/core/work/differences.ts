@@ -110,7 +110,13 @@ function countedAlike(a: Place, b: Place): boolean {
   return a.from === b.from && a.edge?.off === b.edge?.off && a.edge?.line === b.edge?.line;
 }
 
-function entryDifferences(built: BuiltEntry, { runs }: CompletePlan, { entries }: WorkFacts): Difference[] {
+function entryDifferences(
+  built: BuiltEntry,
+  { runs, boxes, panels }: CompletePlan,
+  { entries }: WorkFacts,
+): Difference[] {
+  // the plan names the holes of this box one by one: they are those that exist
+  if ([...boxes, ...panels].some(({ name, holes }) => name === built.box && holes !== undefined)) return [];
   const isSpare = isSpareEntry(built.run);
   const [name = ""] = built.run.split(" / ");
   const run = runs.find((one) => one.name === name);

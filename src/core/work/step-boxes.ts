@@ -4,8 +4,13 @@ import type { EntryHole, WorkFacts, WorkInput } from "./work-input.js";
 
 /** Steps of boxes and panels: mark, drill, deburr, fill, mount, seal the entries, close. */
 export function addBoxes(graph: GraphBuilder, { plan }: WorkInput, facts: WorkFacts): void {
+  const ticked = new Set(
+    [plan.source.work, ...plan.source.work.projects].flatMap(({ workDone }) =>
+      workDone.map(({ step }) => step),
+    ),
+  );
   const panels = new Set(plan.panels.map(({ name }) => name));
-  for (const { name } of [...plan.boxes, ...plan.panels]) {
+  for (const { name, holes: own } of [...plan.boxes, ...plan.panels]) {
     const isPanel = panels.has(name);
     const runs = plan.runs.filter(({ from, to }) => from.place === name || to.place === name);
     const holes: readonly EntryHole[] | undefined = facts.entries?.get(name);
@@ -21,8 +26,13 @@ export function addBoxes(graph: GraphBuilder, { plan }: WorkInput, facts: WorkFa
       ...(on === undefined ? {} : { face: on }),
     }));
     const drawing = { sheet: "template" as const, of: name };
-    const about = { kind: "cut box" as const, at, pieces, drawing };
-    graph.add({
+    // a box that is drilled already is not drilled again; a step that was ticked when it was not stays on record
+    const drilled = own !== undefined;
+    const about = { kind: "cut box" as const, at, pieces: drilled ? [] : pieces, drawing };
+    const cut = (step: Parameters<GraphBuilder["add"]>[0]): void => {
+      if (!drilled || ticked.has(step.id)) graph.add(step);
+    };
+    cut({
       ...about,
       id: `mark box / ${name}`,
       task: "mark box",
@@ -31,7 +41,7 @@ export function addBoxes(graph: GraphBuilder, { plan }: WorkInput, facts: WorkFa
       consumables: [{ what: "masking tape", count: 1 }],
     });
     graph.wait(`mark box / ${name}`, "survey / boat", "measure before cutting");
-    graph.add({
+    cut({
       ...about,
       id: `drill box / ${name}`,
       task: "drill box",
@@ -41,7 +51,7 @@ export function addBoxes(graph: GraphBuilder, { plan }: WorkInput, facts: WorkFa
       caution: "drilling",
     });
     graph.wait(`drill box / ${name}`, `mark box / ${name}`, "mark before drilling");
-    graph.add({
+    cut({
       ...about,
       id: `deburr box / ${name}`,
       task: "deburr box",

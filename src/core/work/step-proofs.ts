@@ -29,6 +29,7 @@ export function addProofs(graph: GraphBuilder, { plan, protection }: WorkInput):
       kind: "prove dead",
       task: `prove ${proof}`,
       at: plan.panels.map(({ name }) => name),
+      pieces: proof === "insulation" ? [] : plan.gear.map(({ name }) => name),
       minutes:
         workMinutes.reading * Math.max(1, proof === "insulation" ? plan.panels.length * 2 : plan.gear.length),
       readings: [proof],

@@ -4,6 +4,7 @@ import type { Written } from "../source/written.js";
 import { located } from "./field.js";
 import type { Locator } from "./locate.js";
 import { hullRenameSteps } from "./rename-hull.js";
+import { workRenameSteps } from "./rename-work.js";
 import type { Step } from "./step.js";
 import type { Steps } from "./steps-of.js";
 import { keyText } from "./value.js";
@@ -27,7 +28,27 @@ export function renameSteps(locator: Locator, at: string, to: string): Steps {
       const now = renamed(text, run);
       if (now !== text) steps.push({ do: "set", path, to: keyText(now) });
     }
+  steps.push(...workRenameSteps(locator, recordRenamer(location.kind, old, to)));
   return [...steps, { do: "rename", path: location.path, to }];
+}
+
+/** In records only names of things one builds with are followed. A way's own name is too common a word there: `helm / lamps`. */
+function recordRenamer(kind: string, old: string, to: string): (text: string) => string {
+  const followed = [
+    "battery",
+    "charger",
+    "converter",
+    "panel",
+    "box",
+    "gear",
+    "run",
+    "face",
+    "waypoint",
+    "leg",
+  ];
+  if (!followed.includes(kind)) return (text) => text;
+  const renamed = placeRenamer(old, to);
+  return (text) => renamed(text, undefined);
 }
 
 type Renamer = (text: string, run: Ends | undefined) => string;
