@@ -8,23 +8,53 @@ ensureModules();
 const { build } = await import("esbuild");
 const folder = join(top, "dist", "bench");
 mkdirSync(folder, { recursive: true });
-const benches = { figures: "figuresBench", marks: "marksBench", parts: "partsBench" };
-for (const [name, run] of Object.entries(benches)) {
+const benches = {
+  figures: ["figures.ts", "figuresBench"],
+  marks: ["marks.ts", "marksBench"],
+  parts: ["parts.ts", "partsBench"],
+  drag: ["page/drag.ts", "dragBench", pages],
+};
+/** Only these, if any are named: `npm run bench -- drag`. */
+const wanted = process.argv.slice(2);
+for (const [name, [entry, run, prepare]] of Object.entries(benches)) {
+  if (wanted.length > 0 && !wanted.includes(name)) continue;
   const outfile = join(folder, `${name}.mjs`);
   await build({
     absWorkingDir: top,
-    entryPoints: [`bench/${name}.ts`],
+    entryPoints: [`bench/${entry}`],
     outfile,
     bundle: true,
     format: "esm",
     // neutral: the browser build of yaml is a plain ES module; the Node one is not
     platform: "neutral",
-    external: ["node:*"],
+    external: ["node:*", "playwright-core"],
     logLevel: "warning",
   });
   const bench = await import(pathToFileURL(outfile).href);
-  const rows = bench[run]();
+  const rows = await bench[run](prepare && (await prepare()));
   console.log(`\n${name}`);
   console.table(rows);
   writeFileSync(join(folder, `${name}.json`), JSON.stringify(rows, null, 2));
+}
+
+/** Builds the page, and an empty one of the same framework to measure beside it. */
+async function pages() {
+  const { buildWeb, webFolder } = await import("./build-web.js");
+  await buildWeb();
+  const empty = join(folder, "empty");
+  mkdirSync(empty, { recursive: true });
+  await build({
+    absWorkingDir: top,
+    entryPoints: ["bench/page/empty-page.ts"],
+    outfile: join(empty, "empty.js"),
+    bundle: true,
+    minify: true,
+    format: "esm",
+    define: { "process.env.NODE_ENV": '"production"' },
+    logLevel: "warning",
+  });
+  const html =
+    '<!doctype html><title>empty</title><div id="page"></div><script type="module" src="empty.js"></script>';
+  writeFileSync(join(empty, "index.html"), html);
+  return { page: webFolder, empty };
 }

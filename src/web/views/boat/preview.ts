@@ -15,12 +15,17 @@ type WorkOutHeld = (plan: Plan, held: Figures) => Figures | undefined;
 
 /** Figures that take longer than this in a frame leave none of it to the worker's answers while the hand moves [ms]. */
 const lightMs = 6;
+/** Figures that take longer than this are too heavy for a frame: they wait until the hand rests [ms]. */
+const heavyMs = 45;
+/** Before the first is measured: a guess, for each piece of gear and each run [ms]. */
+const guessMs = 0.05;
 /** A hand that is still for so long rests [ms]. */
 const restMs = 120;
 
 /**
  * Figures follow what is in the hand. Lengths, drops, currents, heat and findings are worked out at each step, in the frame itself, with sizes, ratings and
- * outings held; these are settled anew beside the page, as often as it has room for them and at the latest when the hand rests.
+ * outings held; these are settled anew beside the page, as often as it has room for them and at the latest when the hand rests. In a very large boat
+ * all figures wait for that, so that the hand does not wait for them.
  */
 export class Preview {
   private worker: Worker | undefined;
@@ -72,6 +77,8 @@ export class Preview {
   private inFrame(step: Step): void {
     const held = this.held ?? figuresShown(this.store.get());
     if (!this.workOutHeld || !held) return;
+    if (this.usualMs === 0) this.usualMs = guessMs * (held.plan.gear.length + held.plan.runs.length);
+    if (this.usualMs > heavyMs) return;
     const begun = performance.now();
     const edits = step.edits();
     const plan = step.plan() ?? this.writtenPlan(edits);
@@ -80,7 +87,7 @@ export class Preview {
     this.held ??= held;
     this.store.tryOut({ edits, figures });
     const tookMs = performance.now() - begun;
-    this.usualMs = this.usualMs === 0 ? tookMs : 0.8 * this.usualMs + 0.2 * tookMs;
+    this.usualMs = 0.8 * this.usualMs + 0.2 * tookMs;
   }
 
   private writtenPlan(edits: readonly Edit[]): Plan | undefined {

@@ -46,8 +46,10 @@ export const ThingMark = memo(function ThingMark(props: ThingMarkProps) {
         height={high}
         rx={round ? Math.min(wide, high) / 2 : 4}
       />
-      <g className="still">
+      <g className="still sign-size">
         <ThingSign thing={thing} />
+      </g>
+      <g className="still">
         {marked && <circle className="mark-ring" r={12} />}
         {selected && <circle className="ring" r={15} />}
         <circle className="focus-ring" r={19} />

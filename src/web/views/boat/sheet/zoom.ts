@@ -1,5 +1,9 @@
 import type { Spot2 } from "../model/paper.js";
 
+/** From this scale on signs have their full size; on a smaller sheet they shrink with it, to this share at the least. */
+const fullSignPxPerMm = 0.11;
+const leastSign = 0.6;
+
 /** How the sheet lies in its window: screen px = sheet mm · pxPerMm + shift. */
 export interface Lie {
   readonly pxPerMm: number;
@@ -7,7 +11,7 @@ export interface Lie {
   readonly y: number;
 }
 
-/** Twelve times as large as the whole boat in its window: a lamp then fills a phone. */
+/** Forty times as large as the whole boat in its window: a lamp then fills a phone. */
 const mostTimes = 40;
 
 /** Pans and zooms a group of the drawing by its transform alone, so that nothing is drawn anew. */
@@ -115,6 +119,7 @@ export class Zoom {
       group.setAttribute("transform", `translate(${x} ${y}) scale(${pxPerMm})`);
       // what keeps its size on screen is drawn larger by as much as the sheet is smaller
       group.style.setProperty("--px", String(1 / pxPerMm));
+      group.style.setProperty("--sign", String(Math.min(Math.max(pxPerMm / fullSignPxPerMm, leastSign), 1)));
     }
   }
 }
