@@ -19,6 +19,7 @@ const lightMs = 6;
 const heavyMs = 45;
 /** Before the first is measured: a guess, for each piece of gear and each run [ms]. */
 const guessMs = 0.05;
+const warmRuns = 6;
 /** A hand that is still for so long rests [ms]. */
 const restMs = 120;
 
@@ -35,8 +36,12 @@ export class Preview {
   private step: Step | undefined;
   private underWay: { readonly request: PreviewRequest; readonly step: Step } | undefined;
   private count = 0;
+  /** What a step in the frame takes lately, and at its best [ms]; 0: not known yet. */
   private usualMs = 0;
+  private bestMs = 0;
   private timer: ReturnType<typeof setTimeout> | undefined;
+
+  private closed = false;
 
   constructor(private readonly store: PlanStore) {}
 
@@ -48,6 +53,18 @@ export class Preview {
     ]);
     const solve = rememberingSolver();
     this.workOutHeld = (plan, held) => workOutHeld(plan, held, solve);
+    this.warmUp(warmRuns);
+  }
+
+  /** The first runs of any code are slow: better before the first drag than in it. */
+  private warmUp(runs: number): void {
+    const held = figuresShown(this.store.get());
+    if (runs === 0 || !held || guessOf(held) > heavyMs) return;
+    setTimeout(() => {
+      if (this.closed || this.step) return;
+      this.workOutHeld?.(held.plan.source, held);
+      this.warmUp(runs - 1);
+    }, 60);
   }
 
   follow(step: Step): void {
@@ -63,11 +80,14 @@ export class Preview {
     clearTimeout(this.timer);
     this.step = undefined;
     this.held = undefined;
+    // a moment in which the machine was busy does not count for the next drag
+    this.usualMs = Math.min(this.usualMs, this.bestMs);
     this.count += 1;
     if (this.store.get().triedOut) this.store.tryOut(undefined);
   }
 
   close(): void {
+    this.closed = true;
     this.stop();
     this.worker?.terminate();
     this.worker = undefined;
@@ -77,7 +97,7 @@ export class Preview {
   private inFrame(step: Step): void {
     const held = this.held ?? figuresShown(this.store.get());
     if (!this.workOutHeld || !held) return;
-    if (this.usualMs === 0) this.usualMs = guessMs * (held.plan.gear.length + held.plan.runs.length);
+    if (this.usualMs === 0) this.usualMs = this.bestMs = guessOf(held);
     if (this.usualMs > heavyMs) return;
     const begun = performance.now();
     const edits = step.edits();
@@ -87,7 +107,8 @@ export class Preview {
     this.held ??= held;
     this.store.tryOut({ edits, figures });
     const tookMs = performance.now() - begun;
-    this.usualMs = 0.8 * this.usualMs + 0.2 * tookMs;
+    this.bestMs = Math.min(this.bestMs, tookMs);
+    this.usualMs = 0.95 * this.usualMs + 0.05 * Math.min(tookMs, 2 * heavyMs);
   }
 
   private writtenPlan(edits: readonly Edit[]): Plan | undefined {
@@ -131,4 +152,8 @@ export class Preview {
     if (step === underWay.step) this.store.tryOut({ edits: request.edits, figures });
     else this.follow(step);
   }
+}
+
+function guessOf({ plan }: Figures): number {
+  return guessMs * (plan.gear.length + plan.runs.length);
 }
