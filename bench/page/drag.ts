@@ -18,8 +18,8 @@ export interface DragRow {
   readonly figuresSeen: number;
 }
 
-const steps = 150;
-const warmSteps = 40;
+const steps = 100;
+const warmSteps = 30;
 
 interface DragTime {
   readonly stampedMs: number;

@@ -76,6 +76,23 @@ describe("with the mouse", () => {
     expect(await standsAt(page, "fore box")).toBe("[3500 mm, 250 mm, 450 mm]");
   });
 
+  test("drops and findings follow in the frame itself, though nothing is settled beside the page", async () => {
+    await common.route("**/preview-worker*", (route) => route.abort());
+    const page = await openBoat("layout");
+    await page.getByLabel("drop", { exact: true }).check();
+    const label = () => page.locator(".boat-hand .hand-plan").textContent();
+    await drag(page, "fore box", 60, 40, "plan", false);
+    await expect.poll(label).toMatch(/V/);
+    const seen = await label();
+    const at = await spotOf(page, "helm");
+    await page.mouse.move(at.x + 320, at.y - 120, { steps: 4 });
+    await expect.poll(label).not.toBe(seen);
+    await page.mouse.up();
+    await common.unroute("**/preview-worker*");
+    // the worker that was kept from loading is complained of
+    complaints.splice(0);
+  });
+
   test("it holds on to the centreline and says so; with Alt it goes free", async () => {
     const page = await openBoat("layout");
     const [box, house] = [await spotOf(page, "sounder"), await spotOf(page, "house")];
@@ -249,7 +266,7 @@ describe("what is said", () => {
 
   test("a figure layer tells by line style and label too; the water line is drawn where she floats", async () => {
     const page = await openBoat("layout");
-    expect(await page.locator(".view-profile .water path").count()).toBe(1);
+    expect(await page.locator(".view-profile .water path:not(.under-water)").count()).toBe(1);
     for (const layer of ["current", "heat", "bundle", "drop"]) {
       await page.getByLabel(layer, { exact: true }).check();
       expect(await page.locator(".boat-key li").count()).toBe(5);
