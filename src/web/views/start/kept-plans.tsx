@@ -49,7 +49,7 @@ export function KeptPlans() {
 function PlanLink({ plan }: { plan: PlanRecord }) {
   const words = useWords();
   return (
-    <PlaceLink className="card" to={{ at: "plan", plan: plan.id, view: "circuits" }}>
+    <PlaceLink className="card" to={{ at: "plan", plan: plan.id, view: "layout" }}>
       <span>
         <b>
           <bdi>{plan.name}</bdi>

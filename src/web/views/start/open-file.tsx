@@ -14,7 +14,7 @@ export function OpenFile() {
   const open = async (file: File, handle?: FileSystemFileHandle) => {
     const { openFile } = await import("../../state/files.js");
     const opened = await openFile(file, handle);
-    if (opened.is === "plan") return goTo({ at: "plan", plan: opened.id, view: "circuits" });
+    if (opened.is === "plan") return goTo({ at: "plan", plan: opened.id, view: "layout" });
     setSaid(opened.because === "empty" ? words.keeping.fileEmpty : words.keeping.tooLarge(mostMegabytes));
   };
   const choose = async () => {

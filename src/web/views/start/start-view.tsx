@@ -20,7 +20,7 @@ export function StartView() {
     const text = await exampleText(id);
     const { openText } = await import("./open-text.js");
     const about: StepAbout = { did: "made", from: "example", name: id };
-    goTo({ at: "plan", plan: await openText(text, about), view: "circuits" });
+    goTo({ at: "plan", plan: await openText(text, about), view: "layout" });
   };
   return (
     <div className="start">
