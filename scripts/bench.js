@@ -32,6 +32,12 @@ for (const [name, [entry, run, prepare]] of Object.entries(benches)) {
   });
   const bench = await import(pathToFileURL(outfile).href);
   const rows = await bench[run](prepare && (await prepare()));
+  show(name, rows);
+}
+for (const [name, measure] of Object.entries(await import("./bench-page.js")))
+  if (wanted.length === 0 || wanted.includes(name)) show(name, await measure(await pages()));
+
+function show(name, rows) {
   console.log(`\n${name}`);
   console.table(rows);
   writeFileSync(join(folder, `${name}.json`), JSON.stringify(rows, null, 2));
