@@ -14,7 +14,7 @@ const kept = [
   ["desk", "day", "layout"],
   ["desk", "dusk", "findings"],
   ["phone", "day", "start"],
-  ["phone", "day", "parts"],
+  ["phone", "day", "circuits"],
 ];
 
 const [folder, ...wanted] = process.argv.slice(2);

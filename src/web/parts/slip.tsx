@@ -13,14 +13,16 @@ export function Slip(props: { title: string; kind?: ReactNode; close: () => void
     if (document.activeElement?.closest("[data-keeps-focus]")) return;
     heading.current?.focus({ preventScroll: true });
   }, [title]);
+  useEffect(() => {
+    // wherever the focus is: what lies over the slip, and a field one types in, takes the key for itself first
+    const onKey = (event: KeyboardEvent) => {
+      if (event.key === "Escape" && !event.defaultPrevented && !document.querySelector(".panel")) close();
+    };
+    document.addEventListener("keydown", onKey);
+    return () => document.removeEventListener("keydown", onKey);
+  }, [close]);
   return (
-    <aside
-      className="slip"
-      aria-label={words.slipOf(title)}
-      onKeyDown={(event) => {
-        if (event.key === "Escape" && !event.defaultPrevented) close();
-      }}
-    >
+    <aside className="slip" aria-label={words.slipOf(title)}>
       <header className="slip-head">
         <div>
           {props.kind !== undefined && <p className="slip-kind">{props.kind}</p>}

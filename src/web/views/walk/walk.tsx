@@ -46,7 +46,9 @@ export default function Walk({ selectFirst, leave }: { selectFirst: () => void; 
       className="walk"
       aria-label={words.title}
       onKeyDown={(event) => {
-        if (event.key === "Escape") end();
+        if (event.key !== "Escape") return;
+        event.preventDefault();
+        end();
       }}
     >
       <p className="hint">{words.step(at + 1, stops.length)}</p>

@@ -22,7 +22,13 @@ export default function WorkingSlip({ figure, close }: { figure: FigureRef; clos
     "outing" in figure ? words.outing(figure.outing) : undefined,
   ].filter((part) => part !== undefined);
   return (
-    <Slip title={working?.at ?? words.names[figure.of]} kind={words.names[figure.of]} close={close}>
+    // a slip of its own for each figure, so that the focus comes to it
+    <Slip
+      key={JSON.stringify(figure)}
+      title={working?.at ?? words.names[figure.of]}
+      kind={words.names[figure.of]}
+      close={close}
+    >
       {before && (
         <button type="button" className="quiet" onClick={back}>
           <Icon name="back" /> {words.backTo}

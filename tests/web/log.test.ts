@@ -1,0 +1,75 @@
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { goToView, openExample, openRig, planText, type Rig, settled, typeInto, visit } from "./help.js";
+
+let rig: Rig;
+beforeAll(async () => {
+  rig = await openRig();
+});
+afterAll(() => rig.close());
+
+test("undo and redo go on across reloads; moments are named; two states are compared; going back loses nothing", async () => {
+  const { page } = await visit(rig);
+  await openExample(page, "tender");
+  await goToView(page, "text", "floor lamp");
+  const text = page.locator(".text-view textarea");
+  for (const draws of ["2 W", "3 W", "4 W"]) {
+    await typeInto(page, "draws", draws);
+    await settled(page);
+  }
+  await page.locator("h1").click();
+  await page.keyboard.press("Control+z");
+  await settled(page);
+  expect(await text.inputValue()).toContain("draws: 3 W");
+
+  await page.reload();
+  await settled(page);
+  await page.getByRole("button", { name: /^Undo/ }).click();
+  await settled(page);
+  expect(await text.inputValue()).toContain("draws: 2 W");
+  await page.reload();
+  await settled(page);
+  for (const draws of ["3 W", "4 W"]) {
+    await page.getByRole("button", { name: /^Redo/ }).click();
+    await settled(page);
+    expect(await text.inputValue()).toContain(`draws: ${draws}`);
+  }
+  expect(await page.getByRole("button", { name: /^Redo/ }).isDisabled()).toBe(true);
+
+  await goToView(page, "log");
+  expect(await page.locator(".steps .step").count()).toBe(4);
+  const second = page.locator('.step[data-step="2"]');
+  await second.getByRole("button", { name: "Name this moment" }).click();
+  await second.getByLabel("Name of the moment").fill("small lamps");
+  await page.keyboard.press("Enter");
+  await page.locator(".cards .step").getByText("small lamps").waitFor();
+  await page.locator(".cards .step").getByRole("button", { name: "Compare" }).click();
+  const compared = page.locator(".compare");
+  await compared.locator("table").waitFor();
+  expect(await compared.locator(".difference").textContent()).toMatch(/− .*2 W.*\+ .*4 W/s);
+
+  await second.getByRole("button", { name: "Go back to this" }).click();
+  await settled(page);
+  expect(await page.locator(".steps .step").count()).toBe(5);
+  expect(await planText(page)).toContain("draws: 2 W");
+  await page.reload();
+  await settled(page);
+  await goToView(page, "log");
+  await page.locator(".cards .step").getByText("small lamps").waitFor();
+});
+
+test("an edit after undo leaves the way that was undone in the log, and it can be brought back", async () => {
+  const { page } = await visit(rig);
+  await openExample(page, "tender");
+  await goToView(page, "log", "floor lamp");
+  await typeInto(page, "draws", "2 W");
+  await settled(page);
+  await page.getByRole("button", { name: /^Undo/ }).click();
+  await settled(page);
+  await typeInto(page, "draws", "5 W");
+  await settled(page);
+  const undone = page.locator('.step[data-step="2"]');
+  await undone.getByText("undone").waitFor();
+  await undone.getByRole("button", { name: "Go back to this" }).click();
+  await settled(page);
+  expect(await planText(page)).toContain("draws: 2 W");
+});
