@@ -11,7 +11,7 @@ const measuredEvery = Math.max(1, Math.floor(edits / 10));
 /** What must be loaded before the start view stands, beside an empty page of the same framework. */
 export async function load({ page, empty }) {
   return withBrowser(async (browser) => [
-    { page: "empty page of the same framework", ...(await firstLoad(browser, empty, "h1")) },
+    { page: "empty page of the same framework", ...(await firstLoad(browser, empty, "#page > *")) },
     { page: "start view", ...(await firstLoad(browser, page, ".start h1")) },
   ]);
 }
