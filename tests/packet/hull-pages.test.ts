@@ -4,6 +4,7 @@ import type { HullFigures } from "../../src/core/hull/figures.js";
 import { workOutWhole } from "../../src/core/layout-figures.js";
 import { readPlan } from "../../src/core/plan/read.js";
 import { boundsOf } from "../../src/drawing/bounds.js";
+import { referenceLetters } from "../../src/drawing/hull/marks-view.js";
 import { packetPages } from "../../src/packet/packet.js";
 import type { Page } from "../../src/packet/page.js";
 import { readingWords } from "../../src/words/hull-words.js";
@@ -47,7 +48,8 @@ describe.each(plans)("%s", (_name, text) => {
     ({ shows } = read.plan);
     all = packetPages(whole.figures, shows, { hull });
     pages = all.filter(({ caption }) => ours.test(caption));
-  });
+    // everything of a whole boat, on a machine that may be busy
+  }, 60_000);
 
   test("there is a survey, a sheet for each side of each face with marks, the holes and the float", () => {
     const sides = hull.faces.flatMap(({ sides: of }) => of.filter(({ marks }) => marks.length > 0));
@@ -96,6 +98,35 @@ describe.each(plans)("%s", (_name, text) => {
       );
     const marks = hull.faces.flatMap(({ sides }) => sides.flatMap((side) => side.marks));
     expect(boxes.length).toBeGreaterThanOrEqual(marks.length);
+  });
+
+  test("every point a tape is put to stands on the sheet with its letter, its name and where it is", () => {
+    for (const { plan, sides } of hull.faces)
+      for (const side of sides.filter(({ marks }) => marks.length > 0)) {
+        const name = plan.pair ? `Marks: ${plan.name}, ${side.side}` : `Marks: ${plan.name}`;
+        const sheets = pages.filter(({ caption }) => caption.startsWith(name));
+        expect(sheets.length, name).toBeGreaterThan(0);
+        const words = sheets.flatMap(({ sheet }) => textsOf(sheet).map(({ text: one }) => one.text));
+        for (const [point, letter] of referenceLetters(side)) {
+          expect(words.filter((one) => one === letter).length, `${name}: ${letter}`).toBeGreaterThanOrEqual(
+            2,
+          );
+          // a long name may be cut, with a sign that it was
+          const found = words.some(
+            (one) => one === point || (one.endsWith("…") && point.startsWith(one.slice(0, -1))),
+          );
+          expect(found, `${name}: ${point}`).toBe(true);
+        }
+        expect(words.some((one) => /along, .* below|to the right, .* up/.test(one))).toBe(true);
+      }
+  });
+
+  test("what to measure next has a box beside it, and a starting form says how unsure each place is", () => {
+    const survey = pages.filter(({ caption }) => caption.startsWith("Survey"));
+    const words = survey.flatMap(({ sheet }) => textsOf(sheet).map(({ text: one }) => one.text));
+    expect(words).toContain("Measure next, most useful first");
+    expect(words.some((one) => / at station /.test(one))).toBe(true);
+    if (hull.form?.source === "starting form") expect(words.some((one) => /unsure by/.test(one))).toBe(true);
   });
 
   test("the pages of the electrics stay as they are without the hull", () => {
