@@ -2,6 +2,8 @@ import type { Figures } from "../core/figures-types.js";
 import type { HullFigures } from "../core/hull/figures.js";
 import type { LayoutFigures } from "../core/parts/layout-types.js";
 import type { Shows } from "../core/plan/model/plan.js";
+import type { SheetSection } from "../core/proving/sheet/types.js";
+import type { WaterCard } from "../core/proving/water/card.js";
 import type { WorkFigures } from "../core/work/plan-work.js";
 import { type PdfFonts, pdfDocument } from "../drawing/writers/pdf.js";
 import { ruleSetWords } from "../words/labels.js";
@@ -27,6 +29,8 @@ import { shoppingList } from "./shopping-list.js";
 import { type ContentsLine, summarySection } from "./summary-section.js";
 import { surveySection } from "./survey-section.js";
 import { terminationsSection } from "./terminations-section.js";
+import { testSheetSection } from "./test-sheet.js";
+import { waterCardSection } from "./water-card.js";
 import { wireFlags } from "./wire-flags.js";
 
 /** What is worked out apart from the electrics, and printed where it is given. */
@@ -35,12 +39,14 @@ export interface Apart {
   readonly layout?: LayoutFigures;
   /** Order of work and as built. */
   readonly work?: WorkFigures;
+  /** Test sheet, and the card for the water. */
+  readonly proof?: { readonly sheet: readonly SheetSection[]; readonly card: WaterCard };
 }
 
 /**
  * The packet as pages: summary, loads, conductors, protection, findings, assumptions, diagram, outings; where the hull is given its survey,
  * marks, holes and float; where the layout is given boxes with their templates, runs, cuts, terminations, flags
- * and shopping list; cautions.
+ * and shopping list; order of work and as built; test sheet and water card; cautions.
  */
 export function packetPages(figures: Figures, shows: Shows, apart: Apart = {}): Page[] {
   const paper = paperOf(shows.paper);
@@ -61,7 +67,7 @@ function packetSections(
   figures: Figures,
   shows: Shows,
   paper: Paper,
-  { hull, layout, work }: Apart,
+  { hull, layout, work, proof }: Apart,
 ): Section[] {
   return [
     loadList(figures, shows, paper),
@@ -76,6 +82,9 @@ function packetSections(
     ...(work === undefined
       ? []
       : [orderSection(work, shows, paper), builtSection(figures, work, shows, paper)]),
+    ...(proof === undefined
+      ? []
+      : [testSheetSection(proof.sheet, paper), waterCardSection(proof.card, paper)]),
     cautionsSection(figures, shows, paper),
   ].filter(({ pages }) => pages.length > 0);
 }

@@ -4,7 +4,7 @@ import { bandWords, branchWords, ohmWords, onWords, pointWords, readingWords } f
 
 export const sheetTestWords: Readonly<Record<SheetTestKind, string>> = {
   insulation: "Insulation, plus to minus",
-  "insulation to hull": "Insulation, each pole to the hull",
+  "insulation to hull": "Insulation to the hull",
   "continuity out": "Continuity, plus wire",
   "continuity back": "Continuity, minus wire",
   colours: "Plus to plus",
@@ -25,14 +25,14 @@ export const sheetTestWords: Readonly<Record<SheetTestKind, string>> = {
 
 /** What to stop for, and what then. */
 export const stopWords: Readonly<Record<StopReason, string>> = {
-  "never below the limit": "Less than that: find the leak before anything is connected.",
-  "no way through": "More than that: a joint is open or bad.",
-  "wrong way round": "A minus sign, or nothing: wires are swapped or open.",
+  "never below the limit": "Less: find the leak first.",
+  "no way through": "More: a joint is open or bad.",
+  "wrong way round": "A minus sign or nothing: swapped or open.",
   "battery not as charged": "Outside: charge it, or doubt it.",
-  "not that rating": "Another rating: change it before there is power.",
-  "still live": "More than that: the switch sits in the wrong wire.",
-  "outside the band": "Outside: do not close up, find it first.",
-  "runs hot or dry": "Outside, dry or hot: switch off at once.",
+  "not that rating": "Another: change it before power.",
+  "still live": "More: the switch is in the wrong wire.",
+  "outside the band": "Outside: find it before closing up.",
+  "runs hot or dry": "Outside, dry or hot: switch off.",
   "does not start": "It does not start, or does not stop.",
   "not seen": "Dark, or seen outside its arc.",
   "lets water in": "One drop inside: seal again.",

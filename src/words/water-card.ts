@@ -5,7 +5,7 @@ import { amps, decimals, hours, marked, percent } from "./numbers.js";
 export function cardWordLines({ ways, batteries, spareFuses, spareThings }: WaterCard): string[] {
   return [
     "Which switch, which fuse",
-    ...ways.map((way) => `  ${way.circuit}: ${feedsWords(way)}; ${switchWords(way)}; ${fusageWords(way)}`),
+    ...ways.map((way) => `  ${way.circuit}: ${feedsWords(way)}; ${switchWords(way)}; ${fuseWords(way)}`),
     ...batteries.flatMap(batteryLines),
     "",
     "Spares to carry",
@@ -25,7 +25,7 @@ export function switchWords({ switched, alwaysLive }: CardWay): string {
   return switched ? "its own switch" : "no switch";
 }
 
-export const fusageWords = ({ fuses }: CardWay) =>
+export const fuseWords = ({ fuses }: CardWay) =>
   fuses.length === 0
     ? "no fuse of its own"
     : fuses.map(({ device, ratingA }) => `${device} ${marked(ratingA, "A")}`).join(", ");

@@ -5,6 +5,9 @@ import { loadRows, priceRows, stockRows } from "../../core/parts/tables/plan-tab
 import { writePriceTable } from "../../core/parts/tables/price-table.js";
 import { writeStockTable } from "../../core/parts/tables/stock-table.js";
 import type { Shows } from "../../core/plan/model/plan.js";
+import { benchOf } from "../../core/proving/bench-network.js";
+import { testSheet } from "../../core/proving/sheet/sheet.js";
+import { waterCard } from "../../core/proving/water/card.js";
 import { planWork } from "../../core/work/plan-work.js";
 import { type PdfFonts, pdfDocument } from "../../drawing/writers/pdf.js";
 import { svgSheet } from "../../drawing/writers/svg.js";
@@ -36,9 +39,19 @@ export interface FileList {
 }
 
 /** What the packet prints besides the electrics. */
-const apartOf = ({ figures, layout, hull }: Whole): Apart => ({
+function apartOf(whole: Whole): Apart {
+  const known = apart.get(whole) ?? workOutApart(whole);
+  apart.set(whole, known);
+  return known;
+}
+
+/** One sheet after another is asked of the same plan; the bands of the test sheet take their time. */
+const apart = new WeakMap<Whole, Apart>();
+
+const workOutApart = ({ figures, circuit, layout, hull }: Whole): Apart => ({
   hull,
   work: planWork(figures, { layout, hull }),
+  proof: { sheet: testSheet(benchOf(figures.plan, circuit), figures), card: waterCard(figures) },
 });
 
 export function fileList(whole: Whole, shows: Shows): FileList {

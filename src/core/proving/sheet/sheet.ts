@@ -7,6 +7,9 @@ import { batterySections, waySections } from "./live-tests.js";
 import { sightSections } from "./sight-tests.js";
 import type { SheetSection, SheetTest } from "./types.js";
 
+/** Boats drawn for each state of the boat on the sheet. */
+const sheetSamples = 4000;
+
 /**
  * The test sheet: what to prove, in what order, with the reading to expect and its band.
  * @param bench Circuit as it will be measured; give it the resting voltages once they are known (`benchOf`), and the bands narrow.
@@ -22,7 +25,7 @@ export function testSheet(bench: Bench, input: ProvingInput, sampling: Sampling 
   const bands = bandsOf(
     bench,
     banded.flatMap(({ probe }) => probe ?? []),
-    sampling,
+    { samples: sheetSamples, ...sampling },
   );
   const bandOf = new Map(banded.map(({ id }, i) => [id, bands[i]]));
   return sections.map((section) => ({
