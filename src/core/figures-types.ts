@@ -5,6 +5,7 @@ import type { GearPath } from "./circuit/topology/gear-paths.js";
 import type { ChargingFigures, OutingFigures } from "./energy/types.js";
 import type { Finding } from "./findings/finding.js";
 import type { Assumption, CompletePlan } from "./plan/completed.js";
+import type { JudgedReading } from "./proving/taken/judge.js";
 
 /** Everything worked out from one plan. */
 export interface Figures {
@@ -17,5 +18,7 @@ export interface Figures {
   readonly paths: readonly GearPath[];
   readonly outings: readonly OutingFigures[];
   readonly charging: readonly ChargingFigures[];
+  /** Readings on record, compared with a sound boat; left out where there are none. */
+  readonly readings?: readonly JudgedReading[];
   readonly findings: readonly Finding[];
 }

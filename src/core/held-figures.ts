@@ -42,6 +42,7 @@ export function workOutHeld(
     cornerFigures(network, plan, chosen, solveCorner(network, chosen, state, turnsOf(plan, state))),
   );
   const { sizes, protection, paths, outings, charging } = held;
+  const readings = held.readings === undefined ? {} : { readings: held.readings };
   const found = checkPlan({
     plan,
     ruleSet: ruleSet(source.rules),
@@ -50,6 +51,7 @@ export function workOutHeld(
     corners,
     outings,
     charging,
+    ...readings,
   });
   return {
     plan,
@@ -60,6 +62,7 @@ export function workOutHeld(
     paths,
     outings,
     charging,
+    ...readings,
     findings: withHeld(found, held.findings),
   };
 }

@@ -10,6 +10,7 @@ import { jointRules } from "./rules-joints.js";
 import { layoutRules } from "./rules-layout.js";
 import { partRules } from "./rules-parts.js";
 import { protectionRules } from "./rules-protection.js";
+import { readingRules } from "./rules-readings.js";
 import { supplyRules } from "./rules-supply.js";
 import { voltageRules } from "./rules-voltage.js";
 import { wayRules } from "./rules-ways.js";
@@ -34,6 +35,7 @@ export const ruleWords: Readonly<Record<RuleId, RuleWords>> = {
   ...holeRules,
   ...floatRules,
   ...workRules,
+  ...readingRules,
 };
 
 const byId: ReadonlyMap<string, RuleWords> = new Map(Object.entries(ruleWords));

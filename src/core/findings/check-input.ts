@@ -5,6 +5,7 @@ import type { ChargingFigures, OutingFigures } from "../energy/types.js";
 import type { HullFigures } from "../hull/figures.js";
 import type { LayoutFigures } from "../parts/layout-types.js";
 import type { CompletePlan } from "../plan/completed.js";
+import type { JudgedReading } from "../proving/taken/judge.js";
 import type { RuleSet } from "../reference/rule-sets.js";
 
 /** Everything the rules look at. Ids are the plan's own in every table. */
@@ -20,4 +21,6 @@ export interface CheckInput {
   readonly layout?: LayoutFigures;
   /** Form, marks, holes and float; left out where only the electrics were worked out. */
   readonly hull?: HullFigures;
+  /** Readings on record, compared with a sound boat; left out where there are none. */
+  readonly readings?: readonly JudgedReading[];
 }

@@ -20,6 +20,7 @@ export const themes = [
   "holes",
   "float",
   "work",
+  "readings",
 ] as const;
 export type Theme = (typeof themes)[number];
 

@@ -113,6 +113,10 @@ import { protectionRidesStart } from "./rules/protection-rides-start.js";
 import { protectionWithstandsShort } from "./rules/protection-withstands-short.js";
 import { pullPasses } from "./rules/pull-passes.js";
 import { pushOnTab } from "./rules/push-on-tab.js";
+import { readingOutside } from "./rules/reading-outside.js";
+import { readingRange } from "./rules/reading-range.js";
+import { readingUnplaced } from "./rules/reading-unplaced.js";
+import { readingsDiffer } from "./rules/readings-differ.js";
 import { recordOfNothing } from "./rules/record-of-nothing.js";
 import { rowFit } from "./rules/row-fit.js";
 import { runCarriesNothing } from "./rules/run-carries-nothing.js";
@@ -314,6 +318,11 @@ export const rules = [
   builtLength,
   recordOfNothing,
   stepOutOfOrder,
+  // readings
+  readingOutside,
+  readingRange,
+  readingsDiffer,
+  readingUnplaced,
 ] as const satisfies readonly Rule[];
 
 export type RuleId = (typeof rules)[number]["id"];

@@ -15,6 +15,7 @@ import { jointCases } from "./cases/joints.js";
 import { layoutCases } from "./cases/layout.js";
 import { partCases } from "./cases/parts.js";
 import { protectionCases } from "./cases/protection.js";
+import { readingCases } from "./cases/readings.js";
 import { supplyCases } from "./cases/supply.js";
 import { voltageCases } from "./cases/voltage.js";
 import { wayCases } from "./cases/ways.js";
@@ -37,6 +38,7 @@ const cases: Readonly<Record<RuleId, RuleCase>> = {
   ...holeCases,
   ...floatCases,
   ...workCases,
+  ...readingCases,
 };
 const gravity = ["unchecked", "mind", "mend", "stop"];
 

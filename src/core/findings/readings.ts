@@ -1,0 +1,7 @@
+import type { TakenReading } from "../plan/model/work.js";
+
+export const unitOf = { voltage: "V", current: "A", ohm: "Ω" } as const;
+
+/** Points a reading was taken between. */
+export const shownAt = ({ at, against }: TakenReading): { at: string; with?: readonly string[] } =>
+  against === undefined ? { at } : { at, with: [against] };
