@@ -2,13 +2,17 @@
  * Times of boxes, cut list and packs. `partsBench()` returns rows to print; nothing here decides pass or fail.
  * All boxes, wires and prices are invented.
  */
+import { readFileSync } from "node:fs";
 import { arrange } from "../src/core/box/arrange.js";
 import { type Entry, usualRoom } from "../src/core/box/entry-rules.js";
 import { type BoxBody, facesOf } from "../src/core/box/face.js";
 import { nutCornersMm } from "../src/core/box/gland.js";
+import { workOut } from "../src/core/figures.js";
+import { workOutLayout } from "../src/core/layout-figures.js";
 import { solveCuts } from "../src/core/parts/cuts/solve-cuts.js";
 import type { CutRequest } from "../src/core/parts/cuts/types.js";
 import { cheapestPacks } from "../src/core/parts/packs.js";
+import { readPlan } from "../src/core/plan/read.js";
 
 export interface PartsRow {
   readonly what: string;
@@ -133,5 +137,18 @@ export function partsBench(): PartsRow[] {
       cheapestPacks(977, packs);
     }),
   });
+  for (const plan of ["tender", "utility", "launch"]) {
+    const read = readPlan(readFileSync(`examples/${plan}.yaml`, "utf8"));
+    if (!read.ok) throw new Error(`${plan} does not read`);
+    const worked = workOut(read.plan);
+    for (let warm = 0; warm < 10; warm += 1) workOutLayout(worked);
+    rows.push({
+      what: `${plan}: boxes, ways, ends, cuts and parts together`,
+      medianMs: medianMs(15, () => {
+        workOutLayout(worked);
+      }),
+      ...(plan === "utility" ? { aimMs: 50 } : {}),
+    });
+  }
   return rows;
 }

@@ -93,7 +93,9 @@ function kindLines(kind: CutFigures, shows: Shows, screen: Terminal): string[] {
       cut.piece,
       cutWords(cut.lengthMm, shows),
     ]),
-    ["", length.leftIsUseful ? "left over" : "scrap", cutWords(length.leftMm, shows)],
+    ...(length.leftMm < 1
+      ? []
+      : [["", length.leftIsUseful ? "left over" : "scrap", cutWords(length.leftMm, shows)]]),
   ]);
   return [heading, ...textTable([left("cut from"), left("piece"), right("length")], rows, screen), ""];
 }

@@ -2,10 +2,10 @@ import type { StockWire, WireOffer } from "../plan/model/layout.js";
 import type { Plan } from "../plan/model/plan.js";
 import type { Money } from "../quantity/money.js";
 import { inComparableMoney } from "./cuts/coarse-money.js";
-import { inFifths, inMillimetres, wholeFifths } from "./cuts/fine-steps.js";
 import { type WireLabel, wireLabels } from "./cuts/labels.js";
 import { solveCuts } from "./cuts/solve-cuts.js";
 import type { CutOptions, CutPlan, CutProblem, CutRequest, SoldByLength, StockLength } from "./cuts/types.js";
+import { cuttingUnitMm, inMillimetres, inUnits } from "./cuts/units.js";
 import type { WireKind } from "./wire-kinds.js";
 
 /** The cut list of one kind of wire. */
@@ -57,8 +57,12 @@ function cutFigures(
     stock: [...onHand, ...sold],
     ...(metered === undefined ? {} : { soldByLength: metered }),
   };
+  const unitMm = cuttingUnitMm(plan.shows.lengths, metered?.stepMm);
   const solve = (asked: CutRequest) =>
-    inMillimetres(inComparableMoney(inFifths(asked), (comparable) => solveCuts(comparable, options)));
+    inMillimetres(
+      inComparableMoney(inUnits(asked, unitMm), (comparable) => solveCuts(comparable, options)),
+      unitMm,
+    );
   const first = solve(request);
   const tooLong = new Set(
     first.ok
@@ -96,14 +100,14 @@ function cutFigures(
   };
 }
 
-const fifths = (lengthM: number): number => wholeFifths(lengthM * 1000);
+const inMm = (lengthM: number): number => lengthM * 1000;
 
 function spools(offers: readonly WireOffer[], currency: string | undefined): StockLength[] {
   return offers.flatMap((offer, index): StockLength[] => {
     if (offer.sold !== "spool") return [];
     const spool = {
       id: `spool ${index + 1}`,
-      lengthMm: fifths(offer.lengthM),
+      lengthMm: inMm(offer.lengthM),
       source: "new",
       count: "any",
     } as const;
@@ -121,11 +125,11 @@ function cheapestMetered(
   let best: SoldByLength | undefined;
   for (const offer of offers) {
     if (offer.sold !== "by length" || offer.price.currency !== currency) continue;
-    const stepMm = fifths(offer.stepM);
+    const stepMm = inMm(offer.stepM);
     const sold = { id: "by length", stepMm, pricePerStepMinor: offer.price.minor };
     if (best !== undefined && sold.pricePerStepMinor / stepMm >= best.pricePerStepMinor / best.stepMm)
       continue;
-    best = offer.maxM === undefined ? sold : { ...sold, maxMm: Math.max(stepMm, fifths(offer.maxM)) };
+    best = offer.maxM === undefined ? sold : { ...sold, maxMm: Math.max(stepMm, inMm(offer.maxM)) };
   }
   return best;
 }
@@ -150,7 +154,7 @@ function stockByKind(stock: readonly StockWire[], kinds: readonly WireKind[]): M
   const lists = new Map<string, StockLength[]>();
   for (const [index, line] of stock.entries()) {
     const [taker] = kinds.filter((kind) => matches(line, kind)).toSorted((a, b) => needMm(b) - needMm(a));
-    const lengthMm = fifths(line.lengthM);
+    const lengthMm = inMm(line.lengthM);
     if (taker === undefined || !(line.count > 0) || !(lengthMm > 0)) continue;
     const length = { id: `stock ${index + 1}`, lengthMm, source: line.kind, count: line.count };
     lists.set(taker.kind, [...(lists.get(taker.kind) ?? []), length]);
