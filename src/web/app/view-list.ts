@@ -7,12 +7,14 @@ type Load = () => Promise<{ readonly View: ComponentType }>;
 const loads: Partial<Readonly<Record<ViewId, Load>>> = {
   survey: () => import("../views/boat/survey-view.js"),
   layout: () => import("../views/boat/layout-view.js"),
+  boxes: () => import("../views/boxes/boxes-view.js"),
   circuits: () => import("../views/circuits/circuits-view.js"),
   findings: () => import("../views/findings/findings-view.js"),
   gear: () => import("../views/lists/lists-view.js"),
   log: () => import("../views/log/log-view.js"),
   terms: () => import("../views/terms/terms-view.js"),
   outing: () => import("../views/outing/outing-view.js"),
+  parts: () => import("../views/parts/parts-view.js"),
   print: () => import("../views/print/print-view.js"),
   text: () => import("../views/text/text-view.js"),
 };

@@ -24,6 +24,7 @@ async function outcomeOf({ text, shows, paper, wanted }: PrintRequest): Promise<
     }
     const asked = { ...shows, paper };
     if (wanted.file === "list") return { is: "list", list: fileList(last.whole, asked) };
+    if (wanted.file === "layout") return { is: "layout", layout: last.whole.layout };
     return { is: "file", made: await makeFile(last.whole, wanted, asked, houseFonts) };
   } catch (error) {
     return { is: "fault", detail: error instanceof Error ? (error.stack ?? error.message) : String(error) };

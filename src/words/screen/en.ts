@@ -1,5 +1,6 @@
 import { asking } from "./en/asking.js";
 import { boat } from "./en/boat.js";
+import { boxes } from "./en/boxes.js";
 import { circuits } from "./en/circuits.js";
 import { fields } from "./en/fields.js";
 import { findings } from "./en/findings.js";
@@ -7,6 +8,7 @@ import { keeping } from "./en/keeping.js";
 import { lists } from "./en/lists.js";
 import { log } from "./en/log.js";
 import { outing } from "./en/outing.js";
+import { parts } from "./en/parts.js";
 import { print } from "./en/print.js";
 import { settings } from "./en/settings.js";
 import { shell } from "./en/shell.js";
@@ -20,6 +22,7 @@ import { working } from "./en/working.js";
 /** Every string of the page, by area. Its shape is what another language must fill; one that is missing does not compile. */
 export const en = {
   boat,
+  boxes,
   circuits,
   asking,
   fields,
@@ -28,6 +31,7 @@ export const en = {
   lists,
   log,
   outing,
+  parts,
   print,
   settings,
   shell,

@@ -1,6 +1,7 @@
 import type { ScreenWords } from "./en.js";
 import { asking } from "./es/asking.js";
 import { boat } from "./es/boat.js";
+import { boxes } from "./es/boxes.js";
 import { circuits } from "./es/circuits.js";
 import { fields } from "./es/fields.js";
 import { findings } from "./es/findings.js";
@@ -8,6 +9,7 @@ import { keeping } from "./es/keeping.js";
 import { lists } from "./es/lists.js";
 import { log } from "./es/log.js";
 import { outing } from "./es/outing.js";
+import { parts } from "./es/parts.js";
 import { print } from "./es/print.js";
 import { settings } from "./es/settings.js";
 import { shell } from "./es/shell.js";
@@ -21,6 +23,7 @@ import { working } from "./es/working.js";
 /** Spanish. */
 export const es: ScreenWords = {
   boat,
+  boxes,
   circuits,
   asking,
   fields,
@@ -29,6 +32,7 @@ export const es: ScreenWords = {
   lists,
   log,
   outing,
+  parts,
   print,
   settings,
   shell,

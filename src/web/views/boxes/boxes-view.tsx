@@ -1,0 +1,28 @@
+import { usePlan, useWords } from "../../app/context.js";
+import { ReadProblems } from "../../app/read-problems.js";
+import { useLayout } from "../../print/use-layout.js";
+import { BoxCard } from "./box-card.js";
+
+/** Boxes and cased panels: their faces at scale with holes, clearances, and what binds. */
+export function View() {
+  const words = useWords();
+  const sound = usePlan(({ reading }) => reading.ok);
+  const { layout, fresh, fault } = useLayout();
+  return (
+    <div className="boxes stack" aria-busy={!fresh}>
+      <h2 className="away">{words.views.names.boxes}</h2>
+      {!sound && <ReadProblems />}
+      {fault !== undefined && <p className="problem">{`${words.boxes.failed} ${fault.split("\n")[0]}`}</p>}
+      {!layout && sound && fault === undefined && <p>{words.boxes.working}</p>}
+      {layout?.boxes.length === 0 && <p>{words.boxes.none}</p>}
+      {layout && layout.boxes.length > 0 && (
+        <p className="hint" id="boxes-hint">
+          {words.boxes.hint}
+        </p>
+      )}
+      {layout?.boxes.map((box) => (
+        <BoxCard key={box.box} box={box} />
+      ))}
+    </div>
+  );
+}

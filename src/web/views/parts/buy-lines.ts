@@ -1,0 +1,73 @@
+import type { LayoutFigures } from "../../../core/parts/layout-types.js";
+import type { PartKind } from "../../../core/parts/parts-list.js";
+import type { Shows } from "../../../core/plan/model/plan.js";
+import { moneyWords, packWords, roundLengthWords, wireBuyWords } from "../../../words/layout-words.js";
+
+/** One line of the shopping list; what is nought is left out. */
+export interface BuyLine {
+  readonly key: string;
+  readonly kind: PartKind;
+  readonly item: string;
+  readonly buy: string;
+  readonly price: string | undefined;
+  readonly needed: string;
+  readonly spare: string;
+  readonly onHand: string;
+  readonly leftOver: string;
+  readonly uses: readonly string[];
+}
+
+const some = (count: number) => (count > 0 ? String(count) : "");
+
+/** What is to buy: wire first, then parts, as the core lists them. */
+export function buyLines({ parts }: LayoutFigures, shows: Shows): BuyLine[] {
+  const length = (lengthMm: number) => (lengthMm > 0 ? roundLengthWords(lengthMm, shows) : "");
+  const price = (money: LayoutFigures["parts"]["total"]) =>
+    money === undefined ? undefined : moneyWords(money);
+  return [
+    ...parts.wire
+      .filter(({ buy }) => buy.length > 0)
+      .map(
+        (line): BuyLine => ({
+          key: `wire\n${line.item}`,
+          kind: "conductor",
+          item: line.item,
+          buy: wireBuyWords(line, shows),
+          price: price(line.price),
+          needed: length(line.neededMm),
+          spare: "",
+          onHand: length(line.fromStockMm),
+          leftOver: length(line.leftMm),
+          uses: [],
+        }),
+      ),
+    ...parts.list.lines
+      .filter(({ toBuy }) => toBuy > 0)
+      .map(
+        (line): BuyLine => ({
+          key: `${line.kind}\n${line.item}`,
+          kind: line.kind,
+          item: line.item,
+          buy: packWords(line),
+          price: price(line.price),
+          needed: some(line.needed),
+          spare: some(line.spares),
+          onHand: some(line.fromStock),
+          leftOver: some(line.leftOver),
+          uses: line.for.filter((one) => one !== line.item),
+        }),
+      ),
+  ];
+}
+
+/** What comes from the shelf. */
+export function shelfLines({ parts }: LayoutFigures, shows: Shows): { item: string; amount: string }[] {
+  return [
+    ...parts.wire.flatMap(({ item, fromStockMm }) =>
+      fromStockMm > 0 ? [{ item, amount: roundLengthWords(fromStockMm, shows) }] : [],
+    ),
+    ...parts.list.lines.flatMap(({ item, fromStock }) =>
+      fromStock > 0 ? [{ item, amount: String(fromStock) }] : [],
+    ),
+  ];
+}

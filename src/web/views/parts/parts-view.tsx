@@ -1,0 +1,149 @@
+import { useState } from "react";
+import type { LayoutFigures } from "../../../core/parts/layout-types.js";
+import { partKinds } from "../../../core/parts/parts-list.js";
+import { moneyWords } from "../../../words/layout-words.js";
+import { usePlan, useShows, useWords } from "../../app/context.js";
+import { ReadProblems } from "../../app/read-problems.js";
+import { ViewLink } from "../../parts/view-link.js";
+import { useLayout } from "../../print/use-layout.js";
+import { type BuyLine, buyLines, shelfLines } from "./buy-lines.js";
+import { useTicks } from "./ticks.js";
+
+/** What to buy, kind by kind as one walks the shop, with a tick for what lies in the basket. */
+export function View() {
+  const words = useWords();
+  const sound = usePlan(({ reading }) => reading.ok);
+  const { layout, fresh, fault } = useLayout();
+  return (
+    <div className="parts stack" aria-busy={!fresh}>
+      <h2 className="away">{words.views.names.parts}</h2>
+      {!sound && <ReadProblems />}
+      {fault !== undefined && <p className="problem">{`${words.parts.failed} ${fault.split("\n")[0]}`}</p>}
+      {layout ? <Shopping layout={layout} /> : sound && fault === undefined && <p>{words.parts.working}</p>}
+    </div>
+  );
+}
+
+function Shopping({ layout }: { layout: LayoutFigures }) {
+  const words = useWords();
+  const shows = useShows();
+  const plan = usePlan(({ record }) => record.id);
+  const { ticked, tick, clear } = useTicks(plan);
+  const [hideDone, setHideDone] = useState(false);
+  const [sure, setSure] = useState(false);
+  const lines = buyLines(layout, shows);
+  const shelf = shelfLines(layout, shows);
+  const done = lines.filter(({ key }) => ticked.has(key)).length;
+  if (lines.length === 0 && shelf.length === 0) return <p>{words.parts.nothing}</p>;
+  const groups = partKinds.flatMap((kind) => {
+    const own = lines.filter((line) => line.kind === kind && !(hideDone && ticked.has(line.key)));
+    return own.length === 0 ? [] : [{ kind, own }];
+  });
+  return (
+    <>
+      <header className="basket-head">
+        <p role="status">
+          <b>{words.parts.inBasket(done, lines.length)}</b>
+          {done === lines.length && ` ${words.parts.allDone}`}
+        </p>
+        <Total parts={layout.parts} />
+        <label className="basket-hide">
+          <input type="checkbox" checked={hideDone} onChange={(event) => setHideDone(event.target.checked)} />
+          {words.parts.hideDone}
+        </label>
+      </header>
+      {groups.map(({ kind, own }) => (
+        <section key={kind}>
+          <h3>{words.parts.kinds[kind]}</h3>
+          <ul className="basket">
+            {own.map((line) => (
+              <Line
+                key={line.key}
+                line={line}
+                done={ticked.has(line.key)}
+                onTick={(now) => tick(line.key, now)}
+              />
+            ))}
+          </ul>
+        </section>
+      ))}
+      {shelf.length > 0 && (
+        <section>
+          <h3>{words.parts.shelf}</h3>
+          <p className="hint">{words.parts.shelfHint}</p>
+          <ul className="shelf-list">
+            {shelf.map(({ item, amount }) => (
+              <li key={item}>
+                <bdi>{item}</bdi>
+                <b>{amount}</b>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <footer className="row">
+        <ViewLink view="gear">{words.parts.toStock}</ViewLink>
+        {done > 0 && (
+          <button
+            type="button"
+            className="quiet"
+            onBlur={() => setSure(false)}
+            onClick={() => {
+              if (sure) clear();
+              setSure(!sure);
+            }}
+          >
+            {sure ? words.parts.clearSure : words.parts.clear}
+          </button>
+        )}
+      </footer>
+    </>
+  );
+}
+
+function Total({ parts }: { parts: LayoutFigures["parts"] }) {
+  const words = useWords().parts;
+  if (parts.currencies.length > 1) return <p>{words.currencies(parts.currencies.join(", "))}</p>;
+  return (
+    <p>
+      {parts.total !== undefined && (
+        <>
+          {words.total} <b>{moneyWords(parts.total)}</b>
+          {parts.withoutPrice.length > 0 && "; "}
+        </>
+      )}
+      {parts.withoutPrice.length > 0 && words.withoutPrice(parts.withoutPrice.length)}
+    </p>
+  );
+}
+
+function Line({ line, done, onTick }: { line: BuyLine; done: boolean; onTick: (done: boolean) => void }) {
+  const words = useWords().parts;
+  const facts = [
+    [words.needed, line.needed],
+    [words.spare, line.spare],
+    [words.onHand, line.onHand],
+    [words.leftOver, line.leftOver],
+  ].filter(([, amount]) => amount !== "");
+  return (
+    <li data-done={done}>
+      <label>
+        <input type="checkbox" checked={done} onChange={(event) => onTick(event.target.checked)} />
+        <span className="basket-item">
+          <b>
+            <bdi>{line.item}</bdi>
+          </b>
+          <span lang="en">{line.buy}</span>
+          <span className="hint">{facts.map(([name, amount]) => `${name} ${amount}`).join(" · ")}</span>
+          {line.uses.length > 0 && (
+            <span className="hint">
+              {words.for} <bdi>{line.uses.slice(0, 4).join(", ")}</bdi>
+              {line.uses.length > 4 && ` + ${line.uses.length - 4}`}
+            </span>
+          )}
+        </span>
+        <span className="basket-price">{line.price ?? <i className="hint">{words.noPrice}</i>}</span>
+      </label>
+    </li>
+  );
+}

@@ -1,0 +1,46 @@
+import type { PartKind } from "../../../core/parts/parts-list.js";
+
+const kinds: Readonly<Record<PartKind, string>> = {
+  conductor: "Wire",
+  terminal: "Terminals",
+  joint: "Joints",
+  sleeve: "Sleeves",
+  gland: "Glands",
+  fuse: "Fuses",
+  "fuse holder": "Fuse holders",
+  box: "Boxes",
+  switch: "Switches",
+  bus: "Buses",
+  tie: "Ties",
+  sealant: "Sealants",
+  tape: "Tapes",
+  label: "Labels",
+  gear: "Gear",
+  other: "Other",
+};
+
+/** The shopping list, for one hand. */
+export const parts = {
+  working: "Working out what to buy …",
+  failed: "The list could not be worked out.",
+  nothing: "Nothing is needed yet. Put gear and runs into the plan, and what they take stands here.",
+  kinds,
+  inBasket: (done: number, all: number) => `${done} of ${all} in the basket`,
+  hideDone: "Only what is left to get",
+  clear: "Take all ticks away",
+  clearSure: "Really? Tap again",
+  total: "Total of what has a price",
+  withoutPrice: (count: number) => `${count} without a price, not in the total`,
+  currencies: (all: string) => `Prices are in ${all}: no total is made of two currencies.`,
+  price: "Price",
+  noPrice: "price not known",
+  needed: "needed",
+  spare: "spare",
+  onHand: "on hand",
+  leftOver: "left over",
+  for: "for",
+  shelf: "From the shelf",
+  shelfHint: "Needed, and on hand already.",
+  toStock: "Stock and prices are in the lists",
+  allDone: "Everything is in the basket.",
+};
