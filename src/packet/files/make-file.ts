@@ -4,13 +4,17 @@ import { writeLoadTable } from "../../core/parts/tables/load-table.js";
 import { loadRows, priceRows, stockRows } from "../../core/parts/tables/plan-tables.js";
 import { writePriceTable } from "../../core/parts/tables/price-table.js";
 import { writeStockTable } from "../../core/parts/tables/stock-table.js";
+import type { FaceName } from "../../core/plan/model/layout.js";
 import type { Shows } from "../../core/plan/model/plan.js";
 import { benchOf } from "../../core/proving/bench-network.js";
 import { testSheet } from "../../core/proving/sheet/sheet.js";
 import { waterCard } from "../../core/proving/water/card.js";
 import { planWork } from "../../core/work/plan-work.js";
+import { faceSheet } from "../../drawing/template-sheet.js";
+import { dxfSheet } from "../../drawing/writers/dxf.js";
 import { type PdfFonts, pdfDocument } from "../../drawing/writers/pdf.js";
 import { svgSheet } from "../../drawing/writers/svg.js";
+import { faceWords } from "../../words/template-words.js";
 import { type Apart, packetPdf, singleSheets } from "../packet.js";
 
 export type PlanTable = "loads" | "stock" | "prices";
@@ -22,7 +26,14 @@ export type FileWanted =
   /** One page of a sheet, counted from 1. */
   | { readonly file: "page"; readonly title: string; readonly page: number }
   | { readonly file: "circuit"; readonly corner: string }
-  | { readonly file: "table"; readonly table: PlanTable };
+  | { readonly file: "table"; readonly table: PlanTable }
+  /** One face that is drilled, at true scale on a sheet of its own size. */
+  | {
+      readonly file: "template";
+      readonly box: string;
+      readonly face: FaceName;
+      readonly form: "svg" | "dxf";
+    };
 
 export interface MadeFile {
   /** Added to the name of the plan: `.pdf`, ` conductor schedule.pdf`. */
@@ -36,6 +47,7 @@ export interface MadeFile {
 export interface FileList {
   readonly sheets: readonly { readonly title: string; readonly pages: number }[];
   readonly corners: readonly string[];
+  readonly templates: readonly { readonly box: string; readonly face: FaceName }[];
 }
 
 /** What the packet prints besides the electrics. */
@@ -62,6 +74,9 @@ export function fileList(whole: Whole, shows: Shows): FileList {
       pages: pages.length,
     })),
     corners: circuit.states.map(({ name }) => name),
+    templates: whole.layout.boxes.flatMap(({ templates }) =>
+      templates.map(({ box, face }) => ({ box, face })),
+    ),
   };
 }
 
@@ -104,6 +119,17 @@ export async function makeFile(
         throw new RangeError(`a corner of the plan required, got ${wanted.corner}`);
       const text = netlistOf(figures.plan, circuit, wanted.corner);
       return textFile(` ${wanted.corner}.cir`, "text/plain", text);
+    }
+    case "template": {
+      const all = layout.boxes.flatMap(({ templates }) => templates);
+      const template = all.find(({ box, face }) => box === wanted.box && face === wanted.face);
+      if (!template)
+        throw new RangeError(`a face that is drilled required, got ${wanted.box}, ${wanted.face}`);
+      const sheet = faceSheet(template);
+      const ending = ` ${wanted.box} ${faceWords[wanted.face]}.${wanted.form}`;
+      return wanted.form === "svg"
+        ? textFile(ending, "image/svg+xml", svgSheet(sheet))
+        : textFile(ending, "image/vnd.dxf", dxfSheet(sheet));
     }
     case "table":
       return textFile(` ${wanted.table}.csv`, "text/csv", tableText(wanted.table, { figures, layout }));

@@ -17,6 +17,8 @@ interface FaceProps {
 }
 
 const edgeMm = 6;
+/** A hole stays large enough for a finger; a long face is moved across under it. */
+const leastPxPerMm = 2.4;
 const faceRole = { role: "group" } as const;
 const movableRole = { role: "button", tabIndex: 0 } as const;
 const fixedRole = { role: "img" } as const;
@@ -68,15 +70,12 @@ export function FaceView({ face, body, entries, faults, movable, onTry, onTake, 
     onKeyDown: movable ? onKey(entry) : undefined,
   });
   return (
-    <figure className="face">
+    <figure
+      className="face"
+      style={{ width: (wide * 96) / 25.4, minWidth: Math.min(wide * leastPxPerMm, 900) }}
+    >
       <figcaption>{words.faces[face.name]}</figcaption>
-      <svg
-        ref={drawing}
-        viewBox={`0 0 ${wide} ${high}`}
-        style={{ width: `min(100%, ${(wide * 96) / 25.4}px)` }}
-        {...faceRole}
-        aria-label={words.faces[face.name]}
-      >
+      <svg ref={drawing} viewBox={`0 0 ${wide} ${high}`} {...faceRole} aria-label={words.faces[face.name]}>
         <rect
           className="face-edge"
           x={edgeMm}
@@ -100,10 +99,10 @@ export function FaceView({ face, body, entries, faults, movable, onTry, onTake, 
             height={keep.heightMm}
           />
         ))}
-        <text className="map-small" x={wide / 2} y={edgeMm - 1} fontSize={3.2} textAnchor="middle">
+        <text className="map-small" x={wide / 2} y={edgeMm - 1} fontSize={4.4} textAnchor="middle">
           {words.lid}
         </text>
-        <text className="map-small" x={wide / 2} y={high - edgeMm + 2} fontSize={3.2} textAnchor="middle">
+        <text className="map-small" x={wide / 2} y={high - edgeMm + 2} fontSize={4.4} textAnchor="middle">
           {words.base}
         </text>
         {entries.map((entry, index) => {
@@ -132,7 +131,7 @@ export function FaceView({ face, body, entries, faults, movable, onTry, onTake, 
               )}
               <circle className="entry-nut" cx={edgeMm + entry.x} cy={down(entry.y)} r={entry.acrossMm / 2} />
               <circle className="entry-hole" cx={edgeMm + entry.x} cy={down(entry.y)} r={entry.holeMm / 2} />
-              <text x={edgeMm + entry.x} y={down(entry.y) + 1.3} fontSize={3.8} textAnchor="middle">
+              <text x={edgeMm + entry.x} y={down(entry.y) + 1.7} fontSize={4.8} textAnchor="middle">
                 {bad ? `${index + 1}!` : index + 1}
               </text>
             </g>

@@ -66,6 +66,17 @@ function Rest({ list, make, making }: { list: FileList; make: Make; making: Maki
           ))}
         </div>
       </section>
+      {list.templates.length > 0 && (
+        <section>
+          <h3>{words.templates}</h3>
+          <p className="hint">{words.templateHint}</p>
+          <ul className="print-list">
+            {list.templates.map((template) => (
+              <Template key={`${template.box} ${template.face}`} of={template} make={make} making={making} />
+            ))}
+          </ul>
+        </section>
+      )}
       <Circuit corners={list.corners} make={make} making={making} />
       <PlanFile />
     </>
@@ -74,6 +85,8 @@ function Rest({ list, make, making }: { list: FileList; make: Make; making: Maki
 
 function Sheet({ title, pages, make, making }: { title: string; pages: number; make: Make; making: Making }) {
   const words = useWords().print;
+  const [chosen, setPage] = useState(1);
+  const page = Math.min(chosen, pages);
   return (
     <li>
       <span>
@@ -87,12 +100,46 @@ function Sheet({ title, pages, make, making }: { title: string; pages: number; m
           make={make}
           making={making}
         />
-        {Array.from({ length: pages }, (_, index) => index + 1).map((page) => (
+        {pages > 1 && (
+          <select
+            aria-label={words.pageOf(title)}
+            value={page}
+            onChange={(event) => setPage(Number(event.target.value))}
+          >
+            {Array.from({ length: pages }, (_, index) => (
+              <option key={words.pageNumber(index + 1)} value={index + 1}>
+                {words.pageNumber(index + 1)}
+              </option>
+            ))}
+          </select>
+        )}
+        <Get
+          what={words.pageSvg(title, page, pages)}
+          short="SVG"
+          wanted={{ file: "page", title, page }}
+          make={make}
+          making={making}
+        />
+      </span>
+    </li>
+  );
+}
+
+function Template(props: { of: FileList["templates"][number]; make: Make; making: Making }) {
+  const words = useWords();
+  const { box, face } = props.of;
+  const what = `${box}, ${words.boxes.faces[face]}`;
+  const { make, making } = props;
+  return (
+    <li>
+      <bdi>{what}</bdi>
+      <span className="row">
+        {(["dxf", "svg"] as const).map((form) => (
           <Get
-            key={page}
-            what={words.pageSvg(title, page, pages)}
-            short={pages === 1 ? "SVG" : `SVG ${page}`}
-            wanted={{ file: "page", title, page }}
+            key={form}
+            what={words.print.templateOf(what, form.toUpperCase())}
+            short={form.toUpperCase()}
+            wanted={{ file: "template", box, face, form }}
             make={make}
             making={making}
           />

@@ -14,6 +14,8 @@ export const print = {
   pageSvg: (title: string, page: number, pages: number) =>
     pages === 1 ? `${title} as SVG` : `${title}, page ${page} of ${pages}, as SVG`,
   pages: (count: number) => (count === 1 ? "1 page" : `${count} pages`),
+  pageOf: (title: string) => `Page of ${title}`,
+  pageNumber: (page: number) => `page ${page}`,
   listing: "Working out what there is to print …",
   templates: "Templates",
   templateHint: "Each face that is drilled, at true scale: DXF for a machine, SVG for paper.",

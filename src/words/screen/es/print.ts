@@ -15,6 +15,8 @@ export const print: ScreenWords["print"] = {
   pageSvg: (title, page, pages) =>
     pages === 1 ? `${title} en SVG` : `${title}, página ${page} de ${pages}, en SVG`,
   pages: (count) => (count === 1 ? "1 página" : `${count} páginas`),
+  pageOf: (title) => `Página de ${title}`,
+  pageNumber: (page) => `página ${page}`,
   listing: "Viendo qué hay para imprimir …",
   templates: "Plantillas",
   templateHint: "Cada cara que se taladra, a tamaño real: DXF para una máquina, SVG para papel.",

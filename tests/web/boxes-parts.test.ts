@@ -1,0 +1,70 @@
+// Faces of boxes one moves holes on, and the shopping list one ticks off in the shop.
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { goToView, openExample, openRig, phone, planText, type Rig, settled, visit } from "./help.js";
+
+const timeout = 180_000;
+let rig: Rig;
+beforeAll(async () => {
+  rig = await openRig();
+});
+afterAll(() => rig.close());
+
+test("a hole of a panel is moved by keys and by hand: what binds is told, and the plan holds where it is", {
+  timeout,
+}, async () => {
+  const { page } = await visit(rig);
+  await openExample(page, "utility");
+  await goToView(page, "boxes");
+  const fresh = page.locator('.boxes[aria-busy="false"]');
+  const card = page.locator('.box-card:has(.entry[data-movable="true"])');
+  await card.first().waitFor({ timeout: 120_000 });
+  expect(await card.textContent()).toContain("Nothing binds");
+  const hole = card.locator('.entry[data-entry="bilge cable"]');
+  await hole.focus();
+  await page.keyboard.press("ArrowRight");
+  await settled(page);
+  await fresh.waitFor({ timeout: 120_000 });
+  const said = await hole.getAttribute("aria-label");
+  expect(said).toMatch(/47\.6\smm along/);
+
+  // Dragged onto its neighbour: the nuts touch, and it is told while one drags.
+  const other = await card.locator('.entry[data-entry="lamp trunk"] .entry-hole').boundingBox();
+  const mine = await hole.locator(".entry-hole").boundingBox();
+  if (!other || !mine) throw new RangeError("no holes on the face");
+  await page.mouse.move(mine.x + mine.width / 2, mine.y + mine.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(other.x - 6, other.y + other.height / 2, { steps: 5 });
+  expect(await card.locator("[role=status]").textContent()).toMatch(
+    /bilge cable.*(touches the next nut|leaves too little wall|no room for a spanner)/s,
+  );
+  await page.mouse.up();
+  await settled(page);
+  await fresh.waitFor({ timeout: 120_000 });
+  expect(await card.locator('.entry[data-bad="true"]').count()).toBeGreaterThan(0);
+  expect(await planText(page)).toMatch(/holes: .*bilge cable: \{on: down, at: \[\d+(\.\d+)? mm, /);
+});
+
+test("on a phone the list is ticked, the ticks outlast a reload, and only what is left is shown", {
+  timeout,
+}, async () => {
+  const { page } = await visit(rig, { viewport: phone });
+  await openExample(page, "tender");
+  await goToView(page, "parts");
+  const lines = page.locator(".basket li");
+  await lines.first().waitFor({ timeout: 120_000 });
+  const all = await lines.count();
+  expect(all).toBeGreaterThan(3);
+  const box = await lines.first().locator("label").boundingBox();
+  expect(box?.height).toBeGreaterThanOrEqual(44);
+  expect(
+    await page.locator(".parts").evaluate((one) => one.scrollWidth - one.clientWidth),
+  ).toBeLessThanOrEqual(0);
+  await lines.nth(0).locator("label").click();
+  await lines.nth(1).locator("label").click();
+  expect(await page.locator(".basket-head").textContent()).toContain(`2 of ${all} in the basket`);
+  await page.reload();
+  await lines.first().waitFor({ timeout: 120_000 });
+  expect(await page.locator(".basket-head").textContent()).toContain(`2 of ${all} in the basket`);
+  await page.getByLabel("Only what is left to get").check();
+  expect(await lines.count()).toBe(all - 2);
+});
