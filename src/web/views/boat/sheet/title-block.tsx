@@ -33,6 +33,6 @@ export const TitleBlock = memo(function TitleBlock(props: {
 });
 
 const lineHeight = 17;
-const width = 220;
-const mostLetters = 32;
+const width = 172;
+const mostLetters = 28;
 const shortened = (name: string) => (name.length > mostLetters ? `${name.slice(0, mostLetters - 1)}…` : name);
