@@ -1,4 +1,4 @@
-// Bundles the solver's benchmark and runs it: node bench/run-solver.js
+// Bundles the solver's benchmark and runs it; part of npm run bench. Alone, with other sizes: node bench/run-solver.js 60 1000
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
@@ -24,10 +24,11 @@ await build({
   format: "esm",
 });
 
-const { solverBench, solverTable, emptyProcessMs } = await import(
+const { solverBench, solverLine, solverTable, emptyProcessMs } = await import(
   pathToFileURL(join(folder, "solver.mjs")).href
 );
-const rows = await solverBench(program, ({ gear, kind, oursMs, ngspiceMs }) =>
-  console.log(`${gear} ${kind}: ${oursMs.toFixed(0)} ms against ${ngspiceMs.toFixed(0)} ms`),
-);
+const asked = process.argv.slice(2).map(Number);
+const sizes = asked.length > 0 ? asked : [60, 1000, 10000, 20000];
+// each row as it is known: the largest take ngspice minutes
+const rows = await solverBench(program, sizes, (row) => console.log(solverLine(row)));
 console.log(`\n${solverTable(rows, emptyProcessMs())}`);

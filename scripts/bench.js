@@ -2,7 +2,7 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { ensureModules, top } from "./ensure.js";
+import { ensureModules, run, top } from "./ensure.js";
 
 ensureModules();
 const { build } = await import("esbuild");
@@ -10,13 +10,14 @@ const folder = join(top, "dist", "bench");
 mkdirSync(folder, { recursive: true });
 const benches = {
   figures: ["figures.ts", "figuresBench"],
+  "big-plan": ["big-plan.ts", "bigPlanBench"],
   marks: ["marks.ts", "marksBench"],
   parts: ["parts.ts", "partsBench"],
   drag: ["page/drag.ts", "dragBench", pages],
 };
 /** Only these, if any are named: `npm run bench -- drag`. */
 const wanted = process.argv.slice(2);
-for (const [name, [entry, run, prepare]] of Object.entries(benches)) {
+for (const [name, [entry, made, prepare]] of Object.entries(benches)) {
   if (wanted.length > 0 && !wanted.includes(name)) continue;
   const outfile = join(folder, `${name}.mjs`);
   await build({
@@ -31,11 +32,17 @@ for (const [name, [entry, run, prepare]] of Object.entries(benches)) {
     logLevel: "warning",
   });
   const bench = await import(pathToFileURL(outfile).href);
-  const rows = await bench[run](prepare && (await prepare()));
+  const rows = await bench[made](prepare && (await prepare()));
   show(name, rows);
 }
 for (const [name, measure] of Object.entries(await import("./bench-page.js")))
   if (wanted.length === 0 || wanted.includes(name)) show(name, await measure(await pages()));
+
+// whole processes against ngspice (Debian package `ngspice`): the largest networks take it minutes
+if (wanted.length === 0 || wanted.includes("solver")) {
+  console.log("\nsolver");
+  run(process.execPath, ["bench/run-solver.js"]);
+}
 
 function show(name, rows) {
   console.log(`\n${name}`);

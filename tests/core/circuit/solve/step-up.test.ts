@@ -36,9 +36,8 @@ test("a step-up converter works whether its negatives are one point or two, and 
     const apart = solveNetwork(stepUp(seed, "apart"));
     expect(common.status, `seed ${seed}`).toBe("solved");
     expect([...common.convertersOff]).toEqual([]);
-    common.loadV.forEach((loadV, at) => {
-      expect(Math.abs(loadV - (apart.loadV[at] ?? 0)), `seed ${seed}`).toBeLessThan(1e-9);
-    });
+    const apartV = common.loadV.map((loadV, at) => Math.abs(loadV - (apart.loadV[at] ?? 0)));
+    expect(Math.max(...apartV), `seed ${seed}`).toBeLessThan(1e-9);
   }
 });
 
