@@ -13,6 +13,7 @@ const benches = {
   "big-plan": ["big-plan.ts", "bigPlanBench"],
   marks: ["marks.ts", "marksBench"],
   parts: ["parts.ts", "partsBench"],
+  proving: ["proving.ts", "provingBench"],
   drag: ["page/drag.ts", "dragBench", pages],
 };
 /** Only these, if any are named: `npm run bench -- drag`. */

@@ -4,7 +4,7 @@ import { skiffloom } from "./run.js";
 
 describe("prove", () => {
   test("finds the fault of the example, says what to measure next, and ends with 1", () => {
-    const { status, out } = skiffloom(["prove", "examples/utility-second.yaml"]);
+    const { status, out } = skiffloom(["prove", "examples/dim-lamps.yaml"]);
     expect(status).toBe(1);
     expect(out).toContain("lamp trunk, its minus wire");
     expect(out).toContain("What to measure next");
@@ -12,7 +12,7 @@ describe("prove", () => {
   });
 
   test("as data, every reading is there with its verdict", () => {
-    const { out } = skiffloom(["prove", "examples/utility-second.yaml", "--json"]);
+    const { out } = skiffloom(["prove", "examples/dim-lamps.yaml", "--json"]);
     const data = JSON.parse(out);
     expect(data).toMatchObject({ skiffloom: "prove", version: 1 });
     expect(data.readings).toHaveLength(6);
@@ -41,6 +41,9 @@ describe("prove", () => {
     const { status, out } = skiffloom([...words, "--shows", "12.31 V", "--with", "3.2"]);
     expect(status).toBe(0);
     expect(out).toContain("to its reserve");
+    const on = skiffloom([...words, "--shows", "12.31 V", "--on", "coaming lamp, sounder", "--json"]);
+    expect(JSON.parse(on.out).charge).toBeGreaterThan(0.4);
+    expect(skiffloom([...words, "--shows", "12.3", "--on", "searchlight"])).toMatchObject({ status: 2 });
     expect(skiffloom([...words, "--shows", "much"])).toMatchObject({ status: 2 });
     expect(skiffloom(words)).toMatchObject({ status: 2 });
     const other = skiffloom(["prove", "examples/utility.yaml", "--battery", "other", "--shows", "12"]);

@@ -7,7 +7,7 @@ import { seededNumbers } from "../../src/core/parts/cuts/seeded.js";
 import { meterSigma, ohmSigma } from "../../src/core/proving/meter-error.js";
 import type { Probe } from "../../src/core/proving/probe.js";
 import type { Suspect } from "../../src/core/proving/suspect.js";
-import { noise, trueNetwork } from "./proving-boats.js";
+import { type Boat, noise, trueNetwork } from "./proving-boats.js";
 import type { FaultCase } from "./proving-cases.js";
 import { type Fault, type FaultyBoat, faulty } from "./proving-faulty.js";
 import type { Hunt } from "./proving-hunt.js";
@@ -39,24 +39,39 @@ export function apartness({ about, readings, report }: Hunt, boats: number): Apa
   const exactBoat = Math.hypot(...probes.map((_, i) => ((a[i] ?? 0) - (b[i] ?? 0)) / errorOf(probes, a, i)));
   if (exactBoat < apartSigmas) return { exactBoat, apart: false };
   const random = seededNumbers(77_000 + about.seed);
-  const drawn = Array.from({ length: boats }, () => trueNetwork(about.boat, about.on, random));
+  const drawn = Array.from({ length: boats }, () => ({
+    network: trueNetwork(about.boat, about.on, random),
+    boat: withOtherGear(about.boat, random),
+  }));
   const shown = shownBy(
     about,
     probes,
-    faults.flatMap((fault) => drawn.map((network) => faulty(about.boat, network, fault))),
+    faults.flatMap((fault) =>
+      drawn.map(({ network, boat }) => ({ boat, ...faulty(about.boat, network, fault) })),
+    ),
   ).map((values) => values.map((value, i) => value + noise(random) * errorOf(probes, values, i)));
   const drawnBoats = distance(shown.slice(0, boats), shown.slice(boats));
   return { exactBoat, drawnBoats, apart: drawnBoats >= apartSigmas };
 }
 
 /** Readings of faulty boats; ohms as ln(1 + R / 1 Ω), on which what is broken does not drown the rest. */
-function shownBy(about: FaultCase, probes: readonly Probe[], boats: readonly FaultyBoat[]): number[][] {
-  return exactReadings(boats.map((one) => ({ ...one, boat: about.boat, on: about.on, probes }))).map(
+function shownBy(
+  about: FaultCase,
+  probes: readonly Probe[],
+  boats: readonly (FaultyBoat & { readonly boat?: Boat })[],
+): number[][] {
+  return exactReadings(boats.map((one) => ({ boat: about.boat, ...one, on: about.on, probes }))).map(
     (values) =>
       values.map((value, i) =>
         probes[i]?.kind === "ohm" ? Math.log1p(Math.min(1e8, Math.max(0, value))) : value,
       ),
   );
+}
+
+/** Gear as an ohmmeter sees it is anyone's guess: within a factor e, two times in three. */
+function withOtherGear(boat: Boat, random: () => number): Boat {
+  const restingOhm = boat.bench.restingOhm.map((ohm) => ohm * Math.exp(noise(random)));
+  return { ...boat, bench: { ...boat.bench, restingOhm } };
 }
 
 function errorOf(probes: readonly Probe[], values: readonly number[], i: number): number {

@@ -95,7 +95,7 @@ function faultOn(
     case "battery low":
       return { at: [battery], size: [-(0.8 + 1.5 * random())] };
     case "battery worn":
-      return { at: [battery], size: [bad()] };
+      return { at: [battery], size: [0.1 * 10 ** random()] };
     default:
       return kind satisfies never;
   }

@@ -76,3 +76,15 @@ function missedLine(
     .map((s) => `${s.kind} ${s.at.join("+")} ${s.probability.toFixed(3)}`);
   return `${about.name} at ${about.fault.at.join("+")}: place ${place}${said}, ${readings.length} readings; ${best.join("; ")}`;
 }
+
+/** All kinds of an outcome together; `shown` says what was missed. */
+export function sumOf({ scores, missed }: Outcome) {
+  const sum = (of: (one: Score) => number) => scores.reduce((total, one) => total + of(one), 0);
+  return {
+    all: sum(({ cases }) => cases),
+    first: sum(({ first }) => first),
+    firstOrSaid: sum(({ first, rightlySaid }) => first + rightlySaid),
+    good: sum(({ good }) => good),
+    shown: [...scores.map((one) => JSON.stringify(one)), ...missed].join("\n"),
+  };
+}

@@ -1,10 +1,11 @@
+import type { CompletePlan } from "../../core/plan/completed.js";
 import { benchOf } from "../../core/proving/bench-network.js";
 import { type Diagnosis, diagnose } from "../../core/proving/diagnose.js";
 import { provingJson, sheetJson } from "../../core/proving/json.js";
 import { testSheet } from "../../core/proving/sheet/sheet.js";
 import type { SheetSection } from "../../core/proving/sheet/types.js";
 import type { Suspect } from "../../core/proving/suspect.js";
-import { batteryLeft } from "../../core/proving/water/battery-left.js";
+import { batteryCurrentA, batteryLeft } from "../../core/proving/water/battery-left.js";
 import { waterCard } from "../../core/proving/water/card.js";
 import { decimals, hours, percent } from "../../words/numbers.js";
 import {
@@ -33,7 +34,7 @@ import { textTable } from "../table.js";
 import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
 
 export const help = `skiffloom prove PLAN [--sheet | --water] [--json]
-skiffloom prove PLAN --battery NAME --shows 12.4 [--with 3.2] [--use 2]
+skiffloom prove PLAN --battery NAME --shows 12.4 [--with 3.2 | --on GEAR] [--use 2]
 
 Compares the readings in the plan with what a sound boat would show, ranks what may be wrong,
 and says what to measure next. Readings that were taken when a project was finished are what
@@ -42,7 +43,8 @@ later ones are compared with: a joint that ages shows.
   --sheet     the test sheet: every reading to take, what to expect, what to stop for
   --water     the card for the water: switches, fuses, hours left, what to turn off first
   --battery   hours left in a battery, from the volts it --shows, with so many amperes on
-              (--with; left out: at rest), at a use of so many amperes (--use)
+              (--with) or this gear on (--on "side lights, sounder"); left out: at rest.
+              At a use of so many amperes from now (--use; left out: what was on)
   --json      the same as data (docs/json.md)
 
 Ends with status 0 when every reading is as expected, 1 when one is not, 2 when the plan can't be read.
@@ -62,13 +64,14 @@ export function run(words: readonly string[]): number {
       battery: "value",
       shows: "value",
       with: "value",
+      on: "value",
       use: "value",
     },
   });
   const { figures, circuit } = loadFigures(path);
   const json = switches.has("json");
   const screen = terminal();
-  if (values.battery !== undefined) return batteryRun(figures, values.battery, values, json);
+  if (values.battery !== undefined) return batteryRun({ figures, circuit }, values.battery, values, json);
   if (switches.has("water")) {
     const card = waterCard(figures);
     if (json) printJson({ skiffloom: "water card", version: 1, ...card });
@@ -194,7 +197,7 @@ function diagnosisLines(
 }
 
 function batteryRun(
-  { plan }: ReturnType<typeof loadFigures>["figures"],
+  { figures: { plan }, circuit }: Pick<ReturnType<typeof loadFigures>, "figures" | "circuit">,
   name: string,
   values: Readonly<Record<string, string | undefined>>,
   json: boolean,
@@ -210,10 +213,13 @@ function batteryRun(
     return value;
   };
   if (values.shows === undefined) throw new InputProblem(["--battery needs the volts it --shows"]);
+  const onA =
+    values.on === undefined ? 0 : batteryCurrentA(benchOf(plan, circuit), name, gearNamed(plan, values.on));
+  const currentA = number("with", onA);
   const left = batteryLeft(plan, battery, {
     voltageV: number("shows", 0),
-    currentA: number("with", 0),
-    useA: number("use", number("with", 0)),
+    currentA,
+    useA: number("use", currentA),
   });
   if (json) {
     printJson({ skiffloom: "battery left", version: 1, battery: name, ...left });
@@ -226,4 +232,14 @@ function batteryRun(
       : "nothing drawn: it lasts",
   ]);
   return exit.fine;
+}
+
+/** Single pieces of a list of gear as people write it, groups by their own name. */
+function gearNamed(plan: CompletePlan, list: string): string[] {
+  return list.split(",").flatMap((part) => {
+    const name = part.trim();
+    const pieces = plan.gear.filter((piece) => piece.name === name || piece.group === name);
+    if (pieces.length === 0) throw new InputProblem([`the plan has no gear ${harmless(name)}`]);
+    return pieces.map((piece) => piece.name);
+  });
 }

@@ -30,7 +30,9 @@ const nodes = [
   [2.85697001387281, 0.011257411327721],
 ] as const;
 
-/** Every reading one could take in the states of the boat measured so far, and between the poles with the power off. */
+/**
+ * Every reading one could take in the states of the boat measured so far, between the poles with the power off, and at the batteries at rest.
+ */
 export function possibleProbes(bench: Bench, report: FaultReport): Probe[] {
   const { topology } = bench;
   const name = (node: number) => topology.nodes[node] ?? "";
@@ -62,6 +64,8 @@ export function possibleProbes(bench: Bench, report: FaultReport): Probe[] {
         probes.push({ kind: "ohm", at: name(branch.from), against: name(branch.to), on });
     }
   }
+  for (const { plus, minus } of topology.sources)
+    probes.push({ kind: "voltage", at: name(plus), against: name(minus), on: [] });
   const taken = new Set(report.model.readings.map(({ probe }) => probeKey(probe)));
   const seen = new Set<string>();
   return probes.filter((probe) => {

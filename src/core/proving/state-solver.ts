@@ -47,6 +47,8 @@ export class StateSolver {
   private readonly right: Float64Array;
   private readonly outA: Float64Array;
   private readonly working: Uint8Array;
+  /** Input voltage of each converter in the sound boat; 0: not known yet [V]. */
+  private readonly soundInV: Float64Array;
   /** By load: piece of its curve, voltage it is straightened at, its voltage in the sound boat, and how often it went back to its law. */
   private readonly pieceOf: Uint8Array;
   private readonly atV: Float64Array;
@@ -91,6 +93,7 @@ export class StateSolver {
     this.nodeV = new Float64Array(nodeCount);
     this.outA = new Float64Array(converters.outputV.length);
     this.working = new Uint8Array(converters.outputV.length).fill(1);
+    this.soundInV = new Float64Array(converters.outputV.length);
     const count = loads.value.length;
     this.pieceOf = new Uint8Array(count).fill(piece.none);
     this.atV = new Float64Array(count);
@@ -143,6 +146,7 @@ export class StateSolver {
     this.working.fill(1);
     this.outA.fill(0);
     this.returns.fill(0);
+    for (let i = 0; i < this.soundInV.length; i++) this.soundInV[i] = this.inputs.across(this.x, i);
     for (let i = 0; i < this.pieceOf.length; i++) {
       const v = this.loads.across(this.x, i);
       this.soundV[i] = v;
@@ -280,7 +284,9 @@ export class StateSolver {
       // the difference of two near numbers over a small resistance: its last digits are noise
       if (Math.abs(a - (this.outA[i] as number)) > 1e-6 * (1 + a)) changed = true;
       this.outA[i] = a;
-      if (this.inputs.across(this.x, i) < (minInputV[i] as number)) {
+      const inV = this.inputs.across(this.x, i);
+      const soundV = this.soundInV[i] as number;
+      if (inV < (minInputV[i] as number) || (soundV > 0 && inV > risenShare * soundV)) {
         this.working[i] = 0;
         changed = true;
       }

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { batteryLeft, modelOf } from "../../../src/core/proving/water/battery-left.js";
+import { batteryCurrentA, batteryLeft, modelOf } from "../../../src/core/proving/water/battery-left.js";
 import { waterCard } from "../../../src/core/proving/water/card.js";
 import { example } from "./boats.js";
 
-const { figures } = example("utility");
+const { figures, bench } = example("utility");
 const { plan } = figures;
 const [battery] = plan.batteries;
 if (!battery) throw new Error("the example has a battery");
@@ -23,6 +23,15 @@ describe("hours left from a voltage", () => {
   test("under load the drop inside the battery is added back", () => {
     const voltageV = model.emfV(0.7) - 8 * model.ohm(0.7);
     expect(batteryLeft(plan, battery, { voltageV, currentA: 8, useA: 8 }).charge).toBeCloseTo(0.7, 6);
+  });
+
+  test("what was on gives the current: three lamps draw half of what six draw, nothing draws nothing", () => {
+    const lamps = plan.gear.filter(({ group }) => group === "coaming lamp").map(({ name }) => name);
+    const all = batteryCurrentA(bench, battery.name, lamps);
+    expect(all).toBeGreaterThan(0.4);
+    expect(batteryCurrentA(bench, battery.name, lamps.slice(0, 3)) / all).toBeCloseTo(0.5, 2);
+    expect(batteryCurrentA(bench, battery.name, [])).toBeCloseTo(0, 6);
+    expect(() => batteryCurrentA(bench, "none", [])).toThrow(RangeError);
   });
 
   test("full, empty and nothing drawn", () => {

@@ -1,6 +1,9 @@
 import { type BatteryModel, batteryModel } from "../../energy/battery-model.js";
 import type { CompleteBattery, CompletePlan } from "../../plan/completed.js";
 import { chargeReading } from "../../reference/spares.js";
+import type { Bench } from "../bench-network.js";
+import { noChange } from "../change.js";
+import { StateGroup } from "../state-group.js";
 
 /** A battery's charge from a voltage, and the hours left in it. */
 export interface BatteryLeft {
@@ -76,4 +79,20 @@ function chargeAt({ emfV, ohm }: BatteryModel, voltageV: number, currentA: numbe
     else high = middle;
   }
   return (low + high) / 2;
+}
+
+/**
+ * Current a battery gives with this gear on, as the circuit of the plan draws it [A].
+ * @throws RangeError on gear or a battery the circuit does not have.
+ */
+export function batteryCurrentA(bench: Bench, battery: string, on: readonly string[]): number {
+  const { topology, numbers } = bench;
+  const row = topology.sources.findIndex((source) => source.battery === battery);
+  const source = topology.sources[row];
+  if (!source) throw new RangeError(`a battery of the circuit is required, got ${battery}`);
+  const [at, against] = [topology.nodes[source.plus] ?? "", topology.nodes[source.minus] ?? ""];
+  const group = new StateGroup(bench, [{ kind: "voltage", at, against, on }], [0], []);
+  const shown = new Float64Array(1);
+  group.predict(noChange, shown);
+  return Math.max(0, ((numbers.sources.emfV[row] ?? 0) - (shown[0] ?? 0)) / (numbers.sources.ohm[row] ?? 1));
 }
