@@ -14,7 +14,7 @@ test("shorts, swaps, dead gear and batteries are named first or rightly said not
       ["battery low", 20],
       ["battery worn", 10],
     ],
-    9_200_000,
+    8_200_000,
   );
   const { all, firstOrSaid, good, shown } = sumOf(score(cases, 24));
   expect(all).toBe(120);
@@ -25,7 +25,7 @@ test("shorts, swaps, dead gear and batteries are named first or rightly said not
 test("a fuse of another rating hardly shows in any reading: nothing else is named for sure", {
   timeout: 600_000,
 }, () => {
-  const cases = manyCases([["wrong fuse", 12]], 9_400_000);
+  const cases = manyCases([["wrong fuse", 12]], 8_700_000);
   const sure = hunt(cases).filter(({ about, report }) => {
     const [suspect] = report.suspects;
     return (
