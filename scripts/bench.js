@@ -15,6 +15,7 @@ const benches = {
   parts: ["parts.ts", "partsBench"],
   proving: ["proving.ts", "provingBench"],
   drag: ["page/drag.ts", "dragBench", pages],
+  work: ["work.ts", "workBench"],
 };
 /** Only these, if any are named: `npm run bench -- drag`. */
 const wanted = process.argv.slice(2);
