@@ -7,6 +7,7 @@ import { checkPlan } from "./findings/check.js";
 import type { HullFigures } from "./hull/figures.js";
 import { workOutHull } from "./hull-figures.js";
 import type { CutOptions } from "./parts/cuts/types.js";
+import { inTheBoat, kindsToCut } from "./parts/in-the-boat.js";
 import type { LayoutFigures } from "./parts/layout-types.js";
 import { planCuts } from "./parts/plan-cuts.js";
 import { planParts } from "./parts/plan-parts.js";
@@ -27,7 +28,7 @@ export function workOutLayout({ figures, circuit }: WorkedOut, options: CutOptio
   const boxes = planBoxes(plan, cables);
   const routes = planRoutes(plan, cables, (run) => ofRun.get(run) ?? 0);
   const terminations = planTerminations(plan, cables, (conductor) => ofConductor.get(conductor));
-  const cuts = planCuts(plan.source, wireKinds(cables, routes.runs), options);
+  const cuts = planCuts(plan.source, kindsToCut(wireKinds(cables, routes.runs), inTheBoat(plan)), options);
   const parts = planParts({ plan, boxes, routes, terminations, cuts, protection });
   return { cables, boxes, passings: batteryPassings(plan), routes, terminations, cuts, parts };
 }

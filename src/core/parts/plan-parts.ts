@@ -1,4 +1,5 @@
 import { type Money, sumMoney } from "../quantity/money.js";
+import { inTheBoat, leftToMake, needsLeft } from "./in-the-boat.js";
 import type { PackPrice } from "./parts-list.js";
 import { type PartsList, partsList } from "./parts-list.js";
 import type { CutFigures } from "./plan-cuts.js";
@@ -34,6 +35,7 @@ export interface PartsFigures {
 
 /** The whole list: what is needed, what is on hand, what to buy, and what will be left over. */
 export function planParts(input: NeedsInput): PartsFigures {
+  const boat = inTheBoat(input.plan);
   const { partOffers, wireOffers, stockParts, catalogue } = input.plan.source;
   const boxes = catalogue.map(
     ({ name, price }): PackPrice => ({
@@ -45,7 +47,7 @@ export function planParts(input: NeedsInput): PartsFigures {
   );
   const named = new Set(partOffers.map(({ item }) => item));
   const prices = [...partOffers, ...boxes.filter(({ item }) => !named.has(item))];
-  const list = partsList(planNeeds(input), stockParts, prices);
+  const list = partsList(needsLeft(planNeeds(leftToMake(input, boat)), input.plan, boat), stockParts, prices);
   const wire = input.cuts.kinds.map(wireLine);
   const offered = [...prices, ...wireOffers].flatMap(({ price }) => price?.currency ?? []);
   const currencies = [...new Set(offered)].sort();

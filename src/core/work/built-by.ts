@@ -73,6 +73,7 @@ export function builtBy(input: WorkInput, facts: WorkFacts, step: Step, when: st
         const kind = end === "start" ? run.jointAtStart : run.jointAtEnd;
         return [record("built joint", [`at: ${keyText(name)}`, `end: ${end}`, `kind: ${kind}`])];
       });
+    case "connect end":
     case "battery on":
     case "prove way":
     case "prove pump":

@@ -1,5 +1,5 @@
+import { datedEarlier } from "../plan/earlier.js";
 import type { DoneStep, StepNote, TakenReading, WorkRecord } from "../plan/model/work.js";
-import { readMoment } from "../quantity/moments.js";
 
 /** What belongs to one project, or to all finished ones together. */
 export interface ProjectRecord {
@@ -7,8 +7,6 @@ export interface ProjectRecord {
   readonly notes: readonly StepNote[];
   readonly readings: readonly TakenReading[];
 }
-
-const minutesOfDay = 24 * 60;
 
 /**
  * Parts the record of finished projects from that of the one in hand. What a project lists is its own; of what stands in the plan's
@@ -18,11 +16,7 @@ export function byProject(record: WorkRecord): {
   readonly earlier: ProjectRecord;
   readonly now: ProjectRecord;
 } {
-  const until = Math.max(-1, ...record.projects.flatMap(({ finished }) => endOf(finished)));
-  const isEarlier = ({ when }: { readonly when?: string }): boolean => {
-    const at = when === undefined ? undefined : readMoment(when);
-    return at?.ok === true && at.value.atMin < until;
-  };
+  const isEarlier = datedEarlier(record);
   const all = {
     workDone: record.workDone,
     notes: record.notes,
@@ -40,11 +34,4 @@ export function byProject(record: WorkRecord): {
       readings: all.readings.filter((one) => !isEarlier(one)),
     },
   };
-}
-
-/** First minute after a project: the one after its time, or the next day's first. */
-function endOf(finished: string | undefined): number[] {
-  const read = finished === undefined ? undefined : readMoment(finished);
-  if (read?.ok !== true) return [];
-  return [read.value.atMin + (read.value.hasTime ? 1 : minutesOfDay)];
 }

@@ -4,6 +4,7 @@ import { cureHours } from "../reference/cures.js";
 import type { ToolKey } from "../reference/tools.js";
 import { workMinutes } from "../reference/work-times.js";
 import type { GraphBuilder } from "./graph-builder.js";
+import type { StepSize } from "./step.js";
 import { endKey, type WorkFacts } from "./work-input.js";
 
 const heated: readonly JointKind[] = ["sealed butt", "solder sleeve", "soldered and sleeved"];
@@ -17,10 +18,12 @@ interface End {
   readonly cores: number;
   readonly facts: WorkFacts;
   readonly joints: MadeJoints;
+  /** Fuse or breaker of the run's own that goes in here. */
+  readonly fuse?: Extract<StepSize, { readonly what: "rating" }>;
 }
 
 /** Steps of one end of a cable: make it, shrink what shrinks, connect it. */
-export function addEnd(graph: GraphBuilder, { run, end, place, cores, facts, joints }: End): void {
+export function addEnd(graph: GraphBuilder, { run, end, place, cores, facts, joints, fuse }: End): void {
   const kind = end === "start" ? run.jointAtStart : run.jointAtEnd;
   const known = facts.ends?.get(endKey(run.name, end)) ?? [];
   const join = `join / ${run.name} / ${end}`;
@@ -66,6 +69,8 @@ export function addEnd(graph: GraphBuilder, { run, end, place, cores, facts, joi
     at: [place],
     minutes: cores * workMinutes.connectConductor,
     pieces: [run.name],
+    sizes: fuse === undefined ? [] : [fuse],
+    consumables: [{ what: "fuse", count: fuse === undefined ? 0 : 1 }],
     tools: [kind === "crimped ring" || kind === "crimped fork" ? "spanner" : "screwdriver"],
     drawing: { sheet: "diagram", of: place },
   });

@@ -85,9 +85,14 @@ export function addRuns(graph: GraphBuilder, input: WorkInput, facts: WorkFacts)
     graph.wait(`draw / ${name}`, `cut / ${name}`, "cut before drawing");
     for (const point of run.along ?? [])
       graph.wait(`draw / ${name}`, `grommet / ${point}`, "hole before wire");
+    const device = input.protection.find(({ of, id }) => of === name && id === `${name} / fuse`);
+    const own = device && { what: "rating" as const, of: device.id, a: device.ratingA };
+    // by the battery, where it must be; else where the run starts
+    const fuseEnd = plan.batteries.some((battery) => battery.name === run.to.place) ? "end" : "start";
     for (const end of ["start", "end"] as const) {
       const place = end === "start" ? run.from.place : run.to.place;
-      addEnd(graph, { run, end, place, cores, facts, joints });
+      const fuse = end === fuseEnd ? own : undefined;
+      addEnd(graph, { run, end, place, cores, facts, joints, ...(fuse && { fuse }) });
       if (places.has(place)) {
         graph.wait(`draw / ${name}`, `deburr box / ${place}`, "hole before wire");
         graph.wait(`draw / ${name}`, `mount / ${place}`, "mount before wire");

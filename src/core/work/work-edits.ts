@@ -79,7 +79,11 @@ function isOf(tick: DoneStep, list: string, built: object): boolean {
     case "joints":
       return kind === "join" && told.get("at") === thing && told.get("end") === end;
     default:
-      return kind === "battery on" || kind === "prove";
+      return (
+        kind === "battery on" ||
+        kind === "prove" ||
+        (kind === "connect" && told.get("device") === `${thing} / fuse`)
+      );
   }
 }
 

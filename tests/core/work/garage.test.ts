@@ -14,7 +14,8 @@ import {
   undoEdits,
 } from "../../../src/core/work/work-edits.js";
 
-const tender = readFileSync("examples/tender.yaml", "utf8");
+/** The tender with a panel that is not drilled yet. */
+const tender = readFileSync("examples/tender.yaml", "utf8").replace(/^ {4}holes:.*\n(?: {6}.*\n)+/m, "");
 
 function sound(text: string) {
   const read = readPlan(text);

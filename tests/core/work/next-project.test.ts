@@ -38,6 +38,22 @@ describe("the second season", () => {
   });
 });
 
+test("what is in the boat is not bought again: one lamp, its cable, its ends", () => {
+  const { layout } = workOutWhole(planOf(second));
+  expect(layout.cuts.kinds.flatMap(({ pieces }) => pieces.map(({ run }) => run))).toEqual(["boarding cable"]);
+  const needed = new Map(layout.parts.list.lines.map(({ item, needed: count }) => [item, count]));
+  expect(needed.get("ring, red, M4")).toBe(2);
+  expect(needed.get("sealed butt, red")).toBe(2);
+  expect(needed.get("M16 gland")).toBe(1);
+  expect(needed.get("boarding lamp")).toBe(1);
+  expect(needed.get("wire flag")).toBe(2);
+  for (const item of ["coaming lamp", "house", "helm", "large box", "blade fuse 15 A", "bolted fuse 40 A"])
+    expect(needed.get(item), item).toBeUndefined();
+  // without the finished project everything is still to be had
+  const whole = workOutWhole(planOf(second.slice(0, second.indexOf("\nprojects:"))));
+  expect(whole.layout.parts.list.lines.find(({ item }) => item === "coaming lamp")?.needed).toBe(6);
+});
+
 test("what was built goes into the plan, where the plan leaves it open", () => {
   const built = `${tender}
 as built:
