@@ -1,6 +1,7 @@
 import { asking } from "./en/asking.js";
 import { boat } from "./en/boat.js";
 import { boxes } from "./en/boxes.js";
+import { build } from "./en/build.js";
 import { circuits } from "./en/circuits.js";
 import { fields } from "./en/fields.js";
 import { findings } from "./en/findings.js";
@@ -10,6 +11,7 @@ import { log } from "./en/log.js";
 import { outing } from "./en/outing.js";
 import { parts } from "./en/parts.js";
 import { print } from "./en/print.js";
+import { proof } from "./en/proof.js";
 import { settings } from "./en/settings.js";
 import { shell } from "./en/shell.js";
 import { slip } from "./en/slip.js";
@@ -23,6 +25,7 @@ import { working } from "./en/working.js";
 export const en = {
   boat,
   boxes,
+  build,
   circuits,
   asking,
   fields,
@@ -33,6 +36,7 @@ export const en = {
   outing,
   parts,
   print,
+  proof,
   settings,
   shell,
   slip,

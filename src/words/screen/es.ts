@@ -2,6 +2,7 @@ import type { ScreenWords } from "./en.js";
 import { asking } from "./es/asking.js";
 import { boat } from "./es/boat.js";
 import { boxes } from "./es/boxes.js";
+import { build } from "./es/build.js";
 import { circuits } from "./es/circuits.js";
 import { fields } from "./es/fields.js";
 import { findings } from "./es/findings.js";
@@ -11,6 +12,7 @@ import { log } from "./es/log.js";
 import { outing } from "./es/outing.js";
 import { parts } from "./es/parts.js";
 import { print } from "./es/print.js";
+import { proof } from "./es/proof.js";
 import { settings } from "./es/settings.js";
 import { shell } from "./es/shell.js";
 import { slip } from "./es/slip.js";
@@ -24,6 +26,7 @@ import { working } from "./es/working.js";
 export const es: ScreenWords = {
   boat,
   boxes,
+  build,
   circuits,
   asking,
   fields,
@@ -34,6 +37,7 @@ export const es: ScreenWords = {
   outing,
   parts,
   print,
+  proof,
   settings,
   shell,
   slip,

@@ -1,0 +1,144 @@
+import { useEffect, useRef, useState } from "react";
+import { stepTitle } from "../../../words/work-words.js";
+import { usePlan, useWords } from "../../app/context.js";
+import { ReadProblems } from "../../app/read-problems.js";
+import type { WorkShown } from "../../garage/messages.js";
+import { Finish } from "./finish.js";
+import { HandsTools } from "./hands-tools.js";
+import { RecordSaid } from "./record-said.js";
+import { StepList } from "./step-list.js";
+import { StepSheet } from "./step-sheet.js";
+import { useWork, type Work } from "./use-work.js";
+
+/** The work in its order: one step at a time, large, with everything it needs; what is done is ticked and kept in the plan. */
+export function View() {
+  const words = useWords();
+  const sound = usePlan(({ reading }) => reading.ok);
+  return (
+    <div className="build stack">
+      <h2 className="away">{words.views.names.build}</h2>
+      {sound ? <Garage /> : <ReadProblems />}
+    </div>
+  );
+}
+
+function Garage() {
+  const words = useWords().build;
+  const work = useWork();
+  const { work: shown, problem } = work;
+  return (
+    <>
+      {problem !== undefined && (
+        <p className="problem" role="alert">
+          {problem}
+        </p>
+      )}
+      {shown ? <Bench work={work} shown={shown} /> : <p className="loading">{words.laying}</p>}
+    </>
+  );
+}
+
+function Bench({ work, shown }: { work: Work; shown: WorkShown }) {
+  const words = useWords().build;
+  const readOnly = usePlan((state) => state.readOnly !== undefined);
+  const [chosen, choose] = useState<string>();
+  const [spoken, setSpoken] = useState(false);
+  const last = lastTick(shown);
+  const open = chosen !== undefined && !shown.project.done.has(chosen) ? shown.step.get(chosen) : undefined;
+  const step = open ?? shown.next?.step;
+  const left = shown.order.steps.length;
+  const total = shown.project.steps.length;
+  const title = step === undefined ? undefined : stepTitle(step);
+  const wasAt = useRef(step?.id);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (wasAt.current === step?.id) return;
+    wasAt.current = step?.id;
+    // the next step is read out by a screen reader, and keys go on from there
+    heading.current?.focus({ preventScroll: true });
+    if (spoken && title !== undefined) speak(title);
+  }, [step?.id, spoken, title]);
+  const tick = async (note: string, photos: readonly string[]) => {
+    if (step === undefined) return false;
+    const kept = await work.tick(step.id, { note, photos });
+    if (kept) choose(undefined);
+    return kept;
+  };
+  return (
+    <>
+      <p className="build-progress">
+        <progress max={total} value={total - left} aria-label={words.progress} />{" "}
+        {words.doneOf(total - left, total)}
+      </p>
+      {step ? (
+        <StepSheet
+          key={step.id}
+          step={step}
+          heading={heading}
+          waitMin={shown.next?.step.id === step.id ? shown.next.waitMin : waitOf(shown, step.id)}
+          blockedBy={blockedBy(shown, step.id)}
+          tick={tick}
+          readOnly={readOnly}
+        />
+      ) : (
+        <Finish finish={work.finish} any={total > 0} readOnly={readOnly} />
+      )}
+      <HandsTools
+        spoken={spoken}
+        onSpoken={(on) => {
+          setSpoken(on);
+          if (on && title !== undefined) speak(title);
+        }}
+        forward={() => void tick("", [])}
+        back={() => last !== undefined && work.untick(last)}
+        readOnly={readOnly}
+      />
+      {last !== undefined && !readOnly && (
+        <button type="button" onClick={() => work.untick(last)}>
+          {words.untick}: <span lang="en">{titleOf(shown, last)}</span>
+        </button>
+      )}
+      <RecordSaid shown={shown} />
+      <StepList shown={shown} current={step?.id} choose={choose} />
+    </>
+  );
+}
+
+const titleOf = (shown: WorkShown, id: string): string => {
+  const step = shown.step.get(id);
+  return step === undefined ? id : stepTitle(step);
+};
+
+/** The step ticked last in the project in hand, by the order of the record. */
+function lastTick({ project, asBuilt }: WorkShown): string | undefined {
+  return asBuilt.record.workDone.findLast(({ step }) => project.done.has(step))?.step;
+}
+
+function waitOf({ rests }: WorkShown, id: string): number {
+  return Math.max(
+    0,
+    ...rests.filter(({ holds }) => holds.includes(id)).map(({ leftMin, hours }) => leftMin ?? hours * 60),
+  );
+}
+
+/** Steps that should come first. Ticking before them is allowed, and said. */
+function blockedBy({ project, order }: WorkShown, id: string): readonly string[] {
+  const open = new Set(order.steps.map(({ step }) => step));
+  return [
+    ...new Set(
+      project.precedences.flatMap(({ before, after }) => (after === id && open.has(before) ? [before] : [])),
+    ),
+  ];
+}
+
+/** Reads a line aloud with a voice of this machine. None: nothing is said. */
+function speak(text: string): void {
+  const voice = speechSynthesis
+    .getVoices()
+    .find(({ localService, lang }) => localService && lang.startsWith("en"));
+  speechSynthesis.cancel();
+  const line = new SpeechSynthesisUtterance(text);
+  line.lang = "en";
+  if (voice) line.voice = voice;
+  speechSynthesis.speak(line);
+}

@@ -1,0 +1,43 @@
+import { useState } from "react";
+import { useWords } from "../../app/context.js";
+import { ViewLink } from "../../parts/view-link.js";
+
+/** All steps are done: the project gets a name, and the next starts from what was built. */
+export function Finish(props: { finish: (name: string) => Promise<void>; any: boolean; readOnly: boolean }) {
+  const words = useWords().build;
+  const [name, setName] = useState("");
+  const [missing, setMissing] = useState(false);
+  return (
+    <article className="step-sheet">
+      <h3>{props.any ? words.allDone : words.nothingToDo}</h3>
+      <p>{props.any ? words.allDoneHint : words.nothingHint}</p>
+      <p>
+        <ViewLink view="print">{words.toSheet}</ViewLink>
+      </p>
+      {props.any && !props.readOnly && (
+        <form
+          className="stack"
+          onSubmit={(event) => {
+            event.preventDefault();
+            const given = name.trim();
+            setMissing(given === "");
+            if (given !== "") void props.finish(given);
+          }}
+        >
+          <label className="field">
+            <span>{words.projectName}</span>
+            <input value={name} onChange={(event) => setName(event.target.value)} />
+          </label>
+          {missing && (
+            <p className="problem" role="alert">
+              {words.nameMissing}
+            </p>
+          )}
+          <button type="submit" className="main">
+            {words.finish}
+          </button>
+        </form>
+      )}
+    </article>
+  );
+}

@@ -1,0 +1,69 @@
+import { differenceSentence, tickProblemSentence } from "../../../words/difference-words.js";
+import { cureWords, stepTitle } from "../../../words/work-words.js";
+import { useShows, useWords } from "../../app/context.js";
+import type { WorkShown } from "../../garage/messages.js";
+import { LevelMark } from "../../parts/level-mark.js";
+import { waitWords } from "./step-sheet.js";
+
+/** What rests, what was built otherwise than the plan wants now, and what is odd on the record. */
+export function RecordSaid({ shown }: { shown: WorkShown }) {
+  const words = useWords().build;
+  const shows = useShows();
+  const title = (id: string) => {
+    const step = shown.step.get(id);
+    return step === undefined ? id : stepTitle(step);
+  };
+  const { rests, asBuilt } = shown;
+  return (
+    <>
+      {rests.length > 0 && (
+        <section>
+          <h3>{words.resting}</h3>
+          <ul>
+            {rests.map(({ after, cure, leftMin }) => (
+              <li key={`${after} ${cure}`}>
+                <span lang="en">
+                  {title(after)}: {cureWords[cure]}
+                </span>
+                {"; "}
+                <b>
+                  {leftMin === undefined
+                    ? words.noClock
+                    : leftMin > 0
+                      ? words.leftOf(waitWords(leftMin))
+                      : words.over}
+                </b>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {asBuilt.differences.length > 0 && (
+        <section>
+          <h3>
+            <LevelMark level="mind" /> {words.otherwise}
+          </h3>
+          <ul lang="en">
+            {asBuilt.differences.map((one) => {
+              const sentence = differenceSentence(one, shows);
+              return <li key={sentence}>{sentence}</li>;
+            })}
+          </ul>
+        </section>
+      )}
+      {asBuilt.problems.length > 0 && (
+        <section>
+          <h3>
+            <LevelMark level="mind" /> {words.odd}
+          </h3>
+          <ul lang="en">
+            {asBuilt.problems.map((one) => {
+              const sentence = tickProblemSentence(one, title);
+              return <li key={sentence}>{sentence}</li>;
+            })}
+          </ul>
+        </section>
+      )}
+    </>
+  );
+}

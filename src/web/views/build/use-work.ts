@@ -1,0 +1,85 @@
+import { useEffect, useState } from "react";
+import { undoEdits } from "../../../core/work/work-edits.js";
+import { usePlan, usePlanStore, useWords } from "../../app/context.js";
+import type { ForemanOutcome, WorkShown } from "../../garage/messages.js";
+import { ownersMinutes, useForeman } from "../../garage/use-foreman.js";
+import { refusalOf } from "../../parts/edit-words.js";
+
+export interface Work {
+  readonly work: WorkShown | undefined;
+  readonly problem: string | undefined;
+  /** Ticks a step, with what was said and the photos taken. Answers whether it was kept. */
+  readonly tick: (step: string, said: { note: string; photos: readonly string[] }) => Promise<boolean>;
+  /** Takes back the last tick of a step. */
+  readonly untick: (step: string) => void;
+  readonly finish: (name: string) => Promise<void>;
+}
+
+/** The work on the open plan, worked out anew when the plan changes, and each minute while something rests. */
+export function useWork(): Work {
+  const ask = useForeman();
+  const words = useWords();
+  const store = usePlanStore();
+  const text = usePlan((state) => state.text);
+  const [work, setWork] = useState<WorkShown>();
+  const [problem, setProblem] = useState<string>();
+  const minute = useMinute(work?.rests.some(({ leftMin }) => (leftMin ?? 0) > 0) === true);
+  useEffect(() => {
+    let wanted = true;
+    const load = async () => {
+      const outcome = await ask({ ask: "work", text, nowMin: minute });
+      if (!wanted) return;
+      if (outcome.is === "work") setWork(outcome.work);
+      else setProblem(faultWords(outcome));
+    };
+    void load();
+    return () => {
+      wanted = false;
+    };
+  }, [ask, text, minute]);
+  const make = (outcome: ForemanOutcome): boolean => {
+    if (outcome.is !== "edits") {
+      setProblem(faultWords(outcome));
+      return false;
+    }
+    const refusal = outcome.edits.length === 0 ? undefined : refusalOf(store.edit(outcome.edits), words);
+    setProblem(refusal);
+    return refusal === undefined;
+  };
+  return {
+    work,
+    problem,
+    tick: async (step, { note, photos }) =>
+      make(
+        await ask({
+          ask: "tick",
+          text: store.get().text,
+          nowMin: ownersMinutes(),
+          step,
+          ...(note.trim() === "" ? {} : { note: note.trim() }),
+          photos: photos.map((file) => ({ file })),
+        }),
+      ),
+    untick: (step) => {
+      const { reading } = store.get();
+      if (reading.ok) make({ is: "edits", edits: undoEdits(reading.plan, step) });
+    },
+    finish: async (name) => {
+      make(await ask({ ask: "finish", text: store.get().text, nowMin: ownersMinutes(), name }));
+    },
+  };
+}
+
+const faultWords = (outcome: ForemanOutcome): string | undefined =>
+  outcome.is === "fault" ? (outcome.detail.split("\n")[0] ?? outcome.detail) : undefined;
+
+/** The minute it is; moves on only while `running`. */
+function useMinute(running: boolean): number {
+  const [minute, setMinute] = useState(ownersMinutes);
+  useEffect(() => {
+    if (!running) return;
+    const timer = setInterval(() => setMinute(ownersMinutes()), 10_000);
+    return () => clearInterval(timer);
+  }, [running]);
+  return minute;
+}

@@ -1,0 +1,158 @@
+import type { NextReading } from "../../../core/proving/next-reading.js";
+import type { Suspect } from "../../../core/proving/suspect.js";
+import type { JudgedReading } from "../../../core/proving/taken/judge.js";
+import {
+  bandWords,
+  probabilityWords,
+  probeWords,
+  readingWords,
+  suspectSentence,
+  unplacedWords,
+  verdictWords,
+} from "../../../words/proving.js";
+import { usePlan, useWords } from "../../app/context.js";
+import type { DiagnosisShown } from "../../garage/messages.js";
+import { WrittenField } from "../../parts/written-field.js";
+import { useProof, useTakeReading } from "./use-proof.js";
+import { Waiting } from "./waiting.js";
+
+/** Readings on record judged, what may be wrong, and what to measure next, until one suspect stands. */
+export function FaultsPart({ toSheet }: { toSheet: () => void }) {
+  const words = useWords().proof;
+  const outcome = useProof("prove");
+  if (outcome?.is !== "prove") return <Waiting outcome={outcome} />;
+  const { diagnosis } = outcome;
+  if (diagnosis.judged.length === 0)
+    return (
+      <>
+        <p>{words.noReadings}</p>
+        <button type="button" onClick={toSheet}>
+          {words.parts.sheet}
+        </button>
+      </>
+    );
+  return (
+    <>
+      <Suspects diagnosis={diagnosis} />
+      <Next next={diagnosis.next} ranked={diagnosis.faults !== undefined} />
+      <Changed diagnosis={diagnosis} />
+      <Judged judged={diagnosis.judged} />
+    </>
+  );
+}
+
+function Suspects({ diagnosis: { faults } }: { diagnosis: DiagnosisShown }) {
+  const words = useWords().proof;
+  if (faults === undefined) return null;
+  return (
+    <section>
+      <h3>{words.suspects}</h3>
+      <Ranked
+        suspects={faults.suspects.filter(({ probability }, at) => at < 3 || probability > 0.02).slice(0, 8)}
+      />
+      {!faults.explained && <p className="problem">{words.unexplained}</p>}
+      {faults.notApart.length > 1 && <p>{words.notApart(faults.notApart.length)}</p>}
+    </section>
+  );
+}
+
+function Ranked({ suspects }: { suspects: readonly Suspect[] }) {
+  return (
+    <ol className="suspects" lang="en">
+      {suspects.map((suspect) => (
+        <li key={`${suspect.kind} ${suspect.at.join(" ")}`}>
+          <b>{probabilityWords(suspect.probability)}</b>
+          <span>{suspectSentence(suspect)}</span>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function Next({ next, ranked }: { next: readonly NextReading[]; ranked: boolean }) {
+  const words = useWords().proof;
+  const take = useTakeReading();
+  const readOnly = usePlan((state) => state.readOnly !== undefined);
+  const [first, ...others] = next.slice(0, 3);
+  if (first === undefined) return ranked ? <p>{words.nothingMore}</p> : null;
+  return (
+    <section className="next-reading">
+      <h3>{words.next}</h3>
+      <p lang="en">{probeWords(first.probe)}</p>
+      {!readOnly && (
+        <WrittenField
+          label={words.meterShowsNow}
+          value=""
+          assumed={words.notRead}
+          onTake={(typed) => (typed === "" ? undefined : take(first.probe, typed))}
+        />
+      )}
+      {others.length > 0 && (
+        <p className="hint" lang="en">
+          {words.orElse} {others.map(({ probe }) => probeWords(probe)).join("; ")}
+        </p>
+      )}
+    </section>
+  );
+}
+
+function Changed({ diagnosis: { changes, agedFaults } }: { diagnosis: DiagnosisShown }) {
+  const words = useWords().proof;
+  const aged = changes.filter(({ changed }) => changed);
+  if (aged.length === 0) return null;
+  return (
+    <section>
+      <h3>{words.aged}</h3>
+      <ul lang="en">
+        {aged.map(({ reading, before, now, project }) => (
+          <li key={`${before.at} ${before.against ?? ""} ${before.when ?? ""} ${now.when ?? ""}`}>
+            {probeWords(reading.probe)}: {readingWords(now.kind, before.value)} when <bdi>{project}</bdi> was
+            finished, {readingWords(now.kind, now.value)} now.
+          </li>
+        ))}
+      </ul>
+      {agedFaults && <Ranked suspects={agedFaults.suspects.slice(0, 3)} />}
+    </section>
+  );
+}
+
+function Judged({ judged }: { judged: readonly JudgedReading[] }) {
+  const words = useWords().proof;
+  return (
+    <section>
+      <h3>{words.judged}</h3>
+      <ul className="sheet-tests" lang="en">
+        {judged.map((one) => (
+          <li key={rowKey(one, judged)} className="sheet-test">
+            <span>
+              {one.reading
+                ? probeWords(one.reading.probe)
+                : [one.taken.at, one.taken.against].filter((part) => part !== undefined).join(" to ")}
+            </span>
+            <b>{readingWords(one.taken.kind, one.taken.value)}</b>
+            <span className="hint">{judgement(one)}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** Readings have no name of their own: the plan calls them by their row. */
+const rowKey = (one: JudgedReading, all: readonly JudgedReading[]): string =>
+  `reading ${all.indexOf(one) + 1}`;
+
+function judgement({ taken, band, verdict, unplaced, wouldFitTimes, differsFrom }: JudgedReading): string {
+  return [
+    band ? `a sound boat: ${bandWords(taken.kind, band)}` : "",
+    verdictWords[verdict],
+    unplaced ? unplacedWords(unplaced) : "",
+    wouldFitTimes === undefined
+      ? ""
+      : `${wouldFitTimes > 1 ? "a thousand times as much" : "a thousandth"} would fit: look at the range`,
+    differsFrom.length > 0 ? `differs from reading ${differsFrom.map((row) => row + 1).join(", ")}` : "",
+    taken.when ?? "",
+  ]
+    .filter((part) => part !== "")
+    .join("; ");
+}

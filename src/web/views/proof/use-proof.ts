@@ -1,0 +1,58 @@
+import { useEffect, useState } from "react";
+import type { Probe } from "../../../core/proving/probe.js";
+import { readShown } from "../../../core/quantity/moments.js";
+import { readingEdits } from "../../../core/work/work-edits.js";
+import { usePlan, usePlanStore, useWords } from "../../app/context.js";
+import type { ForemanOutcome, ForemanQuestion } from "../../garage/messages.js";
+import { ownersMinutes, useForeman } from "../../garage/use-foreman.js";
+import { refusalOf } from "../../parts/edit-words.js";
+
+type Asked = "sheet" | "prove" | "water";
+
+/** What the foreman says of the plan as it stands, asked anew when it changes; the last answer stays until the next is there. */
+export function useProof(ask: Asked): ForemanOutcome | undefined {
+  const foreman = useForeman();
+  const text = usePlan((state) => state.text);
+  const [outcome, setOutcome] = useState<ForemanOutcome>();
+  useEffect(() => {
+    let wanted = true;
+    const load = async () => {
+      const question: ForemanQuestion = { ask, text };
+      const answer = await foreman(question);
+      if (wanted) setOutcome(answer);
+    };
+    void load();
+    return () => {
+      wanted = false;
+    };
+  }, [foreman, ask, text]);
+  return outcome;
+}
+
+const unitOf = { voltage: "V", current: "A", ohm: "Ω" } as const;
+
+/** Puts a reading on record as typed: a bare number is in the unit of its kind. Answers why it can't be taken. */
+export function useTakeReading(): (probe: Probe, typed: string, step?: string) => string | undefined {
+  const store = usePlanStore();
+  const words = useWords();
+  return (probe, typed, step) => {
+    const plain = /^[+-]?\d+([.,]\d+)?$/.test(typed)
+      ? `${typed.replace(",", ".")} ${unitOf[probe.kind]}`
+      : typed;
+    const read = readShown(plain);
+    if (!read.ok) return words.proof.notAReading(unitOf[probe.kind]);
+    if (read.value.kind !== probe.kind) return words.proof.otherKind(unitOf[probe.kind]);
+    const edits = readingEdits(
+      {
+        kind: probe.kind,
+        at: probe.at,
+        ...(probe.kind === "current" ? {} : { against: probe.against }),
+        withOn: probe.on,
+        value: read.value.value,
+        ...(step === undefined ? {} : { step }),
+      },
+      ownersMinutes(),
+    );
+    return refusalOf(store.edit(edits), words);
+  };
+}

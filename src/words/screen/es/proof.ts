@@ -1,0 +1,37 @@
+import type { ScreenWords } from "../en.js";
+
+export const proof: ScreenWords["proof"] = {
+  parts: { sheet: "Medidas que tomar", faults: "Qué puede fallar", water: "En el agua" },
+  sheetHint:
+    "En este orden, primero con la batería desconectada. Escribe al lado lo que marca el medidor; un número solo vale en la unidad indicada. Las normas locales, las instrucciones del fabricante y los profesionales con licencia van primero.",
+  meterShows: (how) => `El medidor marca: ${how}`,
+  meterShowsNow: "El medidor marca",
+  notRead: "sin medir aún",
+  notAReading: (unit) => `se espera una medida, por ejemplo 12.3 ${unit}`,
+  otherKind: (unit) => `aquí se espera una medida en ${unit}`,
+  noReadings:
+    "Aún no consta ninguna medida. Toma algunas de la hoja; entonces aquí se calcula qué puede fallar.",
+  suspects: "Lo más probable primero",
+  unexplained:
+    "Nada de esto explica bien las medidas: vuelve a medir lo que parezca raro, o busca más de un fallo.",
+  notApart: (count) => `Las medidas de ahora no distinguen entre los primeros ${count}.`,
+  next: "Mide ahora",
+  orElse: "O bien:",
+  nothingMore: "Ninguna otra medida distinguiría entre los sospechosos.",
+  aged: "Cambió desde que se terminó el proyecto",
+  judged: "Medidas que constan",
+  howLong: "¿Cuánto durará?",
+  battery: "Batería",
+  voltmeter: "El voltímetro marca",
+  whatWasOn: "Con esto encendido",
+  fromNowOn: "Consumo de ahora en adelante",
+  typeVolts: "Escribe lo que marca el voltímetro.",
+  left: (charge, range, hours) =>
+    hours === undefined
+      ? `Cargada al ${charge} más o menos (${range}); sin consumo.`
+      : `Cargada al ${charge} más o menos (${range}); ${hours} hasta la reserva.`,
+  hoursOf: (battery, reserve) => `Horas que quedan en ${battery}, hasta su reserva del ${reserve}`,
+  turnOff: "Apaga primero",
+  switches: "Qué interruptor, qué fusible",
+  spares: "Repuestos que llevar",
+};
