@@ -1,4 +1,4 @@
-import { workOut } from "../../../core/figures.js";
+import { workOutWhole } from "../../../core/layout-figures.js";
 import { readPlan } from "../../../core/plan/read.js";
 import type { FiguresAnswer, FiguresOutcome, FiguresRequest } from "./messages.js";
 
@@ -11,7 +11,7 @@ function outcomeOf(text: string): FiguresOutcome {
   const read = readPlan(text);
   if (!read.ok) return { is: "unreadable", problems: read.problems };
   try {
-    return { is: "figures", figures: workOut(read.plan).figures };
+    return { is: "figures", figures: workOutWhole(read.plan).figures };
   } catch (error) {
     return { is: "fault", detail: error instanceof Error ? (error.stack ?? error.message) : String(error) };
   }

@@ -2,7 +2,7 @@ import { useState } from "react";
 import { batteryLeft } from "../../../core/proving/water/battery-left.js";
 import { readQuantity } from "../../../core/quantity/read.js";
 import { amps, decimals, hours, marked, percent } from "../../../words/numbers.js";
-import { feedsWords, fusageWords, switchWords, usageWords } from "../../../words/water-card.js";
+import { feedsWords, fuseWords, switchWords, usageWords } from "../../../words/water-card.js";
 import { useFigures, useWords } from "../../app/context.js";
 import { useProof } from "./use-proof.js";
 import { Waiting } from "./waiting.js";
@@ -63,7 +63,7 @@ export function WaterPart() {
               <b>
                 <bdi>{way.circuit}</bdi>
               </b>
-              <span>{fusageWords(way)}</span>
+              <span>{fuseWords(way)}</span>
               <span className="hint">
                 {feedsWords(way)}; {switchWords(way)}
               </span>

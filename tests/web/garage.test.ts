@@ -1,0 +1,152 @@
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { goToView, openRig, openText, phone, planText, type Rig, settled, visit } from "./help.js";
+
+// The utility boat's second project (an invented boat), walked in the garage on a phone from the step in hand to as built.
+
+let rig: Rig;
+beforeAll(async () => {
+  rig = await openRig();
+});
+afterAll(() => rig.close());
+
+const secondSeason = readFileSync("examples/second-season.yaml", "utf8");
+
+const stepNow = (page: Page) => page.locator(".step-sheet").getAttribute("data-step");
+
+/** Ticks the step that lies open, and waits for the next. */
+async function tick(page: Page): Promise<void> {
+  const was = await stepNow(page);
+  await page.locator(".step-done").click();
+  await page.waitForFunction(
+    (before) => (document.querySelector(".step-sheet")?.getAttribute("data-step") ?? "finished") !== before,
+    was,
+  );
+}
+
+async function type(page: Page, label: RegExp, value: string): Promise<void> {
+  const field = page.getByLabel(label).first();
+  await field.fill(value);
+  await field.press("Enter");
+  await settled(page);
+}
+
+it("the second project goes from its first open step to as built, with a fault found and mended on the way", async () => {
+  const { page } = await visit(rig, { viewport: phone, hasTouch: true });
+  await openText(page, secondSeason);
+  await goToView(page, "build");
+  await page.locator(".step-sheet").waitFor();
+  expect(await page.locator(".step-sheet h3").textContent()).toBe("Drill for boarding lamp");
+  expect(await page.locator(".step-caution").textContent()).toContain("Look behind first");
+  const widths = await page.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
+  expect(widths[0]).toBeLessThanOrEqual(widths[1] ?? 0);
+
+  // a note goes with the tick; the tick can be taken back, and is there again after a reload
+  await page.getByLabel("Note").fill("stop set at 10 mm");
+  await tick(page);
+  expect(await planText(page)).toContain("stop set at 10 mm");
+  await page.getByRole("button", { name: /Take back the last tick/ }).click();
+  await page.locator('[data-step="drill / boarding lamp"]').waitFor();
+  await tick(page);
+  await settled(page);
+  await page.reload();
+  await page.locator(".step-sheet").waitFor();
+  expect(await stepNow(page)).not.toBe("drill / boarding lamp");
+
+  // on to the first power; sealant must rest before the hose, a day is let go by
+  const seen: string[] = [];
+  let rested = false;
+  for (let count = 0; count < 40; count += 1) {
+    const step = (await stepNow(page)) ?? "finished";
+    seen.push(step);
+    if (step === "prove / helm / boarding") break;
+    if (
+      !rested &&
+      (
+        await page
+          .locator(".step-wait")
+          .textContent({ timeout: 200 })
+          .catch(() => "")
+      )?.includes("Must rest")
+    ) {
+      rested = true;
+      await page.clock.setSystemTime(Date.now() + 9 * 24 * 3600 * 1000);
+      await page.reload();
+      await page.locator(".step-sheet").waitFor();
+      continue;
+    }
+    await tick(page);
+  }
+  expect(rested, "the sealant was waited for").toBe(true);
+  expect(seen.indexOf("draw / boarding cable")).toBeGreaterThan(-1);
+  expect(seen.at(-1)).toBe("prove / helm / boarding");
+
+  // measured low: the suspects name the cable, the reading asked for next narrows them, and once mended all is well
+  await page.getByRole("link", { name: /Readings to take/ }).click();
+  const way = page.locator("details", { hasText: "Way helm / boarding" });
+  await way.locator("summary").click();
+  await type(page, /The meter shows: boarding lamp \+.*boarding lamp .* on$/, "11.2");
+  await page.getByRole("button", { name: "What may be wrong" }).click();
+  await page.locator(".suspects li").first().waitFor();
+  expect(await page.locator(".suspects").first().textContent()).toMatch(/boarding cable|boarding lamp/);
+  expect(await page.locator(".next-reading").textContent()).toContain("volts from");
+  await page.getByRole("button", { name: "Readings to take" }).click();
+  await page.locator("details", { hasText: "Way helm / boarding" }).locator("summary").click();
+  await type(page, /The meter shows: boarding lamp \+.*boarding lamp .* on$/, "12.6 V");
+  await page.getByRole("button", { name: "What may be wrong" }).click();
+  await page.getByText("Nothing wrong: what was read is what a sound boat may show.").waitFor();
+
+  await goToView(page, "build");
+  await page.locator(".step-sheet").waitFor();
+  for (let count = 0; count < 10 && (await stepNow(page)) !== null; count += 1) await tick(page);
+  await page.getByLabel("Name of the project").fill("boarding lamp");
+  await page.getByRole("button", { name: "Close the project" }).click();
+  await page.getByText("There is no work to do").waitFor();
+  const text = await planText(page);
+  expect(text).toMatch(/boarding lamp:.*\{?\s*finished: 20\d\d-\d\d-\d\d/);
+  expect(text).toContain("11.2 V");
+  await goToView(page, "print");
+  await page.getByText("As built", { exact: false }).first().waitFor();
+});
+
+it("a photo stays with its step; Page down and Page up tick and take back; the record of what was built is told", async () => {
+  const { page } = await visit(rig, { viewport: phone });
+  await openText(page, secondSeason);
+  await goToView(page, "build");
+  await page.locator(".step-sheet").waitFor();
+  expect(await page.locator(".build").textContent()).toMatch(/sounder cable lies 3\sft 6\sin long/);
+  const png = Buffer.from(
+    "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==",
+    "base64",
+  );
+  await page
+    .locator(".photo-button input")
+    .setInputFiles({ name: "any.png", mimeType: "image/png", buffer: png });
+  await page.locator(".step-photos img").waitFor();
+  await page.getByLabel("Tick with a remote or a keyboard").check();
+  await page.locator(".step-sheet h3").focus();
+  await page.keyboard.press("PageDown");
+  await page.waitForFunction(
+    () => document.querySelector(".step-sheet")?.getAttribute("data-step") !== "drill / boarding lamp",
+  );
+  await page.keyboard.press("PageUp");
+  await page.locator('[data-step="drill / boarding lamp"]').waitFor();
+});
+
+it("hours left follow what the voltmeter shows, and a reading in the wrong unit is said in its place", async () => {
+  const { page } = await visit(rig, { viewport: phone });
+  await openText(page, secondSeason);
+  await goToView(page, "proof");
+  await page.getByRole("button", { name: "On the water" }).click();
+  await page.getByLabel("The voltmeter shows").fill("12.4");
+  await page.getByLabel("To be used from now on").fill("2");
+  const at124 = await page.locator(".water-left output").textContent();
+  expect(at124).toMatch(/About \d+\s%.*to the reserve/);
+  await page.getByLabel("The voltmeter shows").fill("12.7 V");
+  expect(await page.locator(".water-left output").textContent()).not.toBe(at124);
+  await page.getByRole("button", { name: "Readings to take" }).click();
+  await page.locator("details", { hasText: "Way helm / boarding" }).locator("summary").click();
+  await type(page, /The meter shows: boarding lamp \+.*boarding lamp .* on$/, "3 A");
+  await page.getByText("a reading in V is wanted here").waitFor();
+});
