@@ -42,13 +42,13 @@ function Section({ section }: { section: SheetSection }) {
   return (
     <ul className="sheet-tests">
       {section.tests.map((test) => (
-        <Test key={test.id} test={test} section={section.id} />
+        <Test key={test.id} test={test} section={section} />
       ))}
     </ul>
   );
 }
 
-function Test({ test, section }: { test: SheetTest; section: string }) {
+function Test({ test, section }: { test: SheetTest; section: SheetSection }) {
   const words = useWords().proof;
   const take = useTakeReading();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
@@ -68,7 +68,11 @@ function Test({ test, section }: { test: SheetTest; section: string }) {
           value={shown === undefined ? "" : readingWords(shown.kind, shown.value)}
           assumed={words.notRead}
           disabled={readOnly}
-          onTake={(typed) => (typed === "" ? undefined : take(probe, typed, `prove / ${section}`))}
+          onTake={(typed) =>
+            typed === ""
+              ? undefined
+              : take(probe, typed, section.kind === "way" ? `prove / ${section.at}` : undefined)
+          }
         />
       )}
       <span className="sheet-expect" lang="en">
