@@ -10,7 +10,8 @@ export const help = `skiffloom packet PLAN [--to FILE] [--paper letter|a4] [--fo
 
 Writes the pages for the garage as one PDF: summary, loads, conductors, fuses, findings with their working,
 what was assumed, the circuit on one line, outings; the survey, a marks sheet for each face with a drawing to scale, the
-hole list and how she floats; the order of work with a square to tick for each step, and the as-built sheet;
+hole list and how she floats; boxes with their templates at true scale, runs, cuts, ends, flags for the wires and the
+shopping list; the order of work with a square to tick for each step, and the as-built sheet;
 the test sheet with every expected reading, the card for the water; cautions.
 
   --to FILE   where; the plan's name with .pdf if left out

@@ -62,6 +62,7 @@ const apart = new WeakMap<Whole, Apart>();
 
 const workOutApart = ({ figures, circuit, layout, hull }: Whole): Apart => ({
   hull,
+  layout,
   work: planWork(figures, { layout, hull }),
   proof: { sheet: testSheet(benchOf(figures.plan, circuit), figures), card: waterCard(figures) },
 });
