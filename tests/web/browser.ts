@@ -6,7 +6,5 @@ export const chromiumArguments = [
   "--disable-background-networking",
   "--disable-component-update",
   "--disable-sync",
-  // parts of the browser's own frame, which no test looks at, and what the driver leaves out itself: the last list given is the one that holds
-  "--disable-features=PreloadTopChromeWebUI,HttpsUpgrades,LensOverlay,MediaRouter,PaintHolding,ThirdPartyStoragePartitioning,OptimizationHints,NetworkTimeServiceQuerying,AimEnabled,PreconnectToSearch",
 ];
 export const chromiumPath = "/usr/bin/chromium";
