@@ -285,8 +285,10 @@ describe("for everyone", () => {
   const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
   test.each([
+    ["light", 1280],
     ["dark", 1280],
     ["light", 360],
+    ["dark", 360],
   ] as const)("axe finds nothing by %s at %i px", async (light, width) => {
     const page = await openBoatAs({
       colorScheme: light,

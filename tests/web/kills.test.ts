@@ -75,10 +75,7 @@ async function found(page: Page): Promise<{ text: string; steps: number }> {
 /** The draw in the text, whole: the number that was typed last before it was kept. */
 const drawIn = (text: string) => Number(/floor lamp:.*?draws: (\d+) mW/s.exec(text)?.[1]);
 
-/** Each kill opens the page anew, which takes seconds: all hundred on request, fewer in every run. */
-const kills = Number(process.env.SKIFFLOOM_KILLS ?? 34);
-
-test("kills in the middle of editing: no acknowledged edit is lost, none is half applied", {
+test("100 kills in the middle of editing: no acknowledged edit is lost, none is half applied", {
   timeout: 1_800_000,
 }, async () => {
   const { page: first, context, complaints } = await visit(rig);
@@ -89,7 +86,7 @@ test("kills in the middle of editing: no acknowledged edit is lost, none is half
   let page = first;
   let acknowledged = await listen(page);
   let [draw, steps, keptOn] = [1000, 1, 0];
-  for (let kill = 0; kill < kills; kill += 1) {
+  for (let kill = 0; kill < 100; kill += 1) {
     await typeOn(page, draw);
     await page.waitForTimeout((kill * 37) % 120);
     const told = acknowledged.steps;
@@ -123,43 +120,39 @@ test("kills in the middle of editing: no acknowledged edit is lost, none is half
     keptOn += now.steps > steps ? 1 : 0;
     steps = now.steps;
   }
-  expect(keptOn, "kills that came after something was kept").toBeGreaterThan(kills / 5);
+  expect(keptOn, "kills that came after something was kept").toBeGreaterThan(20);
   await goToView(page, "log");
   expect(complaints.splice(0).filter((each) => !/crash|closed/i.test(each))).toEqual([]);
 });
 
-test.runIf(process.env.SKIFFLOOM_KILLS !== undefined)(
-  "the whole browser killed in the middle of editing: what it said was kept is there when it opens again",
-  {
-    timeout: 600_000,
-  },
-  async () => {
-    const folder = mkdtempSync(join(tmpdir(), "skiffloom-profile-"));
-    let address = rig.address;
-    let draw = 1000;
-    for (let kill = 0; kill < 2; kill += 1) {
-      const { page, end, acknowledged } = await ownBrowser(folder, address);
-      if (kill === 0) {
-        await openExample(page, "tender");
-        await goToView(page, "text", "floor lamp");
-        address = page.url();
-      }
-      await page.locator(".slip .field").first().waitFor();
-      await typeOn(page, draw);
-      while (acknowledged.steps < 5 * (kill + 1)) await page.waitForTimeout(5);
-      const told = acknowledged.steps;
-      await end();
-      const again = await ownBrowser(folder, address);
-      await settled(again.page);
-      const now = await found(again.page);
-      expect(now.steps).toBeGreaterThanOrEqual(told);
-      draw = drawIn(now.text);
-      expect(now.text).toBe(withDraw(now.text, draw));
-      await again.end();
+test("the whole browser killed in the middle of editing: what it said was kept is there when it opens again", {
+  timeout: 600_000,
+}, async () => {
+  const folder = mkdtempSync(join(tmpdir(), "skiffloom-profile-"));
+  let address = rig.address;
+  let draw = 1000;
+  for (let kill = 0; kill < 3; kill += 1) {
+    const { page, end, acknowledged } = await ownBrowser(folder, address);
+    if (kill === 0) {
+      await openExample(page, "tender");
+      await goToView(page, "text", "floor lamp");
+      address = page.url();
     }
-    rmSync(folder, { recursive: true, force: true, maxRetries: 20, retryDelay: 250 });
-  },
-);
+    await page.locator(".slip .field").first().waitFor();
+    await typeOn(page, draw);
+    while (acknowledged.steps < 5 * (kill + 1)) await page.waitForTimeout(5);
+    const told = acknowledged.steps;
+    await end();
+    const again = await ownBrowser(folder, address);
+    await settled(again.page);
+    const now = await found(again.page);
+    expect(now.steps).toBeGreaterThanOrEqual(told);
+    draw = drawIn(now.text);
+    expect(now.text).toBe(withDraw(now.text, draw));
+    await again.end();
+  }
+  rmSync(folder, { recursive: true, force: true, maxRetries: 20, retryDelay: 250 });
+});
 
 /** A browser of its own, with a profile on disk, and how to kill it. It goes with this process in any case. */
 async function ownBrowser(profile: string, address: string) {
@@ -179,6 +172,8 @@ async function ownBrowser(profile: string, address: string) {
     });
     process.kill(browserPid, "SIGKILL");
     await ended;
+    // its tabs' processes outlive it by a moment, and write into the profile until they are gone
+    while (processesOf(profile).length > 0) await new Promise((done) => setTimeout(done, 50));
   };
   onTestFinished(() => context.close().catch(() => undefined));
   return { page, end, acknowledged };
@@ -186,13 +181,19 @@ async function ownBrowser(profile: string, address: string) {
 
 /** The browser's own process (not one of its tabs'), told by the profile it was given. */
 function processOf(profile: string): number {
-  const found = readdirSync("/proc").find((entry) => {
-    if (!/^\d+$/.test(entry)) return false;
-    const words = commandOf(entry);
-    return words.includes(`--user-data-dir=${profile}`) && !words.some((word) => word.startsWith("--type="));
-  });
+  const found = processesOf(profile).find(
+    (entry) => !commandOf(entry).some((word) => word.includes("--type=")),
+  );
   if (found === undefined) throw new Error(`no browser runs on ${profile}`);
   return Number(found);
+}
+
+/** The browser on that profile and all its children, which write their command as one line of words. */
+function processesOf(profile: string): string[] {
+  return readdirSync("/proc").filter(
+    (entry) =>
+      /^\d+$/.test(entry) && commandOf(entry).some((word) => word.includes(`--user-data-dir=${profile}`)),
+  );
 }
 
 function commandOf(pid: string): string[] {
