@@ -2,7 +2,8 @@ import type { Band } from "../core/proving/bands.js";
 import type { Probe } from "../core/proving/probe.js";
 import type { FaultKind, Suspect } from "../core/proving/suspect.js";
 import type { Unplaced } from "../core/proving/taken/adapt.js";
-import type { Verdict } from "../core/proving/taken/judge.js";
+import type { Change } from "../core/proving/taken/aged.js";
+import type { JudgedReading, Verdict } from "../core/proving/taken/judge.js";
 import { amps, decimals, marked, noFigure, percent, threeDigits } from "./numbers.js";
 
 const tie = "\u00a0";
@@ -83,7 +84,7 @@ export function bandWords(kind: Probe["kind"], { low, high }: Band): string {
   return from.endsWith(unit) ? `${from.slice(0, from.length - unit.length)} to ${to}` : `${from} to ${to}`;
 }
 
-export const verdictWords: Readonly<Record<Verdict, string>> = {
+const verdictWords: Readonly<Record<Verdict, string>> = {
   within: "as expected",
   low: "too low",
   high: "too high",
@@ -105,9 +106,14 @@ export const faultWords: Readonly<Record<FaultKind, string>> = {
   "battery worn": "The battery is worn",
 };
 
+/** Suspects worth a line: three at least, and who is likelier than one in fifty. */
+export const suspectsShown = (suspects: readonly Suspect[]): readonly Suspect[] =>
+  suspects.filter(({ probability }, at) => at < 3 || probability > 0.02).slice(0, 8);
+
 /** One suspect in a sentence: what, where, how much, which part first. */
 export function suspectSentence({ kind, at, parts, extraOhm, figure }: Suspect): string {
-  if (kind === "well") return "Nothing wrong: what was read is what a sound boat may show.";
+  if (kind === "well")
+    return "Nothing wrong in what was read: a sound boat may show it. What was not read is not known.";
   const places = at.map((id) => (kind === "gear dead" || kind.startsWith("battery") ? id : branchWords(id)));
   const where =
     kind === "short" || kind === "reversed"
@@ -148,8 +154,34 @@ export function probabilityWords(probability: number): string {
   return probability < 0.005 ? "< 1\u00a0%" : percent(probability, 0);
 }
 
+/** What was read: in the circuit's own terms, or as it stands on record where it has no place there. */
+export function takenWords({ taken, reading }: JudgedReading): string {
+  if (reading) return probeWords(reading.probe);
+  return [taken.at, taken.against].filter((point) => point !== undefined).join(" to ");
+}
+
+/** Verdict on a reading, and what speaks against it. */
+export function verdictSentence({ verdict, unplaced, wouldFitTimes, differsFrom }: JudgedReading): string {
+  return [
+    verdictWords[verdict],
+    ...(unplaced ? [unplacedWords(unplaced)] : []),
+    ...(wouldFitTimes === undefined
+      ? []
+      : [`${wouldFitTimes > 1 ? "a thousand times as much" : "a thousandth"} would fit: look at the range`]),
+    ...(differsFrom.length > 0
+      ? [`differs from reading ${differsFrom.map((row) => row + 1).join(", ")}`]
+      : []),
+  ].join("; ");
+}
+
+/** A reading beside the same one of a finished project. */
+export function changeSentence({ reading, before, now, project }: Change): string {
+  const [was, is] = [before, now].map(({ value }) => readingWords(now.kind, value));
+  return `${probeWords(reading.probe)}: ${was} when ${project} was finished, ${is} now.`;
+}
+
 /** Why a reading could not be compared. */
-export function unplacedWords(unplaced: Unplaced): string {
+function unplacedWords(unplaced: Unplaced): string {
   switch (unplaced.why) {
     case "no such point":
       return `the plan has no point ${unplaced.name} now`;

@@ -1,3 +1,4 @@
+import type { BatteryLeft } from "../core/proving/water/battery-left.js";
 import type { CardBattery, CardUse, CardWay, WaterCard } from "../core/proving/water/card.js";
 import { amps, decimals, hours, marked, percent } from "./numbers.js";
 
@@ -35,6 +36,14 @@ export function usageWords({ kind, outing, useA }: CardUse): string {
     ? `as in ${outing}, ${amps(useA)} on average`
     : `navigation lights alone, ${amps(useA)}`;
 }
+
+/** Why a voltage tells no hours. */
+export const beyondWords: Readonly<Record<NonNullable<BatteryLeft["beyond"]>, string>> = {
+  "above full":
+    "More than a full battery of its kind shows: it is being charged, or the reading, the current or the battery named is wrong. It tells no hours.",
+  "below empty":
+    "Less than an empty battery of its kind shows: the reading, the current or the battery named is wrong, or the battery is damaged. It tells no hours; do not count on it.",
+};
 
 function batteryLines({ battery, reserveShare, uses, rows, turnOff }: CardBattery): string[] {
   return [

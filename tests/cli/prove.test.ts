@@ -50,6 +50,17 @@ describe("prove", () => {
     expect(other.status).toBe(2);
   });
 
+  test("a voltage no such battery shows tells no hours: 124 V typed for 12.4 V, 1.24 V", () => {
+    const words = ["prove", "examples/utility.yaml", "--battery", "house", "--shows"];
+    const above = skiffloom([...words, "124"]);
+    expect(above.out).toContain("More than a full battery");
+    expect(above.out).not.toContain("charged (");
+    expect(skiffloom([...words, "1.24"]).out).toContain("Less than an empty battery");
+    const data = JSON.parse(skiffloom([...words, "124", "--json"]).out);
+    expect(data.beyond).toBe("above full");
+    expect(data).not.toHaveProperty("hoursToReserve");
+  });
+
   test("readings that cannot be compared are said and change nothing else", () => {
     const tender = readFileSync("examples/tender.yaml", "utf8");
     const plan = `${tender}\nreadings:\n  - {at: nowhere, against: box battery -, shows: 12 V}\n`;

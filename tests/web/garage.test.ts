@@ -95,7 +95,9 @@ it("the second project goes from its first open step to as built, with a fault f
   await page.locator("details", { hasText: "Way helm / boarding" }).locator("summary").click();
   await type(page, /The meter shows: boarding lamp \+.*boarding lamp .* on$/, "12.6 V");
   await page.getByRole("button", { name: "What may be wrong" }).click();
-  await page.getByText("Nothing wrong: what was read is what a sound boat may show.").waitFor();
+  await page
+    .getByText("Nothing wrong in what was read: a sound boat may show it. What was not read is not known.")
+    .waitFor();
 
   await goToView(page, "build");
   await page.locator(".step-sheet").waitFor();

@@ -10,13 +10,16 @@ import { waterCard } from "../../core/proving/water/card.js";
 import { decimals, hours, percent } from "../../words/numbers.js";
 import {
   bandWords,
+  changeSentence,
   probabilityWords,
   probeWords,
   readingWords,
   suspectSentence,
-  unplacedWords,
-  verdictWords,
+  suspectsShown,
+  takenWords,
+  verdictSentence,
 } from "../../words/proving.js";
+import { proof } from "../../words/screen/en/proof.js";
 import {
   expectedWords,
   howWords,
@@ -25,7 +28,7 @@ import {
   sheetTestWords,
   stopWords,
 } from "../../words/test-sheet.js";
-import { cardWordLines } from "../../words/water-card.js";
+import { beyondWords, cardWordLines } from "../../words/water-card.js";
 import { readArguments } from "../arguments.js";
 import { loadFigures } from "../load.js";
 import { print, printJson } from "../print.js";
@@ -135,20 +138,11 @@ function diagnosisLines(
     { heading: "a sound boat", align: "left" },
     { heading: "", align: "left" },
   ] as const;
-  const rows = judged.map(({ taken, reading, band, verdict, unplaced, wouldFitTimes, differsFrom }) => [
-    reading ? probeWords(reading.probe) : [taken.at, taken.against].filter(Boolean).join(" to "),
-    readingWords(taken.kind, taken.value),
-    band ? bandWords(taken.kind, band) : "",
-    [
-      verdictWords[verdict],
-      unplaced ? unplacedWords(unplaced) : "",
-      wouldFitTimes === undefined
-        ? ""
-        : `${wouldFitTimes > 1 ? "a thousand times as much" : "a thousandth"} would fit: look at the range`,
-      differsFrom.length > 0 ? `differs from reading ${differsFrom.map((row) => row + 1).join(", ")}` : "",
-    ]
-      .filter((words) => words !== "")
-      .join("; "),
+  const rows = judged.map((one) => [
+    takenWords(one),
+    readingWords(one.taken.kind, one.taken.value),
+    one.band ? bandWords(one.taken.kind, one.band) : "",
+    verdictSentence(one),
   ]);
   const aged = changes.filter(({ changed }) => changed);
   return [
@@ -158,28 +152,16 @@ function diagnosisLines(
       : [
           "",
           paint("Changed since", "strong", screen),
-          ...aged.flatMap(({ reading, before, now, project }) =>
-            set(
-              `${probeWords(reading.probe)}: ${readingWords(now.kind, before.value)} when ${project} was finished, ${readingWords(now.kind, now.value)} now.`,
-            ),
-          ),
+          ...aged.flatMap((change) => set(changeSentence(change))),
           ...ranked(agedFaults?.suspects.slice(0, 3) ?? []),
         ]),
     ...(faults
       ? [
           "",
           paint("What may be wrong, likeliest first", "strong", screen),
-          ...ranked(
-            faults.suspects.filter(({ probability }, at) => at < 3 || probability > 0.02).slice(0, 8),
-          ),
-          ...(faults.explained
-            ? []
-            : set(
-                "None of these explains the readings well: read again what looks odd, or look for more than one fault.",
-              )),
-          ...(faults.notApart.length > 1
-            ? set(`The readings so far do not tell the first ${faults.notApart.length} apart.`)
-            : []),
+          ...ranked(suspectsShown(faults.suspects)),
+          ...(faults.explained ? [] : set(proof.unexplained)),
+          ...(faults.notApart.length > 1 ? set(proof.notApart(faults.notApart.length)) : []),
         ]
       : []),
     ...(next.length > 0
@@ -191,7 +173,7 @@ function diagnosisLines(
             .flatMap(({ probe, bits }) => set(`${probeWords(probe)} (tells ${decimals(bits, 1)} bit)`)),
         ]
       : faults
-        ? ["", ...set("No further reading would tell the suspects apart.")]
+        ? ["", ...set(proof.nothingMore)]
         : []),
   ];
 }
@@ -223,6 +205,10 @@ function batteryRun(
   });
   if (json) {
     printJson({ skiffloom: "battery left", version: 1, battery: name, ...left });
+    return exit.fine;
+  }
+  if (left.beyond) {
+    print(wrap(`${harmless(name)}: ${beyondWords[left.beyond]}`, terminal().width));
     return exit.fine;
   }
   print([

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { batteryCurrentA, batteryLeft, modelOf } from "../../../src/core/proving/water/battery-left.js";
 import { waterCard } from "../../../src/core/proving/water/card.js";
+import { chargeReading } from "../../../src/core/reference/spares.js";
 import { example } from "./boats.js";
 
 const { figures, bench } = example("utility");
@@ -34,12 +35,48 @@ describe("hours left from a voltage", () => {
     expect(() => batteryCurrentA(bench, "none", [])).toThrow(RangeError);
   });
 
-  test("full, empty and nothing drawn", () => {
-    expect(batteryLeft(plan, battery, { voltageV: 14.4, currentA: 0, useA: 1 }).charge).toBe(1);
-    const empty = batteryLeft(plan, battery, { voltageV: 9, currentA: 0, useA: 1 });
+  test("a little over full, a little under empty, and nothing drawn", () => {
+    const full = batteryLeft(plan, battery, { voltageV: model.emfV(1) + 0.01, currentA: 0, useA: 1 });
+    expect(full.charge).toBe(1);
+    const empty = batteryLeft(plan, battery, { voltageV: model.emfV(0) - 0.01, currentA: 0, useA: 1 });
     expect(empty).toMatchObject({ charge: 0, hoursToReserve: 0, hoursToEmpty: 0 });
+    expect([full.beyond, empty.beyond]).toEqual([undefined, undefined]);
     const idle = batteryLeft(plan, battery, { voltageV: 12.6, currentA: 0, useA: 0 });
     expect(idle.hoursToReserve).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  test.each([
+    ["above full", 14.4],
+    ["above full", 124],
+    ["below empty", 9],
+    ["below empty", 1.24],
+  ])("%s: %d V at rest tells no hours", (beyond, voltageV) => {
+    const left = batteryLeft(plan, battery, { voltageV, currentA: 0, useA: 1 });
+    expect(left.beyond).toBe(beyond);
+    const { beyond: _, ...figures } = left;
+    expect(Object.values(figures).every(Number.isNaN)).toBe(true);
+  });
+
+  test.each([0, 8])(
+    "with %d A on, a voltage is told as far outside the curve as it may be off, and no further",
+    (currentA) => {
+      const off = currentA === 0 ? chargeReading.restingShare : chargeReading.loadedShare;
+      const shown = (charge: number) => model.emfV(charge) - currentA * model.ohm(charge);
+      const beyondAt = (voltageV: number) =>
+        batteryLeft(plan, battery, { voltageV, currentA, useA: 1 }).beyond;
+      const highest = shown(1) + (shown(1) - shown(1 - off));
+      const lowest = shown(0) - (shown(off) - shown(0));
+      expect(beyondAt(highest - 0.001)).toBeUndefined();
+      expect(beyondAt(highest + 0.001)).toBe("above full");
+      expect(beyondAt(lowest + 0.001)).toBeUndefined();
+      expect(beyondAt(lowest - 0.001)).toBe("below empty");
+    },
+  );
+
+  test("every row of the card lies on the curve, so that its hours are told", () => {
+    const rows = waterCard(figures).batteries.flatMap((one) => one.rows.flatMap(({ left }) => left));
+    expect(rows.length).toBeGreaterThan(5);
+    expect(rows.filter(({ beyond }) => beyond !== undefined)).toEqual([]);
   });
 
   test("refuses what is no number", () => {

@@ -5,8 +5,10 @@ import type { Bench } from "../bench-network.js";
 import { noChange } from "../change.js";
 import { StateGroup } from "../state-group.js";
 
-/** A battery's charge from a voltage, and the hours left in it. */
+/** A battery's charge from a voltage, and the hours left in it; no figure of them (NaN) where the voltage is `beyond` any of its kind. */
 export interface BatteryLeft {
+  /** No battery of this kind shows this: it is on charge, or was read, written or named wrong. */
+  readonly beyond?: "above full" | "below empty";
   /** 0…1, and how far that may be off. */
   readonly charge: number;
   readonly chargeLow: number;
@@ -33,7 +35,8 @@ export function modelOf({ name, ...battery }: CompleteBattery, { ambient }: Comp
 
 /**
  * Hours left from one reading: the drop inside the battery is added back, the charge read off the resting curve, and the use
- * followed down to the reserve by Peukert's law. How surely a voltage tells charge: `reference/spares.ts`.
+ * followed down to the reserve by Peukert's law. How surely a voltage tells charge: `reference/spares.ts`. Further above full, or below
+ * empty, than the curve moves over as much charge as the reading may be off, a voltage tells nothing.
  * @throws RangeError if a figure is not a number, or a current is below zero.
  */
 export function batteryLeft(
@@ -45,8 +48,11 @@ export function batteryLeft(
   if (!(currentA >= 0)) throw new RangeError(`current must be ≥ 0 A, got ${currentA}`);
   if (!(useA >= 0)) throw new RangeError(`use must be ≥ 0 A, got ${useA}`);
   const model = modelOf(battery, plan);
-  const charge = chargeAt(model, voltageV, currentA);
   const off = currentA === 0 ? chargeReading.restingShare : chargeReading.loadedShare;
+  const shown = (charge: number) => model.emfV(charge) - currentA * model.ohm(charge);
+  if (voltageV > 2 * shown(1) - shown(1 - off)) return { ...untold, beyond: "above full" };
+  if (voltageV < 2 * shown(0) - shown(off)) return { ...untold, beyond: "below empty" };
+  const charge = chargeAt(shown, voltageV);
   const chargeLow = Math.max(0, charge - off);
   const chargeHigh = Math.min(1, charge + off);
   const perHour = model.effectiveA(useA) / model.capacityAh;
@@ -66,9 +72,18 @@ export function batteryLeft(
   };
 }
 
-/** Charge at which the battery would show this voltage at this current: halved down, since the voltage rises with the charge. */
-function chargeAt({ emfV, ohm }: BatteryModel, voltageV: number, currentA: number): number {
-  const shown = (charge: number) => emfV(charge) - currentA * ohm(charge);
+const untold: BatteryLeft = {
+  charge: Number.NaN,
+  chargeLow: Number.NaN,
+  chargeHigh: Number.NaN,
+  hoursToReserve: Number.NaN,
+  hoursLow: Number.NaN,
+  hoursHigh: Number.NaN,
+  hoursToEmpty: Number.NaN,
+};
+
+/** Charge at which the battery would show this voltage: halved down, since what it shows rises with the charge. */
+function chargeAt(shown: (charge: number) => number, voltageV: number): number {
   let low = 0;
   let high = 1;
   if (voltageV >= shown(1)) return 1;

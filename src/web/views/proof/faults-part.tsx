@@ -1,14 +1,17 @@
 import type { NextReading } from "../../../core/proving/next-reading.js";
 import type { Suspect } from "../../../core/proving/suspect.js";
+import type { Change } from "../../../core/proving/taken/aged.js";
 import type { JudgedReading } from "../../../core/proving/taken/judge.js";
 import {
   bandWords,
+  changeSentence,
   probabilityWords,
   probeWords,
   readingWords,
   suspectSentence,
-  unplacedWords,
-  verdictWords,
+  suspectsShown,
+  takenWords,
+  verdictSentence,
 } from "../../../words/proving.js";
 import { usePlan, useWords } from "../../app/context.js";
 import type { DiagnosisShown } from "../../garage/messages.js";
@@ -47,9 +50,7 @@ function Suspects({ diagnosis: { faults } }: { diagnosis: DiagnosisShown }) {
   return (
     <section>
       <h3>{words.suspects}</h3>
-      <Ranked
-        suspects={faults.suspects.filter(({ probability }, at) => at < 3 || probability > 0.02).slice(0, 8)}
-      />
+      <Ranked suspects={suspectsShown(faults.suspects)} />
       {!faults.explained && <p className="problem">{words.unexplained}</p>}
       {faults.notApart.length > 1 && <p>{words.notApart(faults.notApart.length)}</p>}
     </section>
@@ -104,11 +105,8 @@ function Changed({ diagnosis: { changes, agedFaults } }: { diagnosis: DiagnosisS
     <section>
       <h3>{words.aged}</h3>
       <ul lang="en">
-        {aged.map(({ reading, before, now, project }) => (
-          <li key={`${before.at} ${before.against ?? ""} ${before.when ?? ""} ${now.when ?? ""}`}>
-            {probeWords(reading.probe)}: {readingWords(now.kind, before.value)} when <bdi>{project}</bdi> was
-            finished, {readingWords(now.kind, now.value)} now.
-          </li>
+        {aged.map((change) => (
+          <li key={changeKey(change)}>{changeSentence(change)}</li>
         ))}
       </ul>
       {agedFaults && <Ranked suspects={agedFaults.suspects.slice(0, 3)} />}
@@ -124,11 +122,7 @@ function Judged({ judged }: { judged: readonly JudgedReading[] }) {
       <ul className="sheet-tests" lang="en">
         {judged.map((one) => (
           <li key={rowKey(one, judged)} className="sheet-test">
-            <span>
-              {one.reading
-                ? probeWords(one.reading.probe)
-                : [one.taken.at, one.taken.against].filter((part) => part !== undefined).join(" to ")}
-            </span>
+            <span>{takenWords(one)}</span>
             <b>{readingWords(one.taken.kind, one.taken.value)}</b>
             <span className="hint">{judgement(one)}</span>
           </li>
@@ -142,17 +136,14 @@ function Judged({ judged }: { judged: readonly JudgedReading[] }) {
 const rowKey = (one: JudgedReading, all: readonly JudgedReading[]): string =>
   `reading ${all.indexOf(one) + 1}`;
 
-function judgement({ taken, band, verdict, unplaced, wouldFitTimes, differsFrom }: JudgedReading): string {
+const changeKey = ({ before, now }: Change): string =>
+  `${before.at} ${before.against ?? ""} ${before.when ?? ""} ${now.when ?? ""}`;
+
+function judgement(one: JudgedReading): string {
+  const { taken, band } = one;
   return [
-    band ? `a sound boat: ${bandWords(taken.kind, band)}` : "",
-    verdictWords[verdict],
-    unplaced ? unplacedWords(unplaced) : "",
-    wouldFitTimes === undefined
-      ? ""
-      : `${wouldFitTimes > 1 ? "a thousand times as much" : "a thousandth"} would fit: look at the range`,
-    differsFrom.length > 0 ? `differs from reading ${differsFrom.map((row) => row + 1).join(", ")}` : "",
-    taken.when ?? "",
-  ]
-    .filter((part) => part !== "")
-    .join("; ");
+    ...(band ? [`a sound boat: ${bandWords(taken.kind, band)}`] : []),
+    verdictSentence(one),
+    ...(taken.when === undefined ? [] : [taken.when]),
+  ].join("; ");
 }

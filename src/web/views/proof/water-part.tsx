@@ -1,7 +1,8 @@
 import { useState } from "react";
-import { batteryLeft } from "../../../core/proving/water/battery-left.js";
+import { type BatteryLeft, batteryLeft } from "../../../core/proving/water/battery-left.js";
 import { readQuantity } from "../../../core/quantity/read.js";
 import { amps, decimals, hours, marked, percent } from "../../../words/numbers.js";
+import type { ScreenWords } from "../../../words/screen/en.js";
 import { feedsWords, fuseWords, switchWords, usageWords } from "../../../words/water-card.js";
 import { useFigures, useWords } from "../../app/context.js";
 import { useProof } from "./use-proof.js";
@@ -132,19 +133,20 @@ function HoursLeft() {
           <span>{words.fromNowOn}</span>
           <input value={use} placeholder="2 A" onChange={(event) => setUse(event.target.value)} />
         </label>
-        <output>
-          {answer === undefined
-            ? words.typeVolts
-            : words.left(
-                percent(answer.charge, 0),
-                `${percent(answer.chargeLow, 0)} – ${percent(answer.chargeHigh, 0)}`,
-                Number.isFinite(answer.hoursToReserve)
-                  ? `${hours(answer.hoursToReserve)} (${hours(answer.hoursLow)} – ${hours(answer.hoursHigh)})`
-                  : undefined,
-              )}
-        </output>
+        <output>{answer === undefined ? words.typeVolts : leftWords(words, answer)}</output>
       </div>
     </section>
+  );
+}
+
+function leftWords({ beyond, left }: ScreenWords["proof"], answer: BatteryLeft): string {
+  if (answer.beyond) return beyond[answer.beyond];
+  return left(
+    percent(answer.charge, 0),
+    `${percent(answer.chargeLow, 0)} – ${percent(answer.chargeHigh, 0)}`,
+    Number.isFinite(answer.hoursToReserve)
+      ? `${hours(answer.hoursToReserve)} (${hours(answer.hoursLow)} – ${hours(answer.hoursHigh)})`
+      : undefined,
   );
 }
 

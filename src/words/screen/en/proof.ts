@@ -1,3 +1,5 @@
+import { beyondWords } from "../../water-card.js";
+
 /** Readings, faults, and the card for the water. */
 export const proof = {
   parts: { sheet: "Readings to take", faults: "What may be wrong", water: "On the water" },
@@ -29,6 +31,7 @@ export const proof = {
     hours === undefined
       ? `About ${charge} charged (${range}); nothing drawn.`
       : `About ${charge} charged (${range}); ${hours} to the reserve.`,
+  beyond: beyondWords,
   hoursOf: (battery: string, reserve: string) => `Hours left in ${battery}, to its reserve of ${reserve}`,
   turnOff: "Turn off first",
   switches: "Which switch, which fuse",

@@ -30,6 +30,12 @@ export const proof: ScreenWords["proof"] = {
     hours === undefined
       ? `Cargada al ${charge} más o menos (${range}); sin consumo.`
       : `Cargada al ${charge} más o menos (${range}); ${hours} hasta la reserva.`,
+  beyond: {
+    "above full":
+      "Más de lo que marca una batería llena de su tipo: se está cargando, o están mal la medida, la corriente o la batería elegida. No dice cuántas horas quedan.",
+    "below empty":
+      "Menos de lo que marca una batería vacía de su tipo: están mal la medida, la corriente o la batería elegida, o la batería está dañada. No dice cuántas horas quedan; no cuentes con ella.",
+  },
   hoursOf: (battery, reserve) => `Horas que quedan en ${battery}, hasta su reserva del ${reserve}`,
   turnOff: "Apaga primero",
   switches: "Qué interruptor, qué fusible",
