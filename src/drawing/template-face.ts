@@ -2,7 +2,7 @@ import type { FaceTemplate, TemplateHole } from "../core/box/template.js";
 import { templateWords } from "../words/template-words.js";
 import { clipSegment, type Frame } from "./clip.js";
 import { line, points, strokes, text } from "./make.js";
-import type { Point, Shape, Stroke } from "./shapes.js";
+import type { Point, Shape, Stroke, Text } from "./shapes.js";
 
 /** As small as one still reads at the bench. */
 export const small = { sizeMm: points(8.5), weight: "regular" } as const;
@@ -79,6 +79,27 @@ export function faceShapes(template: FaceTemplate, tile: Tile): Shape[] {
 /** Room for number and size of a hole [mm]. */
 const wordsMm = 24;
 
+/** What stands at the face's own place of it [mm]: number and size, under the hole, where its centre is in the window. */
+export function holeLabel(
+  { x, y, holeMm, acrossMm }: TemplateHole,
+  number: number,
+  window: Frame,
+): Text | undefined {
+  const centreHere = x >= window.x0 && x <= window.x1 && y >= window.y0 && y <= window.y1;
+  if (!centreHere) return undefined;
+  // Near the edge of a tile the words stay on it.
+  const middle = Math.max(window.x0 + wordsMm / 2, Math.min(x, window.x1 - wordsMm / 2));
+  const words = `${number}: ${templateWords.hole(holeMm)}`;
+  return text(middle, y - Math.max(acrossMm, holeMm) / 2 - 3.2, words, {
+    ...small,
+    weight: "semibold",
+    anchor: "middle",
+  });
+}
+
+/** The cross in a hole reaches this far beyond it [mm]. */
+export const crossBeyondMm = 2;
+
 /** A circle whole where the window holds it, else the part inside. */
 function holeShapes(
   hole: TemplateHole,
@@ -105,7 +126,7 @@ function holeShapes(
   if (acrossMm > holeMm) ring(acrossMm, strokes.softDash);
   ring(holeMm, strokes.line);
   ring(pilotMm, strokes.fine);
-  const arm = holeMm / 2 + 2;
+  const arm = holeMm / 2 + crossBeyondMm;
   stroke(
     [
       { x: x - arm, y },
@@ -120,13 +141,7 @@ function holeShapes(
     ],
     strokes.fine,
   );
-  const centreHere = x >= window.x0 && x <= window.x1 && y >= window.y0 && y <= window.y1;
-  if (centreHere) {
-    const below = y + dy - Math.max(acrossMm, holeMm) / 2 - 3.2;
-    const words = `${number}: ${templateWords.hole(holeMm)}`;
-    // Near the edge of a tile the words stay on it.
-    const middle = Math.max(window.x0 + wordsMm / 2, Math.min(x, window.x1 - wordsMm / 2));
-    shapes.push(text(middle + dx, below, words, { ...small, weight: "semibold", anchor: "middle" }));
-  }
+  const label = holeLabel(hole, number, window);
+  if (label !== undefined) shapes.push({ ...label, x: label.x + dx, y: label.y + dy });
   return shapes;
 }

@@ -2,8 +2,9 @@ import type { FaceTemplate } from "../core/box/template.js";
 import { templateWords } from "../words/template-words.js";
 import { fitText } from "./fonts/wrap.js";
 import { box, line, points, strokes, text } from "./make.js";
-import type { Point, Shape, Sheet } from "./shapes.js";
-import { faceShapes, small, type Tile } from "./template-face.js";
+import type { Shape, Sheet } from "./shapes.js";
+import { faceShapes, small } from "./template-face.js";
+import { registrationPoints, registrationShapes, type Span } from "./template-marks.js";
 
 const papers = { letter: [215.9, 279.4], a4: [210, 297] } as const;
 const marginMm = 10;
@@ -41,29 +42,28 @@ const edgeWordsMm = 5;
 export function templateParts(template: FaceTemplate, area: TemplateArea): TemplatePart[] {
   const [w, h] = [area.widthMm, area.heightMm - footMm(template) - 2 * edgeWordsMm];
   const overlapMm = Math.max(minOverlapMm, ...template.holes.map((hole) => hole.holeMm + 6));
-  const spans = (extentMm: number, roomMm: number): number[] => {
-    if (extentMm <= roomMm) return [0];
+  const spans = (extentMm: number, roomMm: number): Span[] => {
+    if (extentMm <= roomMm) return [{ from: 0, to: extentMm }];
     const step = roomMm - overlapMm;
-    return Array.from({ length: Math.ceil((extentMm - overlapMm) / step) }, (_, k) => k * step);
+    return Array.from({ length: Math.ceil((extentMm - overlapMm) / step) }, (_, k) => ({
+      from: k * step,
+      to: Math.min(extentMm, k * step + roomMm),
+    }));
   };
   const [columns, rows] = [spans(template.widthMm, w), spans(template.heightMm, h)];
   const many = rows.length * columns.length > 1;
-  return rows.flatMap((y0, r) =>
-    columns.map((x0, c): TemplatePart => {
-      const window = {
-        x0,
-        y0,
-        x1: Math.min(template.widthMm, x0 + w),
-        y1: Math.min(template.heightMm, y0 + h),
-      };
-      const dx = area.left + (w - (window.x1 - x0)) / 2 - x0;
-      const dy = area.bottom + footMm(template) + edgeWordsMm + (h - (window.y1 - y0)) / 2 - y0;
+  const marks = many ? registrationPoints(template, columns, rows, overlapMm) : [];
+  return rows.flatMap(({ from: y0, to: y1 }, r) =>
+    columns.map(({ from: x0, to: x1 }, c): TemplatePart => {
+      const window = { x0, y0, x1, y1 };
+      const dx = area.left + (w - (x1 - x0)) / 2 - x0;
+      const dy = area.bottom + footMm(template) + edgeWordsMm + (h - (y1 - y0)) / 2 - y0;
       const tile = { window, dx, dy, row: r + 1, column: c + 1 };
       return {
         part: many ? templateWords.tile(tile.row, tile.column, rows.length, columns.length) : "",
         shapes: [
           ...faceShapes(template, tile),
-          ...(many ? registration(template, tile, columns, rows, overlapMm) : []),
+          ...registrationShapes(marks, tile),
           ...proof(template, area),
           ...legend(template, area),
         ],
@@ -116,37 +116,6 @@ export function faceSheet(template: FaceTemplate): Sheet {
     heightMm: heightMm + 2 * marginMm,
     shapes: faceShapes(template, { window, dx: marginMm, dy: marginMm, row: 1, column: 1 }),
   };
-}
-
-/** Crosses in the middle of each overlap, at the same points of the face on both sheets. */
-function registration(
-  template: FaceTemplate,
-  tile: Tile,
-  columns: readonly number[],
-  rows: readonly number[],
-  overlapMm: number,
-): Shape[] {
-  const seams = (starts: readonly number[]): number[] =>
-    starts.slice(1).map((start) => start + overlapMm / 2);
-  // Two or more on every seam of every sheet: one alone would let it turn.
-  const inner = (starts: readonly number[], extentMm: number): number[] =>
-    starts.length > 1
-      ? [
-          ...seams(starts),
-          ...starts.map((start) => Math.min(start + 2 * overlapMm, extentMm - overlapMm / 2)),
-        ]
-      : [extentMm * 0.2, extentMm * 0.8];
-  const { window, dx, dy } = tile;
-  const marks: Point[] = [];
-  for (const x of seams(columns)) for (const y of inner(rows, template.heightMm)) marks.push({ x, y });
-  for (const y of seams(rows)) for (const x of inner(columns, template.widthMm)) marks.push({ x, y });
-  return marks
-    .filter((at) => at.x >= window.x0 && at.x <= window.x1 && at.y >= window.y0 && at.y <= window.y1)
-    .flatMap(({ x, y }): Shape[] => [
-      line(x + dx - 4, y + dy, x + dx + 4, y + dy, strokes.accent),
-      line(x + dx, y + dy - 4, x + dx, y + dy + 4, strokes.accent),
-      { kind: "circle", cx: x + dx, cy: y + dy, r: 2, stroke: strokes.accent },
-    ]);
 }
 
 /** The bar and the square to measure before anything is drilled. */

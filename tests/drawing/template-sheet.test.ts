@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { FaceTemplate } from "../../src/core/box/template.js";
+import { boundsOf } from "../../src/drawing/bounds.js";
 import type { Shape, Sheet } from "../../src/drawing/shapes.js";
 import { templateSheets } from "../../src/drawing/template-sheet.js";
 
@@ -108,5 +109,46 @@ describe("tiles", () => {
     const gaps = (list: typeof a) =>
       list.flatMap((p, i) => list.slice(i + 1).map((q) => Math.hypot(p.cx - q.cx, p.cy - q.cy)));
     expect(gaps(a).some((gap) => gaps(b).some((other) => Math.abs(gap - other) < 1e-9))).toBe(true);
+  });
+});
+
+describe("registration marks keep clear", () => {
+  // A hole where each mark would stand if nothing were there: in the middle of the overlaps of A4 and along them.
+  const grid = Array.from({ length: 13 }, (_, k) => 20 + 31.5 * k);
+  const holes = grid.flatMap((x) => [22, 64, 106, 148, 190, 232, 274].map((y) => [x, y] as const));
+  test.each([
+    ["a4", template(420, 300, holes)],
+    ["letter", template(420, 300, holes)],
+    [
+      "a4",
+      template(
+        420,
+        78,
+        grid.flatMap((x) => [[x, 16] as const, [x, 58] as const]),
+      ),
+    ],
+  ] as const)("%s: of holes, nuts and words, and two stay on every overlap", (paper, face) => {
+    const sheets = templateSheets(face, paper);
+    expect(sheets.length).toBeGreaterThan(1);
+    for (const sheet of sheets) {
+      const marks = circles(sheet, 2);
+      const title = sheet.title;
+      const [row = 0, column = 0, rows = 0, columns = 0] = (title.match(/\d+/g) ?? []).map(Number);
+      // Seen from the middle of the sheet's face: an overlap at the left, right, lower or upper side.
+      const sides = [column > 1, column < columns, row > 1, row < rows].filter(Boolean).length;
+      expect(marks.length, title).toBeGreaterThanOrEqual(sides === 1 ? 2 : sides + 1);
+      const words = sheet.shapes.filter((shape) => shape.kind === "text" && /^\d+: Ø/.test(shape.text));
+      for (const { cx, cy } of marks) {
+        for (const nut of circles(sheet, 17.3 / 2))
+          expect(Math.hypot(nut.cx - cx, nut.cy - cy), title).toBeGreaterThan(4 + 17.3 / 2);
+        for (const { minX, minY, maxX, maxY } of words.map(boundsOf))
+          expect(
+            Math.hypot(Math.max(0, minX - cx, cx - maxX), Math.max(0, minY - cy, cy - maxY)),
+            title,
+          ).toBeGreaterThan(4);
+        const others = marks.filter((other) => other.cx !== cx || other.cy !== cy);
+        for (const other of others) expect(Math.hypot(other.cx - cx, other.cy - cy)).toBeGreaterThan(8);
+      }
+    }
   });
 });
