@@ -120,8 +120,9 @@ export const markRules = {
   "mark-unreachable": {
     title: "Two tapes reach every mark",
     why: "With one tape one knows a circle, not a place.",
-    mend: "Add a reference point on the face, or allow a straight tape to it.",
-    says: (say) => `${say.all} can be reached by ${say.figure} of the ${say.limit} tapes it needs.`,
+    mend: "Add a reference point near it on the face, allow a straight tape to it, or take a longer one.",
+    says: (say, { figure }) =>
+      `${figure === 1 ? "Only one tape reaches" : "No tape reaches"} ${say.all}; a mark takes ${say.limit}, from two points.`,
   },
   "mark-without-check": {
     title: "Every mark has a check reading",

@@ -8,6 +8,8 @@ export interface Raised {
   readonly level: Level;
   readonly figure?: number;
   readonly limit?: number;
+  /** What its sentence says. */
+  readonly says?: RegExp;
 }
 
 /** What a rule's test needs: boats that raise it, and boats close by that do not (the sound boat is always one of them). */

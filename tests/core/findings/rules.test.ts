@@ -63,6 +63,7 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))("%s", (id, rule) =>
       const sentence = findingSentence(finding, shows);
       expect(sentence).toMatch(/^[A-Z0-9].*\.$/s);
       expect(sentence).not.toMatch(/undefined|NaN|\[object|–/);
+      if (raised.says !== undefined && finding.at === raised.at) expect(sentence).toMatch(raised.says);
       for (const line of [...workingLines(finding, shows), ...(finding.remedies ?? []).map(remedySentence)])
         expect(line).not.toMatch(/undefined|NaN|\[object/);
     }
