@@ -110,6 +110,9 @@ export const holeRules = {
 
 const edge = (name = "") =>
   ["lower", "upper", "aft", "fore"].includes(name) ? `the ${name} edge` : "the edge of its face";
+/** Said beside a limit that was not read in its source. */
+const recalled = (known: string | undefined) =>
+  known === "memory" ? ", a limit from memory: confirm it before relying on it" : "";
 const share = (of = Number.NaN) => percent(of, 0);
 const also = (others: string) => (others === "" ? "" : `; so for ${others}`);
 export const floatRules = {
@@ -133,8 +136,8 @@ export const floatRules = {
     title: "An open boat keeps her sheer well over the water",
     why: "The first wave that is higher comes in, and with it in, the next need not be.",
     mend: "Less weight, or spread better. The plate on the boat and her maker come first.",
-    says: (say) =>
-      `At rest the sheer is ${say.figure} over still water at station ${say.step("station")}; ${say.limit} is the least for her length.`,
+    says: (say, { terms }) =>
+      `At rest the sheer is ${say.figure} over still water at station ${say.step("station")}; ${say.limit} is the least for her length${recalled(terms?.known)}.`,
     unchecked: (say) =>
       `At rest the sheer is ${say.figure} over still water at station ${say.step("station")}; no rule that was found fits boats narrower than ${say.limit}.`,
   },
@@ -144,7 +147,7 @@ export const floatRules = {
     mend: "Put it higher, or give it a loop above the water and a valve.",
     says: (say, { terms }) =>
       terms?.kind === "heel"
-        ? `${say.all} goes under at ${say.figure} of heel; an open hole should stay dry to ${say.limit}.`
+        ? `${say.all} goes under at ${say.figure} of heel; an open hole should stay dry to ${say.limit}${recalled(terms?.known)}.`
         : `${say.all} lies ${say.figure} over still water; ${say.limit} is the least for an open hole.`,
   },
   "hole-under-water": {

@@ -26,7 +26,8 @@ export const freeboardLow = rule({
     const barelyM = Math.min(wantedM, limits.height.lengthShare * lengthM);
     if (rest.freeboardM >= wantedM) return [];
     const level: Level = rest.freeboardM <= 0 ? "stop" : rest.freeboardM < barelyM ? "mend" : "mind";
-    return [{ ...about, level, limit: level === "mind" ? wantedM : barelyM, working }];
+    if (level === "mind" || barelyM === wantedM) return [{ ...about, level, limit: wantedM, working }];
+    return [{ ...about, level, limit: barelyM, terms: { known: limits.height.source.status }, working }];
   },
 });
 

@@ -25,7 +25,15 @@ export const holeLow = rule({
       const heelDeg = Math.abs(afloat.heelUnderDeg ?? Number.POSITIVE_INFINITY);
       return heelDeg >= leastDeg
         ? []
-        : [{ ...about, figure: heelDeg, limit: leastDeg, unit: "°", terms: { kind: "heel" } }];
+        : [
+            {
+              ...about,
+              figure: heelDeg,
+              limit: leastDeg,
+              unit: "°",
+              terms: { kind: "heel", known: limits.heel.source.status },
+            },
+          ];
     });
     return oneEachGroup(
       found,
