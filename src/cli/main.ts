@@ -1,82 +1,9 @@
-import { exit, InputProblem } from "./problem.js";
-
-interface Command {
-  readonly help: string;
-  readonly run: (words: readonly string[]) => number | Promise<number>;
-}
-
-/** Each command is loaded when it is called, so that a quick one stays quick. */
-const commands: Readonly<Record<string, () => Promise<Command>>> = {
-  check: () => import("./commands/check.js"),
-  figures: () => import("./commands/figures.js"),
-  prove: () => import("./commands/prove.js"),
-  netlist: () => import("./commands/netlist.js"),
-  packet: () => import("./commands/packet.js"),
-  sheet: () => import("./commands/sheet.js"),
-  boxes: () => import("./commands/boxes.js"),
-  routes: () => import("./commands/routes.js"),
-  cuts: () => import("./commands/cuts.js"),
-  parts: () => import("./commands/parts.js"),
-  form: () => import("./commands/form.js"),
-  marks: () => import("./commands/marks.js"),
-  float: () => import("./commands/float.js"),
-  work: () => import("./commands/work.js"),
-  changes: () => import("./commands/changes.js"),
-  schema: () => import("./commands/schema.js"),
-  new: () => import("./commands/new.js"),
-  apply: () => import("./commands/apply.js"),
-};
-
-const help = `skiffloom plans, checks and prints the 12 V or 24 V electrics of a small open boat.
-
-  skiffloom check PLAN      what is wrong with it, and what would be right
-  skiffloom figures PLAN    every current, voltage, size, fuse and hour
-  skiffloom packet PLAN     the pages for the garage, as PDF
-  skiffloom sheet PLAN      one part of the packet by itself, as PDF or SVG
-  skiffloom boxes PLAN      each box: glands, holes, order of drilling; templates at true scale
-  skiffloom routes PLAN     how every run lies, its slack, what to cut
-  skiffloom cuts PLAN       what to cut from which length, and the flags for the ends
-  skiffloom parts PLAN      what to take from the shelf and what to buy
-  skiffloom form PLAN       the hull as measured, what does not fit, what to measure next
-  skiffloom marks PLAN      where to drill: tape readings, checks, and what your readings say
-  skiffloom float PLAN      draft, trim, freeboard, levers; each hole over the water
-  skiffloom work PLAN       what to do next, the order of all that is left, what was built
-  skiffloom changes OLD NEW what a change of plan does, in words and figures
-  skiffloom prove PLAN      what your meter says: test sheet, what is wrong, what to measure next
-  skiffloom netlist PLAN    the circuit as SPICE text
-  skiffloom new             asks a few questions and writes a plan to start from
-  skiffloom apply PLAN N    makes the change that finding N proposes, and keeps your comments
-  skiffloom schema          the JSON Schema of a plan
-
-PLAN is a YAML file (docs/plan-format.md; examples/ has three), or - for standard input.
-skiffloom COMMAND --help tells more. Figures are planning aids: local rules, makers' instructions
-and licensed practice come first.`;
-
-async function main(words: readonly string[]): Promise<number> {
-  const [name, ...rest] = words;
-  if (name === undefined || name === "--help" || name === "-h" || name === "help") {
-    process.stdout.write(`${help}\n`);
-    return name === undefined ? exit.unusable : exit.fine;
-  }
-  const load = Object.hasOwn(commands, name) ? commands[name] : undefined;
-  if (!load) throw new InputProblem([`there is no command ${name}; skiffloom --help lists them`]);
-  const command = await load();
-  if (rest.includes("--help") || rest.includes("-h")) {
-    process.stdout.write(`${command.help}\n`);
-    return exit.fine;
-  }
-  return await command.run(rest);
-}
+import { commandLine } from "./command-line.js";
+import { exit } from "./problem.js";
 
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   if (error.code === "EPIPE") process.exit(exit.fine);
   throw error;
 });
 
-try {
-  process.exitCode = await main(process.argv.slice(2));
-} catch (error) {
-  if (!(error instanceof InputProblem)) throw error;
-  for (const line of error.lines) process.stderr.write(`${line}\n`);
-  process.exitCode = exit.unusable;
-}
+process.exitCode = await commandLine(process.argv.slice(2));

@@ -2,6 +2,7 @@ import type { CutLength } from "../core/parts/cuts/types.js";
 import type { LayoutFigures } from "../core/parts/layout-types.js";
 import type { CutFigures } from "../core/parts/plan-cuts.js";
 import type { Shows } from "../core/plan/model/plan.js";
+import { oldWireEnd } from "../core/reference/consumables.js";
 import { conductorColour } from "../drawing/palette.js";
 import {
   cutProblemWords,
@@ -9,6 +10,7 @@ import {
   cutWords,
   moneyWords,
   proofWords,
+  roundLengthWords,
   wireWords,
 } from "../words/layout-words.js";
 import { counted } from "../words/numbers.js";
@@ -37,8 +39,7 @@ export function cutList({ cuts }: LayoutFigures, shows: Shows, paper: Paper): Se
       paragraph({ text: `${kind.kind}: ${cutProblemWords(one, shows)}`, weight: "semibold" }, widthMm, 1),
     ),
   );
-  const intro =
-    "Cut in this order: what lies on the shelf first, and of each length the longest piece first. Put the flags on both ends before a piece leaves its length, and measure twice: the list has no wire for a slip.";
+  const intro = `Cut in this order: what lies on the shelf first, its old end cut back to bright copper (${roundLengthWords(oldWireEnd.trimMm, shows)}), and of each length the longest piece first. Put the flags on both ends before a piece leaves its length, and measure twice: the list has no wire for a slip.`;
   return {
     title: "Cut list",
     subtitle: counted(count, "piece"),

@@ -28,6 +28,8 @@ function sentence(problem: TableProblem): string {
       return `${problem.found} cells where the heading has ${problem.expected}.`;
     case "empty-cell":
       return `The cell under ${problem.column} is empty.`;
+    case "not-one-of":
+      return `“${problem.found}” is none of ${problem.allowed.join(", ")}.`;
     case "not-a-count":
       return `“${problem.found}” is no count; a whole number is needed.`;
     case "negative-stock":

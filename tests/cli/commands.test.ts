@@ -1,19 +1,20 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { command } from "./command.js";
 import { folderWith, skiffloom } from "./run.js";
 
 const examples = ["tender", "utility", "launch"].map((name) => `examples/${name}.yaml`);
 
 describe.each(examples)("%s", (plan) => {
-  test("check finds no stop", () => {
-    const { status, out } = skiffloom(["check", plan]);
+  test("check finds no stop", async () => {
+    const { status, out } = await command(["check", plan]);
     expect(status).toBe(0);
     expect(out).toMatch(/0 stop/);
   });
 
-  test("figures as data name every piece of gear at every corner", () => {
-    const { status, out } = skiffloom(["figures", plan, "--json"]);
+  test("figures as data name every piece of gear at every corner", async () => {
+    const { status, out } = await command(["figures", plan, "--json"]);
     expect(status).toBe(0);
     const data = JSON.parse(out);
     expect(data).toMatchObject({ skiffloom: "figures", version: 1 });
@@ -23,14 +24,19 @@ describe.each(examples)("%s", (plan) => {
     expect(data.sizes.proof).toBe("proven");
   });
 
-  test("netlist ends as a deck ends", () => {
-    const { status, out } = skiffloom(["netlist", plan]);
+  test("netlist ends as a deck ends", async () => {
+    const { status, out } = await command(["netlist", plan]);
     expect(status).toBe(0);
     expect(out.trimEnd()).toMatch(/\.end$/);
   });
 });
 
 describe("statuses", () => {
+  test("nothing to stop for gives 0, a word that is no command 2", () => {
+    expect(skiffloom(["check", "examples/tender.yaml"])).toMatchObject({ status: 0, err: "" });
+    expect(skiffloom(["chek", "x"])).toMatchObject({ status: 2, out: "" });
+  });
+
   test("a stop gives 1", () => {
     const { status, out } = skiffloom(["check", "examples/wrong/no-fuse-at-the-battery.yaml"]);
     expect(status).toBe(1);
@@ -54,16 +60,16 @@ describe("statuses", () => {
     [["packet", "examples/tender.yaml", "--paper", "a5"], "letter or a4"],
     [["apply", "examples/tender.yaml", "99"], "no finding 99"],
     [["apply", "examples/tender.yaml", "--edit", "{"], "no JSON"],
-  ])("%j gives 2 and says why", (words, says) => {
-    const { status, err } = skiffloom(words);
+  ])("%j gives 2 and says why", async (words, says) => {
+    const { status, err } = await command(words);
     expect(status).toBe(2);
     expect(err).toContain(says);
   });
 
   test.each(["check", "figures", "netlist", "packet", "schema", "new", "apply"])(
     "%s --help teaches",
-    (name) => {
-      const { status, out } = skiffloom([name, "--help"]);
+    async (name) => {
+      const { status, out } = await command([name, "--help"]);
       expect(status).toBe(0);
       expect(out).toContain(`skiffloom ${name}`);
     },
@@ -71,21 +77,21 @@ describe("statuses", () => {
 });
 
 describe("files", () => {
-  test("a packet is a PDF, and never written over without --force", () => {
+  test("a packet is a PDF, and never written over without --force", async () => {
     const to = join(folderWith(), "packet.pdf");
-    expect(skiffloom(["packet", "examples/tender.yaml", "--to", to]).status).toBe(0);
+    expect((await command(["packet", "examples/tender.yaml", "--to", to])).status).toBe(0);
     const first = readFileSync(to);
     expect(first.subarray(0, 5).toString()).toBe("%PDF-");
-    const again = skiffloom(["packet", "examples/tender.yaml", "--to", to]);
+    const again = await command(["packet", "examples/tender.yaml", "--to", to]);
     expect(again.status).toBe(2);
     expect(again.err).toContain("--force");
-    expect(skiffloom(["packet", "examples/tender.yaml", "--to", to, "--force"]).status).toBe(0);
+    expect((await command(["packet", "examples/tender.yaml", "--to", to, "--force"])).status).toBe(0);
     expect(readFileSync(to).equals(first)).toBe(true);
   });
 
-  test("a file that can't be written leaves nothing behind", () => {
+  test("a file that can't be written leaves nothing behind", async () => {
     const folder = folderWith();
-    const { status } = skiffloom([
+    const { status } = await command([
       "packet",
       "examples/tender.yaml",
       "--to",
@@ -95,25 +101,25 @@ describe("files", () => {
     expect(readdirSync(folder)).toEqual([]);
   });
 
-  test("apply makes the remedy, keeps every other line, and the finding is gone", () => {
+  test("apply makes the remedy, keeps every other line, and the finding is gone", async () => {
     const folder = folderWith("examples/wrong/fuse-too-large-for-thin-leads.yaml");
     const plan = join(folder, "fuse-too-large-for-thin-leads.yaml");
     const before = readFileSync(plan, "utf8");
-    expect(skiffloom(["check", plan]).status).toBe(1);
-    const applied = skiffloom(["apply", plan, "1"]);
+    expect((await command(["check", plan])).status).toBe(1);
+    const applied = await command(["apply", plan, "1"]);
     expect(applied.err).toBe("");
     expect(applied.status).toBe(0);
     const after = readFileSync(plan, "utf8");
     const changed = after.split("\n").filter((line, index) => line !== before.split("\n")[index]);
     expect(changed).toHaveLength(1);
-    expect(skiffloom(["check", plan]).status).toBe(0);
+    expect((await command(["check", plan])).status).toBe(0);
   });
 
-  test("apply --show leaves the file alone", () => {
+  test("apply --show leaves the file alone", async () => {
     const folder = folderWith("examples/utility.yaml");
     const plan = join(folder, "utility.yaml");
     const edit = JSON.stringify({ edit: "set run size", at: "lamp trunk", to: "14 AWG" });
-    const { status, out } = skiffloom(["apply", plan, "--edit", edit, "--show"]);
+    const { status, out } = await command(["apply", plan, "--edit", edit, "--show"]);
     expect(status).toBe(0);
     expect(out).toContain("14 AWG");
     expect(readFileSync(plan, "utf8")).toBe(readFileSync("examples/utility.yaml", "utf8"));

@@ -160,8 +160,9 @@ describe("against a solver of mixed-integer programs (HiGHS)", () => {
       kind: "18 AWG, 2 cores",
       pieces: (kind?.pieces ?? []).map(({ piece, lengthMm }) => ({ id: piece, lengthMm: lengthMm * 5 })),
       stock: [
-        { id: "offcut a", lengthMm: Math.floor(11 * 1524), source: "offcut", count: 1 },
-        { id: "offcut b", lengthMm: Math.floor(6.5 * 1524), source: "offcut", count: 2 },
+        // an inch of the old end goes first
+        { id: "offcut a", lengthMm: Math.floor(11 * 1524) - 127, source: "offcut", count: 1 },
+        { id: "offcut b", lengthMm: Math.floor(6.5 * 1524) - 127, source: "offcut", count: 2 },
         { id: "spool", lengthMm: 100 * 1524, source: "new", count: "any", priceMinor: 4600 },
       ],
       soldByLength: { id: "off the reel", stepMm: 1524, pricePerStepMinor: 55 },

@@ -13,7 +13,7 @@ import { paint, type Terminal, terminal } from "../terminal.js";
 export const help = `skiffloom cuts PLAN [--labels] [--csv] [--json]
 
 Prints what to cut from which length, kind of wire by kind of wire: offcuts first, then spools on hand, then what is
-bought; the least money, and of that the least wire opened. Cut in this order, longest first, and put both flags on a
+bought; the least money, and of that the least wire opened. Of what is on hand 25 mm of the old end go first. Cut in this order, longest first, and put both flags on a
 piece before it leaves the spool.
 
   --labels  the flags for both ends of every piece instead

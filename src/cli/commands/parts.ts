@@ -3,13 +3,17 @@ import type { LayoutFigures } from "../../core/parts/layout-types.js";
 import { type PartLine, partKinds } from "../../core/parts/parts-list.js";
 import { stockAfter, stockEdits } from "../../core/parts/stock-after.js";
 import type { TableProblem } from "../../core/parts/tables/columns.js";
-import { writeLoadTable } from "../../core/parts/tables/load-table.js";
+import { loadEdits } from "../../core/parts/tables/load-edits.js";
+import { readLoadTable, writeLoadTable } from "../../core/parts/tables/load-table.js";
 import { loadRows, priceRows, stockOfRows, stockRows } from "../../core/parts/tables/plan-tables.js";
 import { readPriceTable, writePriceTable } from "../../core/parts/tables/price-table.js";
 import { readStockTable, writeStockTable } from "../../core/parts/tables/stock-table.js";
+import { completePlan } from "../../core/plan/complete.js";
 import { editSound } from "../../core/plan/edits/apply.js";
+import type { Edit } from "../../core/plan/edits/edit.js";
 import type { Plan } from "../../core/plan/model/plan.js";
 import { editProblemSentence } from "../../words/edit-problems.js";
+import { editSentence } from "../../words/edits.js";
 import {
   moneyWords,
   packWords,
@@ -17,6 +21,7 @@ import {
   roundLengthWords,
   wireBuyWords,
 } from "../../words/layout-words.js";
+import { counted } from "../../words/numbers.js";
 import { tableProblemLine } from "../../words/table-problems.js";
 import { type Given, readArguments } from "../arguments.js";
 import { printCsv } from "../csv.js";
@@ -30,15 +35,19 @@ import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
 
 export const help = `skiffloom parts PLAN [--stock FILE] [--prices FILE] [--csv WHAT] [--json]
 skiffloom parts PLAN --book [--to FILE]
+skiffloom parts PLAN --loads FILE [--to FILE]
 
 Prints what to take from the shelf and what to buy: wire, terminals, sleeve, glands, fuses, everything, with spares, in the
 cheapest packs. What has no price is named and left out of the total; a price is never guessed.
 
-  --stock FILE   a CSV of what is on hand, instead of the plan's own: item,count,size,cores,length
+  --stock FILE   a CSV of what is on hand, instead of the plan's own: item,count,size,
+                 cores,colour,length,kind (offcut or spool)
   --prices FILE  a CSV of prices besides the plan's own: item,pack,count,price ('4.20 EUR'; empty: not known)
   --csv WHAT     'list' the shopping list; 'stock' and 'prices' as tables to fill in; 'loads' the gear
   --book         when the work is done: writes what is left over into the plan's stock, as if nothing was spoiled;
                  --to FILE writes it there and leaves PLAN as it is, --force writes over a file
+  --loads FILE   a CSV of gear, as --csv loads writes it: gear the plan lacks is added, what differs is set; written into PLAN,
+                 or with --to FILE there
   --json         everything as data (docs/json.md)
 
 Items go by the names this list has; stock and prices are matched by them.`;
@@ -53,12 +62,14 @@ export function run(words: readonly string[]): number {
       prices: "value",
       csv: "value",
       book: "switch",
+      loads: "value",
       to: "value",
       force: "switch",
       json: "switch",
     },
   });
   const loaded = loadPlan(given.plan);
+  if (given.values.loads !== undefined) return takeLoads(loaded, given.values.loads, given);
   const plan = withTables(loaded.plan, given);
   const { figures, layout } = workOutWhole(plan);
   if (given.switches.has("book")) return book(loaded, plan, layout, given);
@@ -217,14 +228,34 @@ function totalLines({ parts }: LayoutFigures, screen: Terminal): string[] {
 }
 
 /** The plan's stock as it is when the work is done. */
-function book({ document }: LoadedPlan, plan: Plan, { cuts, parts }: LayoutFigures, given: Given): number {
-  const edits = stockEdits(plan, stockAfter(plan, cuts.kinds, parts));
-  const edited = editSound({ plan, document }, edits);
+function book(loaded: LoadedPlan, plan: Plan, { cuts, parts }: LayoutFigures, given: Given): number {
+  const edits = stockEdits(loaded.plan, stockAfter(plan, cuts.kinds, parts));
+  const to = writeEdited(loaded, edits, given);
+  print([`${counted(edits.length, "line")} of stock brought up to date: written to ${to}`]);
+  return exit.fine;
+}
+
+/** The plan with the gear of a load list. */
+function takeLoads(loaded: LoadedPlan, path: string, given: Given): number {
+  const { rows, problems } = readLoadTable(textOf(path));
+  refuse(path, problems);
+  const edits = loadEdits(completePlan(loaded.plan), rows);
+  if (edits.length === 0) {
+    print(["The plan has all that already: nothing written."]);
+    return exit.fine;
+  }
+  const to = writeEdited(loaded, edits, given);
+  print([...edits.map((edit) => harmless(editSentence(edit))), `written to ${to}`]);
+  return exit.fine;
+}
+
+/** Writes the plan with the edits made, over itself or where `--to` says. @returns where, fit to print. */
+function writeEdited(loaded: LoadedPlan, edits: readonly Edit[], given: Given): string {
+  const edited = editSound(loaded, edits);
   if (!edited.ok) throw new InputProblem([harmless(editProblemSentence(edited.problem))]);
   const to = given.values.to ?? given.plan;
   if (to === "-")
     throw new InputProblem(["a plan from standard input can't be written back: say where with --to FILE"]);
   writeWhole(to, edited.text, given.values.to === undefined || given.switches.has("force"));
-  print([`${edits.length} lines of stock brought up to date: written to ${harmless(to)}`]);
-  return exit.fine;
+  return harmless(to);
 }

@@ -1,6 +1,7 @@
 import type { StockWire, WireOffer } from "../plan/model/layout.js";
 import type { Plan } from "../plan/model/plan.js";
 import type { Money } from "../quantity/money.js";
+import { oldWireEnd } from "../reference/consumables.js";
 import { inComparableMoney } from "./cuts/coarse-money.js";
 import { type WireLabel, wireLabels } from "./cuts/labels.js";
 import { solveCuts } from "./cuts/solve-cuts.js";
@@ -156,7 +157,13 @@ function stockByKind(stock: readonly StockWire[], kinds: readonly WireKind[]): M
     const [taker] = kinds.filter((kind) => matches(line, kind)).toSorted((a, b) => needMm(b) - needMm(a));
     const lengthMm = inMm(line.lengthM);
     if (taker === undefined || !(line.count > 0) || !(lengthMm > 0)) continue;
-    const length = { id: `stock ${index + 1}`, lengthMm, source: line.kind, count: line.count };
+    const length: StockLength = {
+      id: `stock ${index + 1}`,
+      lengthMm,
+      source: line.kind,
+      count: line.count,
+      trimMm: oldWireEnd.trimMm,
+    };
     lists.set(taker.kind, [...(lists.get(taker.kind) ?? []), length]);
   }
   return lists;

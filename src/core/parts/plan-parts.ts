@@ -45,7 +45,7 @@ export function planParts(input: NeedsInput): PartsFigures {
       ...(price === undefined ? {} : { price }),
     }),
   );
-  const named = new Set(partOffers.map(({ item }) => item));
+  const named = new Set(partOffers.flatMap(({ item, price }) => (price === undefined ? [] : [item])));
   const prices = [...partOffers, ...boxes.filter(({ item }) => !named.has(item))];
   const list = partsList(needsLeft(planNeeds(leftToMake(input, boat)), input.plan, boat), stockParts, prices);
   const wire = input.cuts.kinds.map(wireLine);

@@ -45,10 +45,13 @@ export function stockAfter(plan: Plan, cuts: readonly CutFigures[], { list }: Pa
   return { wire: [...untouched, ...rests], parts: [...kept, ...made] };
 }
 
-/** The edits that write that stock into the plan: each part on its own line, the wire as one list. */
-export function stockEdits(plan: Plan, after: StockAfter): Edit[] {
+/** The edits that write that stock into the plan as it is written: each part on its own line, the wire as one list. */
+export function stockEdits(plan: Pick<Plan, "stockWire" | "stockParts">, after: StockAfter): Edit[] {
   const before = new Map(plan.stockParts.map(({ item, count }) => [item, count]));
-  const parts = after.parts
+  const there = new Set(after.parts.map(({ item }) => item));
+  // Counted anew from a table, the shelf may lack what the plan has.
+  const gone = plan.stockParts.flatMap(({ item }) => (there.has(item) ? [] : [{ item, count: 0 }]));
+  const parts = [...after.parts, ...gone]
     .filter(({ item, count }) => before.get(item) !== count)
     .map(
       ({ item, count }): Edit => ({ edit: "set field", at: "stock", field: `parts / ${item}`, to: count }),

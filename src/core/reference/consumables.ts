@@ -6,3 +6,9 @@ export const consumables = {
   sealant: "sealant, tube",
   tape: "self-fusing tape, roll",
 } as const;
+
+/** The end of wire that has lain about is cut back to bright copper before anything is measured from it. */
+export const oldWireEnd = {
+  source: commonPractice,
+  trimMm: 25,
+} as const;

@@ -146,6 +146,30 @@ test("a kerf at each cut", () => {
   });
 });
 
+describe("the old end of what is on hand", () => {
+  const pieces = [{ id: "bow lead", lengthMm: 3000 }];
+  const reel = { id: "reel", stepMm: 1000, pricePerStepMinor: 190 };
+  const offcut = (lengthMm: number) =>
+    ({ id: "rest", lengthMm, source: "offcut", count: 1, trimMm: 30 }) as const;
+  test("an offcut as long as the piece does not do", () => {
+    const answer = solveCuts({ kind: "w", pieces, stock: [offcut(3000)], soldByLength: reel });
+    expect(answer).toMatchObject({ ok: true, plan: { lengths: [{ source: "by length" }] } });
+    expect(solveCuts({ kind: "w", pieces, stock: [offcut(3029)] })).toMatchObject({
+      ok: false,
+      problems: [{ problem: "longer-than-any-length", longestMm: 2999 }, { problem: "not-enough-stock" }],
+    });
+  });
+  test("cuts are measured after it, and it is not left over", () => {
+    const answer = solveCuts({ kind: "w", pieces, stock: [offcut(3630)], soldByLength: reel });
+    expect(answer).toMatchObject({
+      ok: true,
+      plan: {
+        lengths: [{ stock: "rest", lengthMm: 3630, cuts: [{ fromMm: 30, toMm: 3030 }], leftMm: 600 }],
+      },
+    });
+  });
+});
+
 describe("bad stock is named", () => {
   const piece = { id: "bow lead", lengthMm: 9000 };
   test("longer than any length", () => {

@@ -121,13 +121,14 @@ describe("stock, prices and loads", () => {
   test("stock there and back", () => {
     const rows = [
       { item: "M12 gland", count: 4 },
-      { item: "twin, red and black", count: 1, size: "16 AWG", cores: 2, lengthM: 3.3528 },
+      { item: "twin, red and black", count: 1, size: "16 AWG", cores: 2, lengthM: 3.3528, kind: "offcut" },
+      { item: "single", count: 2, size: "8 AWG", cores: 1, colour: "red", lengthM: 7.62, kind: "spool" },
     ];
     expect(readStockTable(writeStockTable(rows))).toEqual({ rows, problems: [] });
   });
   test("mistakes by line", () => {
     const { rows, problems } = readStockTable(
-      "item,count,size,length\nglands,-2,,\nwire,1,16 AWG,3 V\nwire,1,16 AWG,\nties,x,,\n",
+      "item,count,size,length,kind\nglands,-2,,,\nwire,1,16 AWG,3 V,\nwire,1,16 AWG,,\nties,x,,,\nwire,1,16 AWG,3 m,drum\n",
     );
     expect(rows).toEqual([]);
     expect(problems).toMatchObject([
@@ -135,6 +136,7 @@ describe("stock, prices and loads", () => {
       { problem: "not-a-quantity", line: 3, column: "length" },
       { problem: "empty-cell", line: 4, column: "length" },
       { problem: "not-a-count", line: 5, found: "x" },
+      { problem: "not-one-of", line: 6, column: "kind", found: "drum", allowed: ["offcut", "spool"] },
     ]);
   });
   test("an unknown column is named with the nearest known one", () => {

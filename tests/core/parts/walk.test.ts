@@ -121,6 +121,25 @@ describe("one lamp less, of two with a cable each", () => {
   });
 });
 
+describe("an offcut on the shelf", () => {
+  const trunkMm = worked(layoutPlan({ more: shelf }))
+    .layout.cuts.kinds.flatMap(({ pieces }) => pieces)
+    .find(({ piece }) => piece.startsWith("trunk"))?.lengthMm;
+  const cutFrom = (lengthMm: number) => {
+    const wire = `stock: {wire: [{size: 16 AWG, cores: 2, length: ${lengthMm} mm}], `;
+    const { layout } = worked(layoutPlan({ more: shelf.replace("stock: {", wire) }));
+    return layout.cuts.kinds
+      .flatMap(({ plan }) => plan?.lengths ?? [])
+      .filter(({ source }) => source === "offcut")
+      .flatMap(({ cuts }) => cuts.map(({ piece }) => piece));
+  };
+  test("as long as the trunk does not hold it; two inches more do", () => {
+    if (trunkMm === undefined) throw new Error("the trunk has a piece");
+    expect(cutFrom(trunkMm).filter((piece) => piece.startsWith("trunk"))).toEqual([]);
+    expect(cutFrom(trunkMm + 51).filter((piece) => piece.startsWith("trunk"))).toHaveLength(1);
+  });
+});
+
 describe("a second power socket on the utility boat", () => {
   const text = readFileSync(new URL("../../../examples/utility.yaml", import.meta.url), "utf8");
   const socket =

@@ -24,7 +24,8 @@ const whole = (what: string, value: number, least: number): void => {
 export function checkRequest(request: CutRequest): void {
   for (const piece of request.pieces) whole(`length of piece ${piece.id} in mm`, piece.lengthMm, 1);
   for (const stock of request.stock) {
-    whole(`length of stock ${stock.id} in mm`, stock.lengthMm, 1);
+    whole(`trim of stock ${stock.id} in mm`, stock.trimMm ?? 0, 0);
+    whole(`length of stock ${stock.id} in mm`, stock.lengthMm, 1 + (stock.trimMm ?? 0));
     if (stock.priceMinor !== undefined) whole(`price of stock ${stock.id}`, stock.priceMinor, 0);
     if (stock.count !== "any" && !Number.isInteger(stock.count)) {
       throw new RangeError(`count of stock ${stock.id} must be a whole number or any, got ${stock.count}`);
@@ -56,6 +57,9 @@ export function comparesExactly({ pieces, stock, soldByLength, kerfMm = 0 }: Cut
   return pieces.length * (dearest * perMinor + longest) + metered < Number.MAX_SAFE_INTEGER / 4;
 }
 
+/** What of a length can be cut into pieces. */
+export const usableMm = ({ lengthMm, trimMm = 0 }: StockLength): number => lengthMm - trimMm;
+
 /** A request as a question without names, with the stock given (a selection of the request's). */
 export function ask(
   request: CutRequest,
@@ -80,7 +84,7 @@ export function ask(
   const bins = stock.map((one): BinKind => {
     const weight = priceOf(one) * perMinor + one.lengthMm;
     return {
-      lengthMm: one.lengthMm + kerf,
+      lengthMm: usableMm(one) + kerf,
       weight,
       count: one.count === "any" ? pieceCount : Math.min(one.count, pieceCount),
     };
@@ -118,7 +122,7 @@ export function plainProblems(request: CutRequest): CutProblem[] {
   const usable = request.stock.filter((stock) => stock.count === "any" || stock.count > 0);
   const { soldByLength } = request;
   const shopMm = soldByLength === undefined ? 0 : (soldByLength.maxMm ?? Number.POSITIVE_INFINITY);
-  const longestMm = Math.max(0, shopMm, ...usable.map((stock) => stock.lengthMm));
+  const longestMm = Math.max(0, shopMm, ...usable.map(usableMm));
   for (const { id, lengthMm } of request.pieces) {
     if (lengthMm > longestMm)
       problems.push({ problem: "longer-than-any-length", piece: id, lengthMm, longestMm });
@@ -126,7 +130,7 @@ export function plainProblems(request: CutRequest): CutProblem[] {
   const endless = soldByLength !== undefined || usable.some((stock) => stock.count === "any");
   const neededMm = request.pieces.reduce((sum, piece) => sum + piece.lengthMm, 0);
   const onHandMm = usable.reduce(
-    (sum, { lengthMm, count }) => sum + lengthMm * (count === "any" ? 0 : count),
+    (sum, stock) => sum + usableMm(stock) * (stock.count === "any" ? 0 : stock.count),
     0,
   );
   if (!endless && onHandMm < neededMm) problems.push({ problem: "not-enough-stock", neededMm, onHandMm });

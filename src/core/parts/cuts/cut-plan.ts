@@ -56,7 +56,7 @@ function cutLength(
   const copy = (copies.get(id) ?? 0) + 1;
   copies.set(id, copy);
   const cuts: Cut[] = [];
-  let at = 0;
+  let at = stock?.trimMm ?? 0;
   filled.pieces.forEach((count, i) => {
     const lengthMm = (asked.question.lengthsMm[i] ?? 0) - kerf;
     for (let k = 0; k < count; k += 1) {

@@ -1,4 +1,4 @@
-import { ask, checkRequest, plainProblems } from "./ask.js";
+import { ask, checkRequest, plainProblems, usableMm } from "./ask.js";
 import { cutsByMilp } from "./cut-milp.js";
 import { cutPlan } from "./cut-plan.js";
 import { searchCuts } from "./search.js";
@@ -59,7 +59,7 @@ function attempt(
   if (best === undefined) {
     const neededMm = pieces.reduce((sum, piece) => sum + piece.lengthMm, 0);
     const onHandMm = stock.reduce(
-      (sum, one) => sum + one.lengthMm * (one.count === "any" ? 0 : one.count),
+      (sum, one) => sum + usableMm(one) * (one.count === "any" ? 0 : one.count),
       0,
     );
     const problem: CutProblem = { problem: "pieces-do-not-fit-stock", neededMm, onHandMm };

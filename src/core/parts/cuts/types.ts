@@ -16,6 +16,8 @@ export interface StockLength {
   readonly count: number | "any";
   /** Of one, for new stock; undefined: not known. */
   readonly priceMinor?: number;
+  /** Cut off its old end before anything is measured from it. */
+  readonly trimMm?: number;
 }
 
 /** Wire the shop cuts off in steps (whole metres, whole feet). */
@@ -50,7 +52,7 @@ export interface CutOptions {
 export interface Cut {
   readonly piece: string;
   readonly lengthMm: number;
-  /** Measured from the free end of the length. */
+  /** Measured from the free end of the length as it lies there, what is trimmed off counted. */
   readonly fromMm: number;
   readonly toMm: number;
 }

@@ -16,13 +16,18 @@ export function cuttingUnitMm(tape: "inches" | "millimetres", stepMm: number | u
 export function inUnits(request: CutRequest, unitMm: number): CutRequest {
   const whole = (lengthMm: number): number => Math.round(lengthMm / unitMm);
   const inside = (lengthMm: number): number => Math.floor(lengthMm / unitMm + 1e-6);
+  const lost = (lengthMm: number): number => Math.ceil(lengthMm / unitMm - 1e-6);
   const { soldByLength, kerfMm, minUsefulMm = usualMinUsefulMm } = request;
   return {
     ...request,
     pieces: request.pieces.map((piece) => ({ ...piece, lengthMm: whole(piece.lengthMm) })),
     stock: request.stock
-      .map((stock) => ({ ...stock, lengthMm: inside(stock.lengthMm) }))
-      .filter(({ lengthMm }) => lengthMm > 0),
+      .map((stock) => ({
+        ...stock,
+        lengthMm: inside(stock.lengthMm),
+        ...(stock.trimMm === undefined ? {} : { trimMm: lost(stock.trimMm) }),
+      }))
+      .filter(({ lengthMm, trimMm = 0 }) => lengthMm > trimMm),
     ...(soldByLength === undefined
       ? {}
       : {
@@ -34,8 +39,8 @@ export function inUnits(request: CutRequest, unitMm: number): CutRequest {
               : { maxMm: Math.max(whole(soldByLength.stepMm), inside(soldByLength.maxMm)) }),
           },
         }),
-    ...(kerfMm === undefined ? {} : { kerfMm: Math.ceil(kerfMm / unitMm - 1e-6) }),
-    minUsefulMm: Math.ceil(minUsefulMm / unitMm - 1e-6),
+    ...(kerfMm === undefined ? {} : { kerfMm: lost(kerfMm) }),
+    minUsefulMm: lost(minUsefulMm),
   };
 }
 

@@ -22,6 +22,13 @@ export type TableProblem =
     }
   | { readonly problem: "empty-cell"; readonly line: number; readonly column: string }
   | {
+      readonly problem: "not-one-of";
+      readonly line: number;
+      readonly column: string;
+      readonly found: string;
+      readonly allowed: readonly string[];
+    }
+  | {
       readonly problem: "not-a-count";
       readonly line: number;
       readonly column: string;

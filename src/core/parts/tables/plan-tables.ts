@@ -8,15 +8,16 @@ import type { PartsFigures } from "../plan-parts.js";
 import type { LoadColumn } from "./load-table.js";
 import type { StockRow } from "./stock-table.js";
 
-/** What a stock table says is there, as a plan has it; lengths of wire are offcuts. */
+/** What a stock table says is there, as a plan has it. */
 export function stockOfRows(rows: readonly StockRow[]): Pick<Plan, "stockWire" | "stockParts"> {
   const stockWire: StockWire[] = [];
   const stockParts: StockPart[] = [];
   for (const row of rows) {
     const size = "size" in row ? readConductorSize(row.size) : undefined;
     if ("size" in row && size?.ok === true) {
-      const { cores, lengthM, count } = row;
-      stockWire.push({ size: size.value, cores, lengthM, count, kind: "offcut" });
+      const { cores, colour, lengthM, count, kind } = row;
+      const coloured = colour === undefined ? {} : { colour };
+      stockWire.push({ size: size.value, cores, ...coloured, lengthM, count, kind });
     } else stockParts.push({ item: row.item, count: row.count });
   }
   return { stockWire, stockParts };
@@ -25,22 +26,30 @@ export function stockOfRows(rows: readonly StockRow[]): Pick<Plan, "stockWire" |
 /** A plan's stock as rows of a table. */
 export function stockRows({ stockWire, stockParts }: Pick<Plan, "stockWire" | "stockParts">): StockRow[] {
   return [
-    ...stockWire.map(({ size, cores, lengthM, count }) => ({
+    ...stockWire.map(({ size, cores, colour, lengthM, count, kind }) => ({
       item: `${size.key}, ${cores} ${cores === 1 ? "core" : "cores"}`,
       count,
       size: size.key,
       cores,
+      ...(colour === undefined ? {} : { colour }),
       lengthM,
+      kind,
     })),
     ...stockParts,
   ];
 }
 
-/** Every part with the prices there are, and a line to fill in for each that has none. */
-export function priceRows({ partOffers }: Plan, { list }: PartsFigures): PackPrice[] {
-  const priced = new Set(partOffers.map(({ item }) => item));
-  const open = list.lines.filter(({ item }) => !priced.has(item));
-  return [...partOffers, ...open.map(({ item }): PackPrice => ({ item, pack: item, count: 1 }))];
+/** Every part with the prices there are, those of boxes from the catalogue, and a line to fill in for each that has none. */
+export function priceRows({ partOffers, catalogue }: Plan, { list }: PartsFigures): PackPrice[] {
+  const named = new Set(partOffers.map(({ item }) => item));
+  const open = list.lines.filter(({ item }) => !named.has(item));
+  return [
+    ...partOffers,
+    ...open.map(({ item }): PackPrice => {
+      const price = catalogue.find(({ name }) => name === item)?.price;
+      return { item, pack: item, count: 1, ...(price === undefined ? {} : { price }) };
+    }),
+  ];
 }
 
 /** The gear as a load list, in the plan's own words. */

@@ -1,0 +1,218 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { readCsv } from "../../src/core/parts/tables/csv.js";
+import { spreadsheetRows, spreadsheetText } from "../core/parts/spreadsheet.js";
+import { command } from "./command.js";
+import { folderWith } from "./run.js";
+
+const utility = "examples/utility.yaml";
+const csv = async (plan: string, what: string) => (await command(["parts", plan, "--csv", what])).out;
+const partsOf = async (...words: string[]) =>
+  JSON.parse((await command(["parts", ...words, "--json"])).out).parts;
+
+/** A file of a new folder with a text in it. */
+function file(name: string, text: string): string {
+  const path = join(folderWith(), name);
+  writeFileSync(path, text);
+  return path;
+}
+
+describe("tables out", () => {
+  test("the list has every line of wire and parts, with what to buy and what it costs", async () => {
+    const [heading, ...rows] = spreadsheetRows(await csv(utility, "list"));
+    expect(heading).toEqual([
+      "kind",
+      "item",
+      "needed",
+      "spares",
+      "from stock",
+      "to buy",
+      "packs",
+      "left over",
+      "price",
+    ]);
+    const parts = await partsOf(utility);
+    expect(rows).toHaveLength(parts.wire.length + parts.list.lines.length);
+    for (const line of parts.list.lines) {
+      const row = rows.find(([kind, item]) => kind === line.kind && item === line.item);
+      expect(row?.slice(2, 6), line.item).toEqual(
+        [line.needed, line.spares, line.fromStock, line.toBuy].map(String),
+      );
+    }
+  });
+  test("a table that there is not is refused with those there are", async () => {
+    expect(await command(["parts", utility, "--csv", "sotck"])).toMatchObject({
+      status: 2,
+      err: "--csv takes list, stock, prices, loads, not sotck\n",
+    });
+  });
+});
+
+describe.each(["examples/utility.yaml", "examples/launch.yaml", "examples/tender.yaml"])(
+  "%s, out, through a spreadsheet, and in again",
+  (plan) => {
+    test("stock: the same list and the same cuts", async () => {
+      const table = file("stock.csv", spreadsheetText(await csv(plan, "stock")));
+      expect(await partsOf(plan, "--stock", table)).toEqual(await partsOf(plan));
+    });
+    test("prices: the same list and total", async () => {
+      const table = file("prices.csv", spreadsheetText(await csv(plan, "prices")));
+      const [before, after] = [await partsOf(plan), await partsOf(plan, "--prices", table)];
+      expect(after.total).toEqual(before.total);
+      expect(after.list.lines.map((line: { price?: unknown }) => line.price)).toEqual(
+        before.list.lines.map((line: { price?: unknown }) => line.price),
+      );
+    });
+    test("loads: nothing to change, and nothing written", async () => {
+      const folder = folderWith(plan);
+      const copy = join(folder, plan.split("/").at(-1) ?? "");
+      const table = join(folder, "loads.csv");
+      writeFileSync(table, spreadsheetText(await csv(plan, "loads")));
+      const taken = await command(["parts", copy, "--loads", table]);
+      expect(taken).toMatchObject({ status: 0, err: "" });
+      expect(taken.out).toContain("The plan has all that already");
+      expect(readFileSync(copy, "utf8")).toBe(readFileSync(plan, "utf8"));
+    });
+  },
+);
+
+describe("tables in", () => {
+  test("a price filled in for what had none is counted", async () => {
+    const rows = spreadsheetRows(await csv(utility, "prices"));
+    const before = await partsOf(utility);
+    expect(before.withoutPrice).toContain("sounder");
+    const filled = rows.map((cells) =>
+      cells[0] === "sounder" ? [...cells.slice(0, 3), "180.00 USD"] : cells,
+    );
+    const table = file("prices.csv", filled.map((cells) => cells.map(quoted).join(";")).join("\n"));
+    const after = await partsOf(utility, "--prices", table);
+    expect(after.withoutPrice).not.toContain("sounder");
+    expect(after.total.minor - before.total.minor).toBe(18_000);
+  });
+  test("a count of the shelf stands in the plan's place", async () => {
+    const table = file("stock.csv", "item,count\nM16 gland,50\n");
+    const { list } = await partsOf(utility, "--stock", table);
+    const line = list.lines.find(({ item }: { item: string }) => item === "M16 gland");
+    expect(line).toMatchObject({ toBuy: 0, leftOver: 50 - line.needed });
+    expect(
+      list.lines.some(
+        (one: { item: string; fromStock: number }) => one.item !== "M16 gland" && one.fromStock > 0,
+      ),
+    ).toBe(false);
+  });
+  test.each([
+    ["--stock", "item,count\nM16 gland,-2\n", "line 2, count"],
+    ["--stock", "item,count,size,length,kind\nw,1,16 AWG,3 m,drum\n", "none of offcut, spool"],
+    ["--prices", "item,count,price\na,1,1 EUR\nb,1,1 USD\n", "EUR and USD"],
+    ["--loads", "name,draws\nlamp,12 V\n", "line 2, draws"],
+  ])("%s: %j is refused by line", async (flag, text, says) => {
+    const { status, err, out } = await command(["parts", utility, flag, file("table.csv", text)]);
+    expect([status, out]).toEqual([2, ""]);
+    expect(err).toContain(says);
+  });
+  test("loads: what differs is set, what is new is added, and a formula stays a name", async () => {
+    const copy = join(folderWith(utility), "utility.yaml");
+    const table = file("loads.csv", "name,count,draws,role\nsounder,,11 W,\n'=chart lamp,2,1.5 W,lighting\n");
+    const taken = await command(["parts", copy, "--loads", table]);
+    expect(taken).toMatchObject({ status: 0, err: "" });
+    const gear = spreadsheetRows(await csv(copy, "loads"));
+    expect(gear.find(([name]) => name === "sounder")?.slice(0, 4)).toEqual([
+      "sounder",
+      "1",
+      "electronics",
+      "11 W",
+    ]);
+    expect(gear.find(([name]) => name === "'=chart lamp")?.slice(0, 4)).toEqual([
+      "'=chart lamp",
+      "2",
+      "lighting",
+      "1.5 W",
+    ]);
+    const before = readFileSync(utility, "utf8").split("\n");
+    const changed = readFileSync(copy, "utf8")
+      .split("\n")
+      .filter((line) => !before.includes(line));
+    expect(changed.length).toBeLessThanOrEqual(3);
+  });
+});
+
+describe("when the work is done", () => {
+  const book = async (plan: string, ...words: string[]) => {
+    const to = join(folderWith(), "after.yaml");
+    const done = await command(["parts", plan, "--book", "--to", to, ...words]);
+    expect(done).toMatchObject({ status: 0, err: "" });
+    return to;
+  };
+  const stockOf = async (plan: string) => {
+    const read = readCsv(await csv(plan, "stock"));
+    if (!read.ok) throw new Error(read.problem.problem);
+    return new Map(read.rows.slice(1).map(({ cells: [item = "", count = ""] }) => [item, Number(count)]));
+  };
+  test.each(["examples/utility.yaml", "examples/tender.yaml"])(
+    "%s: each part's rest and spares lie on the shelf, with a price or without",
+    async (plan) => {
+      const { list } = await partsOf(plan);
+      const stock = await stockOf(await book(plan));
+      for (const { item, spares, leftOver } of list.lines)
+        expect(stock.get(item) ?? 0, item).toBe(leftOver + spares);
+    },
+  );
+  test("spares of what no price list has are there too", async () => {
+    const bare = file("bare.yaml", readFileSync(utility, "utf8").replace(/^prices:\n(?:[ #].*\n|\n)*/m, ""));
+    const { list } = await partsOf(bare);
+    const spared = list.lines.filter(
+      ({ spares, price }: { spares: number; price?: unknown }) => spares > 0 && price === undefined,
+    );
+    expect(spared.length).toBeGreaterThan(3);
+    const stock = await stockOf(await book(bare));
+    for (const { item, spares, leftOver } of spared) expect(stock.get(item), item).toBe(leftOver + spares);
+  });
+  test("wire: what was on hand or bought, less what is in the boat, the old ends and the scrap", async () => {
+    const lengthM = async (plan: string) => {
+      const rows = spreadsheetRows(await csv(plan, "stock"));
+      return rows
+        .slice(1)
+        .reduce(
+          (sum, [, count, , , , length = ""]) => sum + Number(count) * (Number.parseFloat(length) || 0),
+          0,
+        );
+    };
+    const { kinds } = JSON.parse((await command(["cuts", utility, "--json"])).out);
+    let [openedMm, leftMm] = [0, 0];
+    for (const { plan } of kinds)
+      for (const length of plan.lengths) {
+        if (length.source === "offcut" || length.source === "spool") openedMm += length.lengthMm;
+        if (length.leftIsUseful) leftMm += length.leftMm;
+      }
+    const [before, after] = [await lengthM(utility), await lengthM(await book(utility))];
+    // lengths on hand are cut in whole inches: less than one inch of each is not counted
+    expect(Math.abs(after - (before - openedMm / 1000 + leftMm / 1000))).toBeLessThan(0.0254 * 4);
+  });
+  test("counted from a table: what the plan had and the table has not is none", async () => {
+    const plan = file(
+      "odd.yaml",
+      readFileSync(utility, "utf8").replace("M16 gland: 2\n", "M16 gland: 2\n    odd lamp: 4\n"),
+    );
+    expect((await stockOf(plan)).get("odd lamp")).toBe(4);
+    const table = file("stock.csv", "item,count\nM16 gland,50\nspare lamp,1\n");
+    const { list } = await partsOf(plan, "--stock", table);
+    const glands = list.lines.find(({ item }: { item: string }) => item === "M16 gland");
+    const stock = await stockOf(await book(plan, "--stock", table));
+    expect(stock.get("spare lamp")).toBe(1);
+    expect(stock.get("M16 gland")).toBe(50 - glands.needed);
+    expect(stock.get("odd lamp")).toBe(0);
+  });
+  test("booked twice, nothing is bought for spares again", async () => {
+    const once = await book(utility);
+    const { list } = await partsOf(once);
+    for (const { item, spares, fromStock } of list.lines)
+      expect(fromStock, item).toBeGreaterThanOrEqual(spares);
+  });
+  test("a plan from standard input needs --to", async () => {
+    const { status } = await command(["parts", utility, "--book", "--to", utility]);
+    expect(status).toBe(2);
+  });
+});
+
+const quoted = (cell: string): string => `"${cell.replaceAll('"', '""')}"`;
