@@ -16,6 +16,7 @@ const benches = {
   proving: ["proving.ts", "provingBench"],
   drag: ["page/drag.ts", "dragBench", pages],
   work: ["work.ts", "workBench"],
+  fuzz: ["fuzz.ts", "fuzzBench"],
 };
 /** Only these, if any are named: `npm run bench -- drag`. */
 const wanted = process.argv.slice(2);

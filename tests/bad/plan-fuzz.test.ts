@@ -1,50 +1,14 @@
-import { isDeepStrictEqual } from "node:util";
 import { expect, test } from "vitest";
-import { readPlan, readPlanBytes } from "../../src/core/plan/read.js";
+import { readPlan } from "../../src/core/plan/read.js";
 import { limits } from "../../src/core/plan/source/limits.js";
-import { openFully } from "../../src/core/plan/source/open.js";
-import { readQuick } from "../../src/core/plan/source/quick.js";
-import { PastLimit } from "../../src/core/plan/source/quick-flow.js";
-import type { Written } from "../../src/core/plan/source/written.js";
 import { readProblemLine } from "../../src/words/read-problems.js";
 import { docExample, examplePlans, smallPlan } from "../core/plan/doc-example.js";
-import { seeded, smallPiece, spoilt } from "./spoil.js";
+import { judgeSpoilt, judgeSpoiltBytes } from "./judge-spoilt.js";
+import { seeded, smallPiece, spoilt, spoiltBytes } from "./spoil.js";
 
 const plans = [docExample(), smallPlan, ...examplePlans().map((plan) => plan.text)];
 /** Far above what any of these takes on a busy machine; a loop without end or a square of the size would pass it. */
 const maxMs = 2_000;
-
-/** What the quick reader makes of it; a text past the limits is none of its. */
-function quickly(text: string): Written | undefined {
-  try {
-    return readQuick(text);
-  } catch (error) {
-    if (error instanceof PastLimit) return undefined;
-    throw error;
-  }
-}
-
-/** Reads and judges one spoilt plan: sound, or problems with a place and a sentence each; and quick and full reader agree. */
-function judge(text: string): "sound" | "refused" {
-  const quick = quickly(text);
-  if (quick !== undefined) {
-    const full = openFully(text);
-    if (!full.ok)
-      throw new Error(`the full reader refuses: ${full.problems.map(readProblemLine).join("; ")}`);
-    if (!isDeepStrictEqual(quick, full.document.root))
-      throw new Error("the quick reader reads something else");
-  }
-  const read = readPlan(text);
-  if (read.ok) return "sound";
-  if (read.problems.length === 0 || read.problems.length > limits.maxProblems + 1)
-    throw new Error("how many problems?");
-  for (const problem of read.problems) {
-    const line = readProblemLine(problem);
-    if (!(problem.line >= 1 && problem.column >= 1) || line.length > 1500 || /undefined|\[object/.test(line))
-      throw new Error(`no good sentence: ${line}`);
-  }
-  return "refused";
-}
 
 test.each([1, 2, 3, 4])(
   "5,000 spoilt plans, seed %i: each is read or refused with reasons, in bounded time",
@@ -56,7 +20,7 @@ test.each([1, 2, 3, 4])(
       const text = spoilt(smallPiece(plan, next), plans, next);
       const start = performance.now();
       try {
-        seen[judge(text)] += 1;
+        seen[judgeSpoilt(text)] += 1;
       } catch (error) {
         throw new Error(`seed ${seed}, plan ${count}: ${error}\n${JSON.stringify(text)}`);
       }
@@ -73,11 +37,7 @@ test("2,000 plans with spoilt bytes are read or refused", () => {
   const next = seeded(5);
   for (let count = 0; count < 2_000; count++) {
     const plan = plans[Math.floor(next() * plans.length)] ?? smallPlan;
-    const bytes = new TextEncoder().encode(smallPiece(plan, next));
-    for (let flips = 0; flips < 4; flips++)
-      bytes[Math.floor(next() * bytes.length)] = Math.floor(next() * 256);
-    const read = readPlanBytes(bytes);
-    if (!read.ok) expect(read.problems.map(readProblemLine).join("").length).toBeGreaterThan(0);
+    judgeSpoiltBytes(spoiltBytes(smallPiece(plan, next), next));
   }
 });
 

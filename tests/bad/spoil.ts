@@ -65,6 +65,13 @@ export function spoilt(plan: string, others: readonly string[], next: () => numb
   return text.slice(0, 20_000);
 }
 
+/** The bytes of a plan with one to four of them struck at random. */
+export function spoiltBytes(plan: string, next: () => number): Uint8Array {
+  const bytes = new TextEncoder().encode(plan);
+  for (let flips = 0; flips < 4; flips++) bytes[Math.floor(next() * bytes.length)] = Math.floor(next() * 256);
+  return bytes;
+}
+
 function spoil(text: string, others: readonly string[], next: () => number): string {
   const pick = (length: number) => Math.floor(next() * length);
   const at = pick(text.length + 1);

@@ -1,10 +1,10 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 
-const top = join(import.meta.dirname, "..", "..", "..");
+const projectTop = join(import.meta.dirname, "..", "..", "..");
 
 /** The document shown in docs/plan-format.md. */
-export function docExample(): string {
+export function docExample(top = projectTop): string {
   const docs = readFileSync(join(top, "docs", "plan-format.md"), "utf8");
   const text = /```yaml\n([\s\S]*?)```/.exec(docs)?.[1];
   if (text === undefined) throw new Error("docs/plan-format.md shows no plan");
@@ -12,7 +12,7 @@ export function docExample(): string {
 }
 
 /** The example plans by file name, as far as there are any. */
-export function examplePlans(): { name: string; text: string }[] {
+export function examplePlans(top = projectTop): { name: string; text: string }[] {
   return ["examples", "examples/wrong"].flatMap((folder) => {
     const path = join(top, folder);
     if (!existsSync(path)) return [];
@@ -24,7 +24,7 @@ export function examplePlans(): { name: string; text: string }[] {
 }
 
 export function projectFile(...path: string[]): string {
-  return readFileSync(join(top, ...path), "utf8");
+  return readFileSync(join(projectTop, ...path), "utf8");
 }
 
 /** A small sound plan to spoil in tests; each section on lines of its own. */

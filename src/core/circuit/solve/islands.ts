@@ -87,7 +87,8 @@ function joinedByMetal(
   return parent;
 }
 
-function joinAll(parent: Int32Array, from: Int32Array, to: Int32Array): void {
+/** Joins the sets of both ends of every row. `parent` holds each node's parent in its set, at first itself. */
+export function joinAll(parent: Int32Array, from: Int32Array, to: Int32Array): void {
   for (let i = 0; i < from.length; i++) join(parent, from[i] as number, to[i] as number);
 }
 
@@ -98,8 +99,8 @@ function join(parent: Int32Array, a: number, b: number): number {
   return rootB;
 }
 
-/** Halves the path as it goes, so that long chains stay cheap. */
-function find(parent: Int32Array, node: number): number {
+/** Root of a node's set. Halves the path as it goes, so that long chains stay cheap. */
+export function find(parent: Int32Array, node: number): number {
   let at = node;
   for (;;) {
     const up = parent[at] as number;

@@ -2,6 +2,7 @@ import { acrossV } from "./across.js";
 import { checkNetwork } from "./check.js";
 import { converterState } from "./converter-state.js";
 import type { Operation, Prepared } from "./operate.js";
+import { Separated } from "./separate.js";
 import { asks, type Settled, settle } from "./settle.js";
 import { Structures } from "./structures.js";
 import {
@@ -17,13 +18,20 @@ const overShare = 1e-9;
 
 /**
  * A solver for one network that is asked again and again with other resistances, voltages, loads and powers: how it is joined is worked
- * out once and kept, a few states of its converters beside each other. Asked of a network joined otherwise it starts anew. Its
+ * out once and kept, a few states of its converters beside each other. Parts that nothing joins are solved apart, and only where their own
+ * numbers have changed. Asked of a network joined otherwise it starts anew. Its
  * answers are those of `solveNetwork`, number for number.
  */
 export function rememberingSolver(): SolveNetwork {
   const structures = new Structures();
+  let separated: Separated | undefined;
   return (network, options = {}) => {
     checkNetwork(network);
+    if (options.cutOut !== true && options.method === undefined) {
+      if (!separated?.fits(network)) separated = new Separated(network);
+      const answers = separated.isWhole ? undefined : separated.solve(network, solvePart);
+      if (answers !== undefined) return answers;
+    }
     return answer(structures, network, options);
   };
 }
@@ -35,6 +43,8 @@ export function rememberingSolver(): SolveNetwork {
  * is meshed or has a converter at work. A boat that cannot work is no error: see `status`.
  */
 export const solveNetwork: SolveNetwork = (network, options) => rememberingSolver()(network, options);
+
+const solvePart = (structures: Structures, network: NetworkNumbers) => answer(structures, network, {});
 
 function answer(structures: Structures, network: NetworkNumbers, options: SolveOptions): Solution {
   const whole = settle(structures, network, false, options.method);

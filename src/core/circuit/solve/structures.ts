@@ -98,7 +98,13 @@ export class Structures {
 }
 
 /** A copy of its own: what a caller changes in place later must not reach what is kept. */
-function copyOfJoins({ nodeCount, branches, sources, loads, converters }: NetworkNumbers): NetworkNumbers {
+export function copyOfJoins({
+  nodeCount,
+  branches,
+  sources,
+  loads,
+  converters,
+}: NetworkNumbers): NetworkNumbers {
   return {
     nodeCount,
     branches: { ...branches, from: branches.from.slice(), to: branches.to.slice() },
@@ -115,7 +121,8 @@ function copyOfJoins({ nodeCount, branches, sources, loads, converters }: Networ
   };
 }
 
-function joinedAlike(a: NetworkNumbers, b: NetworkNumbers): boolean {
+/** Are two networks the same but for their resistances, EMFs, loads and what converters can give? */
+export function joinedAlike(a: NetworkNumbers, b: NetworkNumbers): boolean {
   return (
     a.nodeCount === b.nodeCount &&
     same(a.branches.from, b.branches.from) &&
@@ -135,7 +142,7 @@ function joinedAlike(a: NetworkNumbers, b: NetworkNumbers): boolean {
 
 type Numbers = Int32Array | Uint8Array | Float64Array;
 
-function same(a: Numbers, b: Numbers): boolean {
+export function same(a: Numbers, b: Numbers): boolean {
   if (a.length !== b.length) return false;
   for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
   return true;
