@@ -2,7 +2,7 @@ import type { Placed } from "../core/box/entry-rules.js";
 import type { BoxBody, FaceName } from "../core/box/face.js";
 import type { BoxLayout } from "../core/box/layout.js";
 import { mmWords } from "../words/layout-words.js";
-import { fitText } from "./fonts/wrap.js";
+import { textWidthMm } from "./fonts/measure.js";
 import { box, points, strokes, text } from "./make.js";
 import type { Point, Shape } from "./shapes.js";
 
@@ -16,6 +16,8 @@ export interface BoxInside {
   readonly shapes: readonly Shape[];
   /** One on paper stands for so many. */
   readonly scale: number;
+  /** What is too small on paper for its name stands there by a letter: letters by name. */
+  readonly letters: ReadonlyMap<string, string>;
 }
 
 /**
@@ -50,8 +52,18 @@ export function boxInside(
     [0, h - bossMm],
     [w - bossMm, h - bossMm],
   ] as const;
+  const letters = new Map<string, string>();
+  const wordsIn = (id: string, roomMm: number): string => {
+    if (textWidthMm(id, small.sizeMm, small.weight) <= roomMm) return id;
+    // Several alike are one: `bus bar 1`, `bus bar 2`.
+    const name = layout.contents.filter((other) => alike(other.id) === alike(id)).length > 1 ? alike(id) : id;
+    const letter = letters.get(name) ?? String.fromCharCode(97 + (letters.size % 26));
+    letters.set(name, letter);
+    return letter;
+  };
   return {
     scale,
+    letters,
     shapes: [
       rect(-wallMm, -wallMm, w + 2 * wallMm, h + 2 * wallMm, { stroke: strokes.line, fill: "wash" }),
       rect(0, 0, w, h, { stroke: strokes.fine, fill: "paper" }),
@@ -60,8 +72,7 @@ export function boxInside(
         : []),
       ...layout.contents.flatMap(({ id, x, y, widthMm, heightMm, turned }) => {
         const [across, up] = turned ? [heightMm, widthMm] : [widthMm, heightMm];
-        const roomMm = across / scale - 2;
-        const words = roomMm > 6 ? fitText(id, roomMm, small) : "";
+        const words = wordsIn(id, across / scale - 2);
         return [
           rect(x, y, across, up, { stroke: strokes.line }),
           text(x0 + (x + across / 2) / scale, y0 + (y + up / 2) / scale - 1, words, {
@@ -81,6 +92,9 @@ export function boxInside(
     ],
   };
 }
+
+/** The name of one of several alike, without its number. */
+const alike = (id: string): string => id.replace(/ \d+$/, "");
 
 const measures = ({ widthMm, heightMm, depthMm }: BoxBody): string =>
   `${mmWords(widthMm)} × ${mmWords(heightMm)} inside, ${mmWords(depthMm)} deep`;

@@ -37,6 +37,15 @@ export function faceShapes(template: FaceTemplate, tile: Tile): Shape[] {
     { x: 0, y: 0 },
   ];
   stroke(corners, strokes.line);
+  // Where this sheet ends and the next one goes on.
+  const { x0, y0, x1, y1 } = tile.window;
+  for (const [cut, from, to] of [
+    [x0 > 0, { x: x0, y: y0 }, { x: x0, y: y1 }],
+    [x1 < w, { x: x1, y: y0 }, { x: x1, y: y1 }],
+    [y0 > 0, { x: x0, y: y0 }, { x: x1, y: y0 }],
+    [y1 < h, { x: x0, y: y1 }, { x: x1, y: y1 }],
+  ] as const)
+    if (cut) stroke([from, to], strokes.hair);
   const lip = h - lidLipMm;
   if (lidLipMm > 0) {
     stroke(

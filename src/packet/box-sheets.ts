@@ -8,6 +8,7 @@ import { templateParts } from "../drawing/template-sheet.js";
 import { boxWhyWords, passingWords } from "../words/box-words.js";
 import { drillWords, mmWords, moneyWords } from "../words/layout-words.js";
 import { counted } from "../words/numbers.js";
+import { type PieceName, pieceName, pieceNames } from "../words/piece-words.js";
 import { faceWords, templateWords } from "../words/template-words.js";
 import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
@@ -17,14 +18,22 @@ import { type Column, type Row, table } from "./table.js";
 import { tickLine } from "./tick.js";
 
 /** For each box: how it is made up, its holes and their order, then a template at true scale for each face that is drilled. */
-export function boxSheets({ boxes }: LayoutFigures, paper: Paper): Section[] {
+export function boxSheets({ boxes: laidOut, cables }: LayoutFigures, paper: Paper): Section[] {
+  const names = pieceNames(cables);
+  const boxes = laidOut.map((box) => ({
+    ...box,
+    templates: box.templates.map((template) => ({
+      ...template,
+      holes: template.holes.map((hole) => ({ ...hole, id: pieceName(names, hole.id) })),
+    })),
+  }));
   return boxes.map((box): Section => {
     const numbers = entryNumbers(box);
     return {
       title: `Box: ${box.box}`,
       subtitle: subtitle(box),
       pages: [
-        ...flow(pieces(box, numbers, paper), paper),
+        ...flow(pieces(box, numbers, names, paper), paper),
         ...box.templates.flatMap((template) => {
           const noteMm = 6;
           const area = {
@@ -76,7 +85,12 @@ function subtitle({ kind, bought, layout, from }: BoxFigures): string {
   return [casing, made, holes].filter((part) => part !== "").join(" · ");
 }
 
-function pieces(box: BoxFigures, numbers: ReadonlyMap<string, number>, paper: Paper): Piece[] {
+function pieces(
+  box: BoxFigures,
+  numbers: ReadonlyMap<string, number>,
+  names: ReadonlyMap<string, PieceName>,
+  paper: Paper,
+): Piece[] {
   const widthMm = paper.right - paper.left;
   const leftMm = widthMm * 0.47;
   const rightAt = widthMm * 0.52;
@@ -86,17 +100,21 @@ function pieces(box: BoxFigures, numbers: ReadonlyMap<string, number>, paper: Pa
     return boxFacts(box).map((each) => paragraph({ text: each, maxLines: 8 }, widthMm, 2));
   const drawingMm = Math.min(78, Math.max(46, (leftMm * body.heightMm) / body.widthMm));
   const drawing: Piece = {
-    heightMm: drawingMm + 6,
+    heightMm: drawingMm + 10,
     draw: (x, top) => {
       const room = { left: x, bottom: top - drawingMm, widthMm: leftMm, heightMm: drawingMm };
-      const { shapes, scale } = boxInside(body, layout, numbers, room);
+      const { shapes, scale, letters } = boxInside(body, layout, numbers, room);
       const seen = `Lid off, ${scale === 1 ? "true scale" : `1 : ${scale}`}; numbers as on the template of each face`;
+      const called = [...letters].map(([name, letter]) => `${letter}: ${name}`).join("; ");
+      const type = { sizeMm: points(9), weight: "regular" } as const;
       return [
         ...shapes,
-        text(x, top - drawingMm - 4.5, fitText(seen, leftMm, { sizeMm: points(9), weight: "regular" }), {
-          sizeMm: points(9),
-          colour: "soft",
-        }),
+        ...[seen, called].map((words, index) =>
+          text(x, top - drawingMm - 4.5 - index * 4, fitText(words, leftMm, type), {
+            ...type,
+            colour: "soft",
+          }),
+        ),
       ];
     },
   };
@@ -106,7 +124,7 @@ function pieces(box: BoxFigures, numbers: ReadonlyMap<string, number>, paper: Pa
       { at: rightAt, piece: stacked(facts) },
     ]),
     space(2),
-    ...table(columns, entryRows(box, numbers), widthMm),
+    ...table(columns, entryRows(box, numbers, names), widthMm),
     ...(box.drilling.length === 0 ? [] : [heading("In this order", widthMm)]),
     ...box.drilling.map((step, index) => tickLine({ text: `${index + 1}  ${drillWords(step)}` }, widthMm)),
   ];
@@ -150,7 +168,11 @@ const columns: readonly Column[] = [
   { heading: "Nut, corner to corner", share: 26, align: "right" },
 ];
 
-function entryRows({ layout }: BoxFigures, numbers: ReadonlyMap<string, number>): Row[] {
+function entryRows(
+  { layout }: BoxFigures,
+  numbers: ReadonlyMap<string, number>,
+  names: ReadonlyMap<string, PieceName>,
+): Row[] {
   const faces = layout?.faces.map(({ name }) => name) ?? [];
   return (layout?.entries ?? [])
     .toSorted(
@@ -161,7 +183,7 @@ function entryRows({ layout }: BoxFigures, numbers: ReadonlyMap<string, number>)
       cells: [
         faceWords[on],
         { words: [{ text: String(numbers.get(id) ?? ""), weight: "semibold" }] },
-        id,
+        pieceName(names, id),
         layout?.glands.find(({ cable }) => cable === id)?.fit.size ?? (/^spare \d+$/.test(id) ? "plug" : "–"),
         { words: [{ text: mmWords(holeMm), weight: "semibold" }] },
         mmWords(x),

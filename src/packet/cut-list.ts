@@ -14,6 +14,7 @@ import {
   wireWords,
 } from "../words/layout-words.js";
 import { counted } from "../words/numbers.js";
+import { type PieceName, pieceName, pieceNames } from "../words/piece-words.js";
 import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { paragraph, space } from "./piece.js";
@@ -31,8 +32,9 @@ const columns: readonly Column[] = [
 ];
 
 /** What to cut from which length, kind by kind, in the order of cutting, with a square to tick for each piece. */
-export function cutList({ cuts }: LayoutFigures, shows: Shows, paper: Paper): Section {
+export function cutList({ cables, cuts }: LayoutFigures, shows: Shows, paper: Paper): Section {
   const widthMm = paper.right - paper.left;
+  const names = pieceNames(cables);
   const count = cuts.kinds.reduce((sum, { pieces }) => sum + pieces.length, 0);
   const problems = cuts.kinds.flatMap((kind) =>
     kind.problems.map((one) =>
@@ -52,7 +54,7 @@ export function cutList({ cuts }: LayoutFigures, shows: Shows, paper: Paper): Se
               space(1.5),
               ...groupedTable(
                 columns,
-                cuts.kinds.map((kind) => kindRows(kind, shows)),
+                cuts.kinds.map((kind) => kindRows(kind, names, shows)),
                 widthMm,
               ).map((piece) => (piece.keepWithNext ? piece : tickedRow(piece))),
               ...problems,
@@ -62,7 +64,11 @@ export function cutList({ cuts }: LayoutFigures, shows: Shows, paper: Paper): Se
   };
 }
 
-function kindRows(kind: CutFigures, shows: Shows): { name: string; beside: string; rows: Row[] } {
+function kindRows(
+  kind: CutFigures,
+  names: ReadonlyMap<string, PieceName>,
+  shows: Shows,
+): { name: string; beside: string; rows: Row[] } {
   const price = kind.price === undefined ? "" : `, ${moneyWords(kind.price)}`;
   const pieces = new Map(kind.pieces.map((piece) => [piece.piece, piece]));
   const rows = (kind.plan?.lengths ?? []).flatMap((length): Row[] =>
@@ -74,9 +80,11 @@ function kindRows(kind: CutFigures, shows: Shows): { name: string; beside: strin
           "",
           {
             words:
-              index === 0 ? [{ text: cutSourceWords(length, shows), weight: "semibold" }] : [{ text: "" }],
+              index === 0
+                ? [{ text: cutSourceWords(length, shows), weight: "semibold" }]
+                : [{ text: cutSourceWords(length, shows), sizePt: 9.5, colour: "soft" }],
           },
-          cut.piece,
+          pieceName(names, cut.piece),
           { words: [{ text: piece === undefined ? "" : `${piece.from} to ${piece.to}`, sizePt: 9.5 }] },
           colourCell(piece?.colours ?? []),
           { words: [{ text: cutWords(cut.lengthMm, shows), weight: "semibold" }] },

@@ -16,7 +16,7 @@ import {
   verdictWords,
   wayWords,
 } from "../words/hull-words.js";
-import { counted, lengthWords } from "../words/numbers.js";
+import { counted, lengthWords, ordinal } from "../words/numbers.js";
 import { flow } from "./flow.js";
 import { referenceLegend } from "./marks-legend.js";
 import type { Paper } from "./page.js";
@@ -63,7 +63,11 @@ function pieces(
     ...referenceLegend(hull, side, shows, widthMm),
     space(1),
     head,
-    ...side.marks.map((one, index) => markRow(hull, side, one, index + 1, shows, widthMm, head)),
+    ...side.marks.flatMap((one, index): Piece[] => {
+      const row = markRow(hull, side, one, index + 1, shows, widthMm, head);
+      const said = verdictRow(hull, side, one.mark.name, shows, widthMm);
+      return said.length === 0 ? [row] : [{ ...row, keepWithNext: true }, ...said];
+    }),
     space(3),
     paragraph({ text: howTo(face, side), sizePt: 10, maxLines: 4 }, widthMm),
   ];
@@ -83,7 +87,7 @@ function howTo({ plan }: FaceFigures, { marks }: SideFigures): string {
         ]
       : []),
     "Then read the check and write it down: outside its ± something is wrong, so measure both tapes again before you think of drilling.",
-    "Set out from top to bottom: surest first.",
+    "Set out in the order of the table: surest first.",
     ...(plan.pair ? ["The other side has a sheet of its own."] : []),
     "Know what is behind; set the drill's stop; drill the pilot only, and look.",
   ].join(" ");
@@ -134,11 +138,12 @@ function scaleBarM(scale: number, shows: Shows): number {
 }
 
 /** Where each column starts, as a share of the width. */
-const columns = { number: 0, name: 0.045, first: 0.3, second: 0.455, check: 0.61, read: 0.775, hole: 0.92 };
+const columns = { number: 0, name: 0.06, first: 0.3, second: 0.455, check: 0.61, read: 0.775, hole: 0.92 };
 const rowMm = 14;
 
 function tableHead(widthMm: number): Piece {
   const heads: [number, string][] = [
+    [columns.number, "Order"],
     [columns.name, "Mark"],
     [columns.first, "First tape"],
     [columns.second, "Second tape"],
@@ -200,10 +205,9 @@ function markRow(
       const band = checkBandM(mark);
       const nameRoom = roomOf(columns.name, columns.first);
       const twin = twinWords(one, shows);
-      const verdict = verdictLine(hull, side, mark.name, shows);
-      const under = verdict ?? (twin === "" ? sureWords(one, shows) : twin);
+      const under = twin === "" ? sureWords(one, shows) : twin;
       return [
-        text(x + 1, top - 7.4, String(number), { sizeMm: points(17), weight: "semibold", colour: "accent" }),
+        text(x + 1, top - 7.4, ordinal(number), { sizeMm: points(11), colour: "soft" }),
         text(
           x + columns.name * widthMm + 1,
           top - 6.2,
@@ -214,7 +218,7 @@ function markRow(
           x + columns.name * widthMm + 1,
           top - 11.4,
           fitText(under, nameRoom, { sizeMm: points(9.5), weight: "regular" }),
-          { sizeMm: points(9.5), colour: verdict === undefined ? "soft" : "ink" },
+          { sizeMm: points(9.5), colour: "soft" },
         ),
         ...(first === undefined
           ? [
@@ -278,11 +282,33 @@ function sureWords({ mark }: SideMark, shows: Shows): string {
   return `19 of 20 land within ${smallWords(mark.ellipse.majorM * mark.ellipse.growthFor95, shows)}`;
 }
 
+/** What the readings taken so far say of a mark, on a line of its own under it. */
+function verdictRow(
+  hull: HullFigures,
+  side: SideFigures,
+  name: string,
+  shows: Shows,
+  widthMm: number,
+): Piece[] {
+  const words = verdictLine(hull, side, name, shows);
+  if (words === undefined) return [];
+  const said = paragraph({ text: words, sizePt: 11, weight: "semibold" }, widthMm * (1 - columns.name) - 2);
+  return [
+    {
+      heightMm: said.heightMm + 3,
+      draw: (x, top) => [
+        ...said.draw(x + columns.name * widthMm + 1, top - 1),
+        line(x, top - said.heightMm - 3, x + widthMm, top - said.heightMm - 3, strokes.hair),
+      ],
+    },
+  ];
+}
+
 /** What the readings taken so far say of a mark; undefined where there are none. */
 function verdictLine(hull: HullFigures, side: SideFigures, name: string, shows: Shows): string | undefined {
   const found = side.checked?.verdicts.find((one) => one.name === name);
   if (found === undefined || found.verdict === "not known") return undefined;
   const strip = hull.faces.some(({ sides, plan }) => sides.includes(side) && plan.shape.kind === "strip");
   const move = found.verdict === "misplaced" ? `: ${moveWords(found, strip, shows)}` : "";
-  return `measured: ${verdictWords(found.verdict)}${move}`;
+  return `Your readings say: ${verdictWords(found.verdict)}${move}`;
 }

@@ -76,6 +76,19 @@ export function runSheet({ routes }: LayoutFigures, shows: Shows, paper: Paper):
               ...(alone.length === 0 ? [] : [heading("Runs that have only a length", widthMm)]),
               ...(alone.length === 0
                 ? []
+                : [
+                    paragraph(
+                      {
+                        text: "No way is told for these: what they lie beside and what they come near was not checked.",
+                        sizePt: 9.5,
+                        colour: "soft",
+                      },
+                      widthMm,
+                      1,
+                    ),
+                  ]),
+              ...(alone.length === 0
+                ? []
                 : table(
                     legColumns,
                     alone.map((leg) => legRow(leg, shows)),
@@ -114,11 +127,7 @@ function legRow(leg: LegFigures, shows: Shows): Row {
       {
         words: [
           leg.ofRun
-            ? {
-                text: "what it lies beside, and what it comes near, is not known",
-                sizePt: 9.5,
-                colour: "soft",
-              }
+            ? { text: "not known", sizePt: 9.5, colour: "soft" }
             : { text: listed(leg.runs), sizePt: 9.5, maxLines: 4 },
         ],
       },

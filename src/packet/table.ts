@@ -2,7 +2,7 @@ import { wrapText } from "../drawing/fonts/wrap.js";
 import { box, line, strokes, text } from "../drawing/make.js";
 import type { Colour } from "../drawing/palette.js";
 import type { Shape } from "../drawing/shapes.js";
-import { type Piece, pitch, typeOf, type Words } from "./piece.js";
+import { type Piece, pitch, stacked, typeOf, type Words } from "./piece.js";
 
 export interface Column {
   readonly heading: string;
@@ -51,7 +51,7 @@ export function table(columns: readonly Column[], rows: readonly Row[], widthMm:
   return [head, ...rows.map((row) => rowPiece(row, placed, widthMm, head))];
 }
 
-/** Rows under the name of their group, in one table: the name never stands alone at the foot of a page. */
+/** Rows under the name of their group, in one table: the name never stands alone at the foot of a page, and comes again on the next. */
 export function groupedTable(
   columns: readonly Column[],
   groups: readonly { readonly name: string; readonly beside?: string; readonly rows: readonly Row[] }[],
@@ -61,10 +61,15 @@ export function groupedTable(
   if (head === undefined) return first;
   return [
     head,
-    ...groups.flatMap(({ name, beside = "", rows }) => [
-      groupPiece(name, beside, widthMm, head),
-      ...table(columns, rows, widthMm).slice(1),
-    ]),
+    ...groups.flatMap(({ name, beside = "", rows }) => {
+      const again = stacked([head, groupPiece(`${name} (continued)`, "", widthMm, head)]);
+      return [
+        groupPiece(name, beside, widthMm, head),
+        ...table(columns, rows, widthMm)
+          .slice(1)
+          .map((row) => ({ ...row, head: again })),
+      ];
+    }),
   ];
 }
 

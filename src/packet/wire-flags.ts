@@ -1,9 +1,11 @@
 import type { WireLabel } from "../core/parts/cuts/labels.js";
 import type { LayoutFigures } from "../core/parts/layout-types.js";
+import { textWidthMm } from "../drawing/fonts/measure.js";
 import { fitText } from "../drawing/fonts/wrap.js";
 import { box, line, points, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
 import { counted } from "../words/numbers.js";
+import { type PieceName, pieceNames } from "../words/piece-words.js";
 import { columnGapMm, flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { type Piece, paragraph, space } from "./piece.js";
@@ -14,14 +16,15 @@ const flag = { halfMm: 33, wrapMm: 10, heightMm: 12, gapMm: 2 } as const;
 const across = 3;
 
 /** Flags to print, cut out and fold round both ends of every piece: which piece, where this end goes, where the other is. */
-export function wireFlags({ cuts }: LayoutFigures, paper: Paper): Section {
+export function wireFlags({ cables, cuts }: LayoutFigures, paper: Paper): Section {
   const widthMm = paper.right - paper.left;
   const { labels } = cuts;
+  const names = pieceNames(cables);
   const intro =
     "Print on label paper at 100 %, cut along the lines, fold at the middle round the wire so that the halves stick together, and cover with clear sleeve or tape where it gets wet. Each piece has two: both go on before it is cut.";
   const rows: Piece[] = [];
   for (let first = 0; first < labels.length; first += across)
-    rows.push(flagRow(labels.slice(first, first + across), widthMm));
+    rows.push(flagRow(labels.slice(first, first + across), names, widthMm));
   return {
     title: "Wire flags",
     subtitle: counted(labels.length, "flag"),
@@ -35,22 +38,31 @@ export function wireFlags({ cuts }: LayoutFigures, paper: Paper): Section {
   };
 }
 
-function flagRow(labels: readonly WireLabel[], widthMm: number): Piece {
+function flagRow(
+  labels: readonly WireLabel[],
+  names: ReadonlyMap<string, PieceName>,
+  widthMm: number,
+): Piece {
   const pitchMm = (widthMm + columnGapMm / 2) / across;
   return {
     heightMm: flag.heightMm + flag.gapMm,
-    draw: (x, top) => labels.flatMap((label, index) => flagShapes(label, x + index * pitchMm, top)),
+    draw: (x, top) =>
+      labels.flatMap((label, index) =>
+        flagShapes(label, names.get(label.piece) ?? { head: label.piece, leg: "" }, x + index * pitchMm, top),
+      ),
   };
 }
 
-function flagShapes({ piece, here, there }: WireLabel, x: number, top: number): Shape[] {
+function flagShapes({ here, there }: WireLabel, { head, leg }: PieceName, x: number, top: number): Shape[] {
   const { halfMm, wrapMm, heightMm } = flag;
   const bottom = top - heightMm;
   const bold = { sizeMm: points(9), weight: "semibold" } as const;
   const plain = { sizeMm: points(8.5), weight: "regular" } as const;
   const roomMm = halfMm - 2.4;
+  // Which conductor of a pair it is stays, whatever must be cut off.
+  const name = `${fitText(head, roomMm - textWidthMm(leg, bold.sizeMm, bold.weight), bold)}${leg}`;
   const half = (left: number): Shape[] => [
-    text(left, top - 3.9, fitText(piece, roomMm, bold), bold),
+    text(left, top - 3.9, name, bold),
     text(left, top - 7.6, fitText(`here ${here}`, roomMm, plain), plain),
     text(left, top - 11.1, fitText(`to ${there}`, roomMm, plain), plain),
   ];

@@ -211,7 +211,7 @@ export function behindWords(hole: HoleFigures, shows: Shows): string {
   const { zone, roomM, words } = hole.behind;
   return [
     ...(words === undefined ? [] : [words]),
-    ...(zone === undefined ? [] : [`${zone.name} ${lengthWords(zone.distanceM, shows)} away`]),
+    ...(zone === undefined ? [] : [`${zone.name}: ${lengthWords(zone.distanceM, shows)} away`]),
     ...(roomM === undefined ? [] : [`room ${lengthWords(roomM, shows)}`]),
     ...(hole.reach?.through[0] === undefined ? [] : [`reached through ${hole.reach.through[0].opening}`]),
   ].join("; ");

@@ -9,7 +9,7 @@ import { type Money, noCurrency, writeMoney } from "../core/quantity/money.js";
 import type { SlackPart } from "../core/route/cut-length.js";
 import type { LegFigures } from "../core/route/plan-legs.js";
 import type { EndFigures } from "../core/terminations/plan-terminations.js";
-import { decimals, lengthWords, sizeWords } from "./numbers.js";
+import { counted, decimals, lengthWords, sizeWords } from "./numbers.js";
 import { listed } from "./say.js";
 import { faceWords } from "./template-words.js";
 
@@ -44,7 +44,9 @@ export function spacingWords(lengthMm: number, shows: Shows): string {
 export function supportWords({ supports }: LegFigures, shows: Shows): string {
   if (supports === undefined) return "enclosed all along";
   const { atM, apartM } = supports;
-  return atM.length === 0 ? "at its ends" : `${atM.length}, every ${spacingWords(apartM * 1000, shows)}`;
+  return atM.length === 0
+    ? "at its ends"
+    : `${counted(atM.length, "clip")}, every ${spacingWords(apartM * 1000, shows)}`;
 }
 
 /** What is bought: whole feet or metres where it comes to that. */
@@ -71,15 +73,15 @@ export const slackWords = (parts: readonly SlackPart[], shows: Shows): string =>
 
 const shortReasons: Readonly<Record<SlackPart["why"], string>> = {
   owner: "yours",
-  "draw out": "drawn out",
-  "work beside": "beside it",
+  "draw out": "to draw out",
+  "work beside": "to work",
   "off its hole": "off its hole",
-  "at panel": "panel",
-  "at battery": "battery",
-  "make again": "made again",
+  "at panel": "in the panel",
+  "at battery": "at the post",
+  "make again": "spare end",
 };
 
-/** The same for a table: `10 in drawn out + 2 in made again`. */
+/** The same for a table: `10 in to draw out + 2 in spare end`. */
 export const shortSlackWords = (parts: readonly SlackPart[], shows: Shows): string =>
   parts
     .map(({ why, lengthM }) => `${roundLengthWords(lengthM * 1000, shows)} ${shortReasons[why]}`)
@@ -164,7 +166,7 @@ export function cutProblemWords(problem: CutProblem, shows: Shows): string {
 export function packWords({ item, packs, toBuy }: PartLine): string {
   if (packs.length === 0) return toBuy === 0 ? "–" : `${toBuy}, not on any price list`;
   return packs
-    .map(({ pack, times }) => (pack === item ? `${times} single` : `${times} × ${pack}`))
+    .map(({ pack, times }) => (pack === item ? counted(times, "piece") : `${times} × ${pack}`))
     .join(", ");
 }
 

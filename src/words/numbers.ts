@@ -64,6 +64,12 @@ export function clock(hoursAfterMidnight: number): string {
   return `${String(Math.floor(minutes / 60)).padStart(2, "0")}:${String(minutes % 60).padStart(2, "0")}`;
 }
 
+/** `1st`, `2nd`, `3rd`, `11th`. */
+export function ordinal(count: number): string {
+  const teen = count % 100 > 10 && count % 100 < 14;
+  return `${count}${teen ? "th" : (["th", "st", "nd", "rd"][count % 10] ?? "th")}`;
+}
+
 /** `1 fuse`, `3 fuses`; nouns that take more than an s give their plural. */
 export const counted = (count: number, one: string, many = `${one}s`) =>
   `${count}${tie}${count === 1 ? one : many}`;

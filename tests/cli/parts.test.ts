@@ -209,7 +209,7 @@ describe("when the work is done", () => {
     for (const { item, spares, fromStock } of list.lines)
       expect(fromStock, item).toBeGreaterThanOrEqual(spares);
   });
-  test("a plan from standard input needs --to", async () => {
+  test("--to a file that is there needs --force", async () => {
     const { status } = await command(["parts", utility, "--book", "--to", utility]);
     expect(status).toBe(2);
   });

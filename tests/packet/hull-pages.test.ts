@@ -121,6 +121,28 @@ describe.each(plans)("%s", (_name, text) => {
       }
   });
 
+  test("a mark is called on the drawing what the gear is called, and what the readings say stands whole under it", () => {
+    for (const { plan, sides } of hull.faces)
+      for (const side of sides.filter(({ marks }) => marks.length > 0)) {
+        const name = plan.pair ? `Marks: ${plan.name}, ${side.side}` : `Marks: ${plan.name}`;
+        const words = pages
+          .filter(({ caption }) => caption.startsWith(name))
+          .flatMap(({ sheet }) => textsOf(sheet).map(({ text: one }) => one.text));
+        const numbers = side.marks.map(({ mark }) => / (\d+)$/.exec(mark.name)?.[1]);
+        const clear = !numbers.includes(undefined) && new Set(numbers).size === numbers.length;
+        for (const [index, { mark }] of side.marks.entries()) {
+          // by its number where that is plain, else by its name: on the drawing and in the table
+          const times = words.filter((one) => one === (clear ? numbers[index] : mark.name)).length;
+          if (clear || mark.name.length < 27)
+            expect(times, `${name}: ${mark.name}`).toBeGreaterThanOrEqual(clear ? 1 : 2);
+        }
+        const verdicts = (side.checked?.verdicts ?? []).filter(({ verdict }) => verdict === "misplaced");
+        const said = words.filter((one) => one.startsWith("Your readings say: misplaced: move "));
+        expect(said.length).toBe(verdicts.length);
+        for (const one of said) expect(one).not.toContain("…");
+      }
+  });
+
   test("what to measure next has a box beside it, and a starting form says how unsure each place is", () => {
     const survey = pages.filter(({ caption }) => caption.startsWith("Survey"));
     const words = survey.flatMap(({ sheet }) => textsOf(sheet).map(({ text: one }) => one.text));

@@ -79,6 +79,28 @@ describe.each(cases)("%s on %s", (_name, paper, text) => {
     expect(count("Box")).toBeGreaterThanOrEqual(layout.boxes.length);
   });
 
+  test("a flag says which conductor of a run it is, whatever is cut off its name", () => {
+    const words = pages
+      .filter(({ caption }) => caption.startsWith("Wire flags"))
+      .flatMap(({ sheet }) => textsOf(sheet).map(({ text: one }) => one.text));
+    for (const leg of ["out", "return"]) {
+      const ends = layout.cuts.labels.filter(({ piece }) => piece.endsWith(` / ${leg}`)).length;
+      // on both halves of each
+      expect(words.filter((one) => one.endsWith(`, ${leg}`)).length, leg).toBe(2 * ends);
+    }
+    expect(words.filter((one) => /…$/.test(one) && /feed|lead/.test(one))).toEqual([]);
+  });
+
+  test("a page of the cut list that begins within a kind of wire says which", () => {
+    const sheets = pages.filter(({ caption }) => caption.startsWith("Cut list")).slice(1);
+    for (const { sheet } of sheets) {
+      const texts = textsOf(sheet).map(({ text: one }) => one.text);
+      const heading = texts.indexOf("Length");
+      // right under the headings of the columns: a kind, new or going on
+      expect(texts[heading + 1]).toMatch(/AWG|mm²/);
+    }
+  });
+
   test("there are two flags a piece, and each template's holes at their own distances", () => {
     const circles = pages.flatMap(({ sheet }) => sheet.shapes.filter((shape) => shape.kind === "circle"));
     for (const { holes } of layout.boxes.flatMap(({ templates }) => templates))

@@ -21,9 +21,7 @@ export interface Room {
 export interface MarksView {
   readonly shapes: readonly Shape[];
   readonly bowRight?: boolean;
-  /** Letter of each reference point, and number of each mark, in the order of setting out. */
   readonly letters: ReadonlyMap<string, string>;
-  readonly numbers: ReadonlyMap<string, number>;
 }
 
 /** Scales a drawing is made at: those that a scale rule has. */
@@ -64,6 +62,19 @@ export function referenceLetters(side: SideFigures): Map<string, string> {
   return new Map(names.map((name, index) => [name, letterOf(index)]));
 }
 
+/**
+ * What each mark is called on the drawing, by its name: the number the gear itself has, so that `6` is coaming lamp 6 whatever
+ * the order of setting out; where two would be called alike, or one has no number, all by their names.
+ */
+export function markLabels({ marks }: SideFigures): Map<string, string> {
+  const names = marks.map(({ mark }) => mark.name);
+  const own = names.map((name) => / (\d{1,3})$/.exec(name)?.[1] ?? "");
+  const clear = own.every((number) => number !== "") && new Set(own).size === own.length;
+  const longest = 26;
+  const short = (name: string) => (name.length > longest ? `${name.slice(0, longest - 1)}…` : name);
+  return new Map(names.map((name, index) => [name, clear ? (own[index] ?? name) : short(name)]));
+}
+
 function letterOf(index: number): string {
   const letter = String.fromCharCode(65 + (index % 26));
   return index < 26 ? letter : `${letterOf(Math.floor(index / 26) - 1)}${letter}`;
@@ -80,7 +91,6 @@ export function marksView(side: SideFigures, room: Room, scale: number, fromInsi
     return { x: shiftX + x * mm, y: shiftY + y * mm };
   };
   const letters = referenceLetters(side);
-  const numbers = new Map(side.marks.map(({ mark }, index) => [mark.name, index + 1]));
   const shapes: Shape[] = [
     ...side.zones.map((zone) =>
       polygon(
@@ -107,9 +117,8 @@ export function marksView(side: SideFigures, room: Room, scale: number, fromInsi
     ),
   ];
   return {
-    shapes: [...shapes, ...labels(side, place, letters, numbers, room)],
+    shapes: [...shapes, ...labels(side, place, letters, room)],
     letters,
-    numbers,
     ...(view.bowRight === undefined ? {} : { bowRight: view.bowRight }),
   };
 }
@@ -211,7 +220,6 @@ function labels(
   side: SideFigures,
   place: (spot: Spot) => Point,
   letters: ReadonlyMap<string, string>,
-  numbers: ReadonlyMap<string, number>,
   room: Room,
 ): Shape[] {
   const frame: Bounds = {
@@ -220,10 +228,13 @@ function labels(
     maxX: room.left + room.widthMm,
     maxY: room.bottom + room.heightMm,
   };
+  const called = markLabels(side);
+  const short = [...called.values()].every((words) => words.length <= 3);
+  const markStyle = { sizeMm: points(short ? 13 : 10), weight: "semibold" } as const;
   const big = { sizeMm: points(13), weight: "semibold" } as const;
   const marks = side.placed.flatMap(({ piece, spot }) => {
-    const number = numbers.get(piece.name);
-    return number === undefined ? [] : [{ at: place(spot), words: String(number), style: big, clearMm: 2.4 }];
+    const words = called.get(piece.name);
+    return words === undefined ? [] : [{ at: place(spot), words, style: markStyle, clearMm: 2.4 }];
   });
   const references = side.references.flatMap(({ name, spot }) => {
     const letter = letters.get(name);
