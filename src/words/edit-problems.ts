@@ -31,6 +31,8 @@ function reason({ code, edit, nearest }: EditProblem): string {
       return "the plan would not be sound afterwards:";
     case "not possible":
       return "the way the plan is written there does not allow it; change the file by hand.";
+    case "reader on its way":
+      return "a part of the page that reads unusual writing is still on its way; try again in a moment.";
     default:
       return code satisfies never;
   }

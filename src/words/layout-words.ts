@@ -16,6 +16,14 @@ import { faceWords } from "./template-words.js";
 /** A measure of a box or a hole: millimetres, whatever the owner's tape, since drills and glands are made so. */
 export const mmWords = (mm: number): string => `${Number(decimals(mm, 1))}\u00a0mm`;
 
+/** A length on something small, as one's caliper shows it: to a tenth of a millimetre, or to a hundredth of an inch. */
+export const caliperWords = (mm: number, { lengths }: Pick<Shows, "lengths">): string =>
+  lengths === "inches" ? `${Number(decimals(mm / 25.4, 2))}\u00a0in` : mmWords(mm);
+
+/** A hole: by the drill it is made with, and beside it in inches for whoever reads those. */
+export const holeWords = (mm: number, shows: Pick<Shows, "lengths">): string =>
+  shows.lengths === "inches" ? `${mmWords(mm)} (${caliperWords(mm, shows)})` : mmWords(mm);
+
 /** `12.50 EUR`; the number alone where no currency is named. */
 export function moneyWords(money: Money): string {
   const written = writeMoney(money);

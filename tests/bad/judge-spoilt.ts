@@ -1,8 +1,9 @@
 import { isDeepStrictEqual } from "node:util";
 import { workOut } from "../../src/core/figures.js";
 import { readPlan, readPlanBytes } from "../../src/core/plan/read.js";
+import { fullYaml } from "../../src/core/plan/source/full-yaml.js";
 import { limits } from "../../src/core/plan/source/limits.js";
-import { openFully } from "../../src/core/plan/source/open.js";
+
 import { readQuick } from "../../src/core/plan/source/quick.js";
 import { PastLimit } from "../../src/core/plan/source/quick-flow.js";
 import type { Written } from "../../src/core/plan/source/written.js";
@@ -19,7 +20,7 @@ export type Judged = "sound" | "refused";
 export function judgeSpoilt(text: string): Judged {
   const quick = quickly(text);
   if (quick !== undefined) {
-    const full = openFully(text);
+    const full = fullYaml.open(text);
     if (!full.ok)
       throw new Error(`the full reader refuses: ${full.problems.map(readProblemLine).join("; ")}`);
     if (!isDeepStrictEqual(quick, full.document.root))

@@ -58,8 +58,18 @@ test("packet, single sheets, tables, circuit and plan are those of the command l
   expect(svg.bytes.equals(written([...only, "--page", "1"], "cli-page.svg"))).toBe(true);
   expect(svg.bytes.toString("utf8")).toMatch(/^<svg [^>]*(width|height)="297mm"/);
 
-  const loads = await got(page, "Loads as CSV");
-  expect(loads.bytes.toString("utf8")).toBe(skiffloom(["parts", plan, "--csv", "loads"]).out);
+  for (const [button, words] of [
+    ["Loads", ["parts", plan, "--csv", "loads"]],
+    ["Shopping list", ["parts", plan, "--csv", "list"]],
+    ["Cut list", ["cuts", plan, "--csv"]],
+    ["Flags for the wires", ["cuts", plan, "--labels", "--csv"]],
+    ["Holes of the boxes", ["boxes", plan, "--csv"]],
+    ["Runs", ["routes", plan, "--csv"]],
+  ] as const) {
+    const table = (await got(page, `${button} as CSV`)).bytes.toString("utf8");
+    expect(table.split("\r\n").length, button).toBeGreaterThan(2);
+    expect(table, button).toBe(skiffloom(words).out);
+  }
   const circuit = await got(page, "Circuit as SPICE");
   expect(circuit.bytes.equals(written(["netlist", plan], "cli.cir"))).toBe(true);
   const own = await got(page, "Plan as YAML");

@@ -4,11 +4,11 @@ import type { BoxFigures } from "../../core/box/plan-boxes.js";
 import { faceSheet } from "../../drawing/template-sheet.js";
 import { dxfSheet } from "../../drawing/writers/dxf.js";
 import { svgSheet } from "../../drawing/writers/svg.js";
+import { holeTable } from "../../packet/files/tables.js";
 import { boxWhyWords } from "../../words/box-words.js";
 import { drillWords, mmWords } from "../../words/layout-words.js";
 import { faceWords } from "../../words/template-words.js";
 import { readArguments } from "../arguments.js";
-import { plainNumber, printCsv } from "../csv.js";
 import { writeWhole } from "../files.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load.js";
@@ -59,7 +59,7 @@ export function run(words: readonly string[]): number {
     return exit.fine;
   }
   if (given.switches.has("csv")) {
-    printCsv(["box", "face", "entry", "gland", "hole mm", "x mm", "y mm"], boxes.flatMap(holeRows));
+    process.stdout.write(holeTable(boxes));
     return exit.fine;
   }
   const screen = terminal();
@@ -111,18 +111,6 @@ function freeName(wanted: string, used: Set<string>): string {
   for (let number = 2; used.has(name.toLowerCase()); number += 1) name = `${plain} ${number}`;
   used.add(name.toLowerCase());
   return name;
-}
-
-function holeRows({ box, layout }: BoxFigures): string[][] {
-  return (layout?.entries ?? []).map(({ id, on, x, y, holeMm }) => [
-    box,
-    on,
-    id,
-    layout?.glands.find(({ cable }) => cable === id)?.fit.size ?? "",
-    plainNumber(holeMm, 2),
-    plainNumber(x, 2),
-    plainNumber(y, 2),
-  ]);
 }
 
 const left = (heading: string): Column => ({ heading, align: "left" });

@@ -1,8 +1,8 @@
 import type { CutFigures } from "../../core/parts/plan-cuts.js";
 import type { Shows } from "../../core/plan/model/plan.js";
+import { flagColumns, flagRows, planTable } from "../../packet/files/tables.js";
 import { cutSourceWords, cutWords, moneyWords, proofWords, wireWords } from "../../words/layout-words.js";
 import { readArguments } from "../arguments.js";
-import { printCsv } from "../csv.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load.js";
 import { print, printJson } from "../print.js";
@@ -28,33 +28,21 @@ export function run(words: readonly string[]): number {
     plan: true,
     flags: { labels: "switch", csv: "switch", json: "switch" },
   });
-  const { figures, layout } = loadWhole(given.plan);
+  const whole = loadWhole(given.plan);
+  const { figures, layout } = whole;
   const { shows, name } = figures.plan.source;
   const { kinds, labels } = layout.cuts;
   if (given.switches.has("json")) {
     printJson({ skiffloom: "cuts", version: 1, plan: { name }, kinds, labels });
     return exit.fine;
   }
-  const flags = labels.map((label) => [
-    label.piece,
-    label.end,
-    label.here,
-    label.there,
-    label.kind,
-    label.colours.join(", "),
-    String(label.lengthMm),
-  ]);
-  const flagColumns = ["piece", "end", "here", "there", "wire", "colours", "length mm"];
-  const pieces = kinds.flatMap(pieceRows);
-  const pieceColumns = ["wire", "cut from", "no.", "piece", "colours", "from mm", "to mm", "length mm"];
   if (given.switches.has("csv")) {
-    if (given.switches.has("labels")) printCsv(flagColumns, flags);
-    else printCsv(pieceColumns, pieces);
+    process.stdout.write(planTable(given.switches.has("labels") ? "flags" : "cuts", whole));
     return exit.fine;
   }
   const screen = terminal();
   if (given.switches.has("labels")) {
-    print(textTable(flagColumns.map(left), flags, screen));
+    print(textTable(flagColumns.map(left), flagRows(layout), screen));
     return exit.fine;
   }
   print([
@@ -66,22 +54,6 @@ export function run(words: readonly string[]): number {
 
 const left = (heading: string): Column => ({ heading, align: "left" });
 const right = (heading: string): Column => ({ heading, align: "right" });
-
-function pieceRows({ kind, plan, pieces }: CutFigures): string[][] {
-  const colours = new Map(pieces.map((piece) => [piece.piece, piece.colours.join(", ")]));
-  return (plan?.lengths ?? []).flatMap(({ source, copy, lengthMm, cuts }) =>
-    cuts.map((cut) => [
-      kind,
-      `${source} ${lengthMm} mm`,
-      String(copy),
-      cut.piece,
-      colours.get(cut.piece) ?? "",
-      String(cut.fromMm),
-      String(cut.toMm),
-      String(cut.lengthMm),
-    ]),
-  );
-}
 
 function kindLines(kind: CutFigures, shows: Shows, screen: Terminal): string[] {
   const price = kind.price === undefined ? "" : `, ${moneyWords(kind.price)}`;

@@ -2,6 +2,7 @@ import { type GearRole, gearRoles } from "../../core/plan/model/gear.js";
 import { type Chemistry, chemistries } from "../../core/plan/model/supply.js";
 import type { NewGear, NewPlanAnswers } from "../../core/plan/new/answers.js";
 import { newPlanText } from "../../core/plan/new/new-plan.js";
+import "../../core/plan/read.js";
 import type { QuantityKind } from "../../core/quantity/fault.js";
 import { faultOf } from "../../core/quantity/fault-of.js";
 import { kindWords } from "../../words/read-expected.js";

@@ -1,17 +1,19 @@
 import { workOutWhole } from "../../core/layout-figures.js";
 import type { LayoutFigures } from "../../core/parts/layout-types.js";
-import { type PartLine, partKinds } from "../../core/parts/parts-list.js";
+import { partKinds } from "../../core/parts/parts-list.js";
 import { stockAfter, stockEdits } from "../../core/parts/stock-after.js";
 import type { TableProblem } from "../../core/parts/tables/columns.js";
 import { loadEdits } from "../../core/parts/tables/load-edits.js";
-import { readLoadTable, writeLoadTable } from "../../core/parts/tables/load-table.js";
-import { loadRows, priceRows, stockOfRows, stockRows } from "../../core/parts/tables/plan-tables.js";
-import { readPriceTable, writePriceTable } from "../../core/parts/tables/price-table.js";
-import { readStockTable, writeStockTable } from "../../core/parts/tables/stock-table.js";
+import { readLoadTable } from "../../core/parts/tables/load-table.js";
+import { stockOfRows } from "../../core/parts/tables/plan-tables.js";
+import { readPriceTable } from "../../core/parts/tables/price-table.js";
+import { readStockTable } from "../../core/parts/tables/stock-table.js";
 import { completePlan } from "../../core/plan/complete.js";
-import { editSound } from "../../core/plan/edits/apply.js";
 import type { Edit } from "../../core/plan/edits/edit.js";
+import { editSound } from "../../core/plan/edits/edit-sound.js";
 import type { Plan } from "../../core/plan/model/plan.js";
+import type { PlanTable } from "../../packet/files/table-names.js";
+import { planTable } from "../../packet/files/tables.js";
 import { editProblemSentence } from "../../words/edit-problems.js";
 import { editSentence } from "../../words/edits.js";
 import {
@@ -24,7 +26,6 @@ import {
 import { counted } from "../../words/numbers.js";
 import { tableProblemLine } from "../../words/table-problems.js";
 import { type Given, readArguments } from "../arguments.js";
-import { printCsv } from "../csv.js";
 import { readBytes, writeWhole } from "../files.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { type LoadedPlan, loadPlan } from "../load.js";
@@ -52,7 +53,7 @@ cheapest packs. What has no price is named and left out of the total; a price is
 
 Items go by the names this list has; stock and prices are matched by them.`;
 
-const tables = ["list", "stock", "prices", "loads"] as const;
+const tables = ["list", "stock", "prices", "loads"] as const satisfies readonly PlanTable[];
 
 export function run(words: readonly string[]): number {
   const given = readArguments("parts", words, {
@@ -71,14 +72,18 @@ export function run(words: readonly string[]): number {
   const loaded = loadPlan(given.plan);
   if (given.values.loads !== undefined) return takeLoads(loaded, given.values.loads, given);
   const plan = withTables(loaded.plan, given);
-  const { figures, layout } = workOutWhole(plan);
+  const whole = workOutWhole(plan);
+  const { figures, layout } = whole;
   if (given.switches.has("book")) return book(loaded, plan, layout, given);
   if (given.switches.has("json")) {
     printJson({ skiffloom: "parts", version: 1, plan: { name: plan.name }, parts: layout.parts });
     return exit.fine;
   }
   if (given.values.csv !== undefined) {
-    printTable(given.values.csv, plan, layout, figures);
+    const table = tables.find((one) => one === given.values.csv);
+    if (table === undefined)
+      throw new InputProblem([`--csv takes ${tables.join(", ")}, not ${harmless(given.values.csv)}`]);
+    process.stdout.write(planTable(table, whole));
     return exit.fine;
   }
   const screen = terminal();
@@ -120,60 +125,6 @@ function refuse(path: string, problems: readonly TableProblem[]): void {
   if (problems.length === 0) return;
   throw new InputProblem(problems.slice(0, 50).map((one) => harmless(`${path}, ${tableProblemLine(one)}`)));
 }
-
-function printTable(
-  what: string,
-  plan: Plan,
-  layout: LayoutFigures,
-  figures: ReturnType<typeof workOutWhole>["figures"],
-): void {
-  switch (tables.find((one) => one === what)) {
-    case "list":
-      printCsv(
-        ["kind", "item", "needed", "spares", "from stock", "to buy", "packs", "left over", "price"],
-        [...wireRows(layout, plan), ...layout.parts.list.lines.map(lineRow)],
-      );
-      return;
-    case "stock":
-      process.stdout.write(writeStockTable(stockRows(plan)));
-      return;
-    case "prices":
-      process.stdout.write(writePriceTable(priceRows(plan, layout.parts)));
-      return;
-    case "loads":
-      process.stdout.write(writeLoadTable(loadRows(figures.plan)));
-      return;
-    case undefined:
-      throw new InputProblem([`--csv takes ${tables.join(", ")}, not ${harmless(what)}`]);
-  }
-}
-
-function wireRows({ parts }: LayoutFigures, { shows }: Plan): string[][] {
-  const metres = (mm: number) => (mm / 1000).toFixed(3);
-  return parts.wire.map((line) => [
-    "conductor",
-    line.item,
-    `${metres(line.neededMm)} m`,
-    "",
-    `${metres(line.fromStockMm)} m`,
-    `${metres(line.buy.reduce((sum, one) => sum + one.lengthMm * one.times, 0))} m`,
-    wireBuyWords(line, shows).replaceAll("\u00a0", " "),
-    `${metres(line.leftMm)} m`,
-    line.price === undefined ? "" : moneyWords(line.price).replaceAll("\u00a0", " "),
-  ]);
-}
-
-const lineRow = (line: PartLine): string[] => [
-  line.kind,
-  line.item,
-  String(line.needed),
-  String(line.spares),
-  String(line.fromStock),
-  String(line.toBuy),
-  line.packs.length === 0 ? "" : packWords(line),
-  String(line.leftOver),
-  line.price === undefined ? "" : moneyWords(line.price).replaceAll("\u00a0", " "),
-];
 
 const left = (heading: string): Column => ({ heading, align: "left" });
 const right = (heading: string): Column => ({ heading, align: "right" });

@@ -1,10 +1,10 @@
 import type { LayoutFigures } from "../../core/parts/layout-types.js";
 import type { Shows } from "../../core/plan/model/plan.js";
 import type { RunRoute } from "../../core/route/plan-routes.js";
+import { planTable } from "../../packet/files/tables.js";
 import { cutWords, mmWords, roundLengthWords, slackWords, supportWords } from "../../words/layout-words.js";
 import { counted, lengthWords } from "../../words/numbers.js";
 import { readArguments } from "../arguments.js";
-import { plainNumber, printCsv } from "../csv.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load.js";
 import { print, printJson } from "../print.js";
@@ -32,7 +32,8 @@ export function run(words: readonly string[]): number {
     plan: true,
     flags: { slack: "switch", csv: "switch", json: "switch" },
   });
-  const { figures, layout } = loadWhole(given.plan);
+  const whole = loadWhole(given.plan);
+  const { figures, layout } = whole;
   const { shows, name } = figures.plan.source;
   const { routes } = layout;
   if (given.switches.has("json")) {
@@ -41,18 +42,7 @@ export function run(words: readonly string[]): number {
     return exit.fine;
   }
   if (given.switches.has("csv")) {
-    printCsv(
-      ["run", "from", "to", "past", "way m", "slack m", "cut m"],
-      routes.runs.map((one) => [
-        one.run,
-        one.points[0] ?? "",
-        one.points.at(-1) ?? "",
-        one.points.slice(1, -1).join(" > "),
-        plainNumber(one.cut.routeM, 4),
-        plainNumber(one.cut.slackM, 4),
-        plainNumber(one.cut.cutM, 3),
-      ]),
-    );
+    process.stdout.write(planTable("runs", whole));
     return exit.fine;
   }
   const screen = terminal();

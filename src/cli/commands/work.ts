@@ -1,5 +1,5 @@
-import { editSound } from "../../core/plan/edits/apply.js";
 import type { Edit } from "../../core/plan/edits/edit.js";
+import { editSound } from "../../core/plan/edits/edit-sound.js";
 import { readMoment } from "../../core/quantity/moments.js";
 import { nearestOf } from "../../core/quantity/nearest.js";
 import { planWork, type WorkFigures } from "../../core/work/plan-work.js";

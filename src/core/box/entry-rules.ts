@@ -18,6 +18,8 @@ export interface Placed extends Entry {
   readonly on: Face["name"];
   readonly x: number;
   readonly y: number;
+  /** The owner's name of the hole, where it is there already. */
+  readonly own?: string;
 }
 
 export interface Wall {

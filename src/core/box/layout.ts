@@ -1,4 +1,4 @@
-import { arrange } from "./arrange.js";
+import { type ArrangeAnswer, arrange } from "./arrange.js";
 import { roomBehindMm } from "./bend.js";
 import { checkEntries, type EntryFault } from "./check-entries.js";
 import { type Content, type Floor, type PlacedContent, packContents } from "./contents.js";
@@ -21,17 +21,26 @@ export interface BoxRequest {
   readonly spareEntries: number;
   readonly glands: Omit<GlandWish, "wallMm">;
   readonly room?: EntryRoom;
+  /** Places the owner has chosen, by `entryKey`; the other entries find theirs. */
+  readonly places?: readonly EntryAt[];
   /** Holes that are there already, where they are: the owner's own box. Cables then take these, none is added. */
   readonly holes?: readonly OwnHole[];
 }
 
-export interface OwnHole {
+/** A place on a face [mm], along it and up from the base. */
+export interface EntryAt {
   readonly id: string;
   readonly on: Face["name"];
   readonly x: number;
   readonly y: number;
+}
+
+export interface OwnHole extends EntryAt {
   readonly holeMm: number;
 }
+
+/** An entry's name as a key of the plan, which may not hold the sign that parts a place from its port. */
+export const entryKey = (id: string): string => id.replaceAll(" / ", ", ");
 
 export type BoxProblem =
   | GlandProblem
@@ -92,19 +101,24 @@ export function layOutBox(box: BoxBody, request: BoxRequest): BoxAnswer {
   if (request.holes !== undefined) return inOwnHoles(box, request, faces, glands, request.holes);
 
   const entries = [...glandEntries(request, glands), ...request.otherEntries];
+  const places = new Map(request.places?.map((place) => [place.id, place]));
+  const byHand = entries.flatMap((entry) => asPlaced(entry, places) ?? []);
   let first: BoxAnswer | undefined;
   // Contents may want the room that bends behind the best face take: then the entries move to other faces.
   for (const order of [faces, faces.filter((face) => face.attitude === "side"), faces.toReversed()]) {
     if (order.length === 0) continue;
-    const arranged = arrange(order, entries, box, room);
+    // the others lie as if none had been moved by hand: one that is moved moves no other
+    const arranged: ArrangeAnswer =
+      byHand.length === entries.length ? { ok: true, placed: byHand } : arrange(order, entries, box, room);
     if (arranged.ok) {
+      const placed = arranged.placed.map((entry) => asPlaced(entry, places) ?? entry);
       const answer = withContents(
         box,
         request,
         faces,
         glands,
-        arranged.placed,
-        checkEntries(faces, arranged.placed, box, room),
+        placed,
+        checkEntries(faces, placed, box, room),
       );
       if (answer.ok) return answer;
       first ??= answer;
@@ -120,6 +134,11 @@ export function layOutBox(box: BoxBody, request: BoxRequest): BoxAnswer {
       ],
     }
   );
+}
+
+function asPlaced(entry: Entry, places: ReadonlyMap<string, EntryAt>): Placed | undefined {
+  const at = places.get(entryKey(entry.id));
+  return at && { ...entry, on: at.on, x: at.x, y: at.y };
 }
 
 function glandEntries(request: BoxRequest, glands: readonly GlandChoice[]): Entry[] {
@@ -144,7 +163,7 @@ const asEntry = (gland: GlandChoice, id: string): Entry => ({
   spanner: true,
 });
 
-/** Each cable takes the tightest free hole that its gland goes through; nothing is drilled. */
+/** Each cable takes the hole of its name, else the tightest free one, where its gland goes through; nothing is drilled. */
 function inOwnHoles(
   box: BoxBody,
   request: BoxRequest,
@@ -157,9 +176,10 @@ function inOwnHoles(
   const problems: BoxProblem[] = [];
   for (const gland of glands.toSorted((a, b) => b.fit.holeMm - a.fit.holeMm)) {
     // A hole much wider than its gland lets the nut sink in: up to a millimetre is the usual clearance.
-    const at = free.findIndex(
-      (hole) => hole.holeMm >= gland.fit.threadOuterMm && hole.holeMm <= gland.fit.holeMm + 1,
-    );
+    const takes = (hole: OwnHole) =>
+      hole.holeMm >= gland.fit.threadOuterMm && hole.holeMm <= gland.fit.holeMm + 1;
+    const named = free.findIndex((hole) => hole.id === entryKey(gland.cable) && takes(hole));
+    const at = named >= 0 ? named : free.findIndex(takes);
     const [hole] = at < 0 ? [] : free.splice(at, 1);
     if (hole === undefined) {
       problems.push({
@@ -169,7 +189,14 @@ function inOwnHoles(
         holesMm: free.map((one) => one.holeMm),
       });
     } else {
-      placed.push({ ...asEntry(gland, gland.cable), holeMm: hole.holeMm, on: hole.on, x: hole.x, y: hole.y });
+      placed.push({
+        ...asEntry(gland, gland.cable),
+        holeMm: hole.holeMm,
+        on: hole.on,
+        x: hole.x,
+        y: hole.y,
+        own: hole.id,
+      });
     }
   }
   if (problems.length > 0) return { ok: false, problems };

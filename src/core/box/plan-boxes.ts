@@ -1,7 +1,7 @@
 import type { RunCable } from "../circuit/conductor/run-cable.js";
 import type { CompletePlan } from "../plan/completed.js";
 import type { Surroundings } from "../plan/model/common.js";
-import type { BoxForm, Enclosure } from "../plan/model/layout.js";
+import type { BoxForm, BoxHole, Enclosure, EntryPlace } from "../plan/model/layout.js";
 import type { Money } from "../quantity/money.js";
 import { usualBox } from "../reference/assumed.js";
 import { usualFitting } from "../reference/boxes.js";
@@ -15,6 +15,7 @@ import {
   type BoxLayout,
   type BoxProblem,
   type BoxRequest,
+  type EntryAt,
   layOutBox,
   type OwnHole,
 } from "./layout.js";
@@ -36,6 +37,8 @@ export interface BoxFigures {
   readonly unmeasured: readonly ("inside" | "boss" | "lid lip")[];
   readonly cables: readonly BoxCable[];
   readonly spareEntries: number;
+  /** Does the plan say where some of its entries shall lie? */
+  readonly byHand: boolean;
   readonly layout?: BoxLayout;
   /** Why it does not do; of a catalogue, why its largest does not. */
   readonly problems: readonly BoxProblem[];
@@ -71,8 +74,10 @@ function boxFigures(
     spareEntries,
     glands: { series: box.glands ?? "metric" },
     ...(box.holes === undefined ? {} : { holes: box.holes.map(holeOf) }),
+    ...(box.entries === undefined ? {} : { places: box.entries.map(placeOf) }),
   };
-  const about = { box: name, kind, surroundings, cables: into, spareEntries } as const;
+  const byHand = box.holes === undefined && (box.entries ?? []).length > 0;
+  const about = { box: name, kind, surroundings, cables: into, spareEntries, byHand } as const;
   const nothing = { templates: [], drilling: [], problems: [] } as const;
   if (box.insideM !== undefined) {
     const body = bodyOf(box.insideM, box);
@@ -97,7 +102,10 @@ function boxFigures(
       ...(passing === undefined ? {} : { passing }),
     };
   }
-  const offered = plan.source.catalogue;
+  const { catalogueBox } = box;
+  const offered = plan.source.catalogue.filter(
+    (one) => catalogueBox === undefined || one.name === catalogueBox,
+  );
   if (offered.length === 0) return { ...about, ...nothing, from: "none", unmeasured: ["inside"] };
   const choice = chooseBox(
     offered.map((one): CatalogueBox => {
@@ -172,13 +180,9 @@ function unmeasured({ bossM, lidLipM }: BoxForm): BoxFigures["unmeasured"] {
   ];
 }
 
-const holeOf = ({ name, on, atM, holeM }: NonNullable<Enclosure["holes"]>[number]): OwnHole => ({
-  id: name,
-  on,
-  x: mm(atM[0]),
-  y: mm(atM[1]),
-  holeMm: mm(holeM),
-});
+const placeOf = ({ name, on, atM }: EntryPlace): EntryAt => ({ id: name, on, x: mm(atM[0]), y: mm(atM[1]) });
+
+const holeOf = ({ holeM, ...at }: BoxHole): OwnHole => ({ ...placeOf(at), holeMm: mm(holeM) });
 
 function entryOf({ name, holeM, acrossM, on, spanner }: NonNullable<Enclosure["fittings"]>[number]): Entry {
   const holeMm = mm(holeM);

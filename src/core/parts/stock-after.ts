@@ -56,19 +56,20 @@ export function stockEdits(plan: Pick<Plan, "stockWire" | "stockParts">, after: 
     .map(
       ({ item, count }): Edit => ({ edit: "set field", at: "stock", field: `parts / ${item}`, to: count }),
     );
-  const wire = after.wire.map(wireText);
-  const same = JSON.stringify(wire) === JSON.stringify(plan.stockWire.map(wireText));
+  const wire = after.wire.map((line) => wireText(line));
+  const same = JSON.stringify(wire) === JSON.stringify(plan.stockWire.map((line) => wireText(line)));
   return same
     ? parts
     : [{ edit: "set field", at: "stock", field: "wire", to: `[${wire.join(", ")}]` }, ...parts];
 }
 
-function wireText({ size, cores, colour, lengthM, kind, count }: StockWire): string {
+/** A line of `stock: wire`, as it stands in a plan. */
+export function wireText({ size, cores, colour, lengthM, kind, count }: StockWire, unit = "m"): string {
   const keys = [
     `size: ${size.key}`,
     `cores: ${cores}`,
     ...(colour === undefined ? [] : [`colour: ${JSON.stringify(colour)}`]),
-    `length: ${writeQuantity(lengthM, "m")}`,
+    `length: ${writeQuantity(lengthM, unit)}`,
     ...(kind === "offcut" ? [] : [`kind: ${kind}`]),
     ...(count === 1 ? [] : [`count: ${count}`]),
   ];

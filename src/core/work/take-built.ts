@@ -1,3 +1,4 @@
+import { entryKey } from "../box/layout.js";
 import type { Edit } from "../plan/edits/edit.js";
 import { keyText } from "../plan/edits/value.js";
 import { writeQuantity } from "../quantity/write.js";
@@ -56,7 +57,7 @@ export function takeBuiltEdits(input: WorkInput): Edit[] {
     if (known === undefined || known.holes !== undefined) return [];
     const holes = list.map(
       ({ run, on, atM, holeM }) =>
-        `${keyText(run.replaceAll(" / ", ", "))}: {on: ${on}, at: [${atM.map((m) => writeQuantity(m, "mm", 5)).join(", ")}], hole: ${writeQuantity(holeM, "mm", 5)}}`,
+        `${keyText(entryKey(run))}: {on: ${on}, at: [${atM.map((m) => writeQuantity(m, "mm", 5)).join(", ")}], hole: ${writeQuantity(holeM, "mm", 5)}}`,
     );
     return [{ edit: "set field", at: box, field: "holes", to: `{${holes.join(", ")}}` }];
   });

@@ -1,9 +1,5 @@
 import { netlistOf } from "../../core/circuit/netlist.js";
 import type { Whole } from "../../core/layout-figures.js";
-import { writeLoadTable } from "../../core/parts/tables/load-table.js";
-import { loadRows, priceRows, stockRows } from "../../core/parts/tables/plan-tables.js";
-import { writePriceTable } from "../../core/parts/tables/price-table.js";
-import { writeStockTable } from "../../core/parts/tables/stock-table.js";
 import type { FaceName } from "../../core/plan/model/layout.js";
 import type { Shows } from "../../core/plan/model/plan.js";
 import { benchOf } from "../../core/proving/bench-network.js";
@@ -16,8 +12,8 @@ import { type PdfFonts, pdfDocument } from "../../drawing/writers/pdf.js";
 import { svgSheet } from "../../drawing/writers/svg.js";
 import { faceWords } from "../../words/template-words.js";
 import { type Apart, packetPdf, singleSheets } from "../packet.js";
-
-export type PlanTable = "loads" | "stock" | "prices";
+import type { PlanTable } from "./table-names.js";
+import { planTable } from "./tables.js";
 
 /** One file out of a plan. Whatever face asks for it, it has the same bytes. */
 export type FileWanted =
@@ -133,7 +129,7 @@ export async function makeFile(
         : textFile(ending, "image/vnd.dxf", dxfSheet(sheet));
     }
     case "table":
-      return textFile(` ${wanted.table}.csv`, "text/csv", tableText(wanted.table, { figures, layout }));
+      return textFile(` ${wanted.table}.csv`, "text/csv", planTable(wanted.table, whole));
     default:
       return wanted satisfies never;
   }
@@ -148,19 +144,6 @@ function sheetNamed(whole: Whole, shows: Shows, title: string) {
       `a sheet of ${sheets.map((sheet) => sheet.title).join(", ")} required, got ${title}`,
     );
   return found;
-}
-
-function tableText(table: PlanTable, { figures, layout }: Pick<Whole, "figures" | "layout">): string {
-  switch (table) {
-    case "loads":
-      return writeLoadTable(loadRows(figures.plan));
-    case "stock":
-      return writeStockTable(stockRows(figures.plan.source));
-    case "prices":
-      return writePriceTable(priceRows(figures.plan.source, layout.parts));
-    default:
-      return table satisfies never;
-  }
 }
 
 function textFile(ending: string, type: string, text: string): MadeFile {

@@ -1,6 +1,7 @@
-import { readPlan } from "../../core/plan/read.js";
+import { readPlan } from "../../core/plan/read-text.js";
 import { decodeUtf8 } from "../../core/plan/source/decode.js";
 import { limits } from "../../core/plan/source/limits.js";
+import { withReader } from "./full-reader.js";
 import type { ReadOnly } from "./plan-state.js";
 import { putOnShelf } from "./put-on-shelf.js";
 import { shelf } from "./shelf.js";
@@ -24,7 +25,7 @@ export async function openFile(file: File, handle?: FileSystemFileHandle): Promi
   const decoded = decodeUtf8(bytes);
   const text = decoded.ok ? decoded.text.replace(byteOrderMark, "") : new TextDecoder().decode(bytes);
   const about = { did: "made", from: "file", name: file.name } as const;
-  const read = readPlan(text);
+  const read = await withReader(() => readPlan(text));
   if (!decoded.ok || !read.ok) {
     const newer = !read.ok && read.problems.some(({ code }) => code === "newer format");
     const readOnly: ReadOnly = { because: newer ? "newer" : "damaged" };

@@ -1,4 +1,6 @@
+import { afterFigures } from "./after-figures.js";
 import { FigureMaker } from "./figures/figure-maker.js";
+import { bringReader, withReader } from "./full-reader.js";
 import { databaseKeeper, type Keeper } from "./keep/keeper.js";
 import { PlanStore } from "./plan-store.js";
 import { shelf, tabs } from "./shelf.js";
@@ -19,7 +21,10 @@ export async function openStore(id: string): Promise<Opened> {
   if (!keeper || !stored) return nothing;
   const figures = new FigureMaker();
   const tellTabs = () => tabs.tell({ plan: id });
-  const store = new PlanStore(stored, { keeper, figures, tellTabs, now: Date.now }, unkept?.readOnly);
+  const store = await withReader(
+    () => new PlanStore(stored, { keeper, figures, tellTabs, now: Date.now }, unkept?.readOnly),
+  );
+  const stopWaiting = afterFigures(store, () => void bringReader().catch(() => undefined));
   const stopListening = tabs.listen(({ plan }) => {
     if (plan === id) void store.follow();
   });
@@ -35,6 +40,7 @@ export async function openStore(id: string): Promise<Opened> {
   return {
     store,
     close: () => {
+      stopWaiting();
       stopListening();
       document.removeEventListener("visibilitychange", onShow);
       removeEventListener("beforeunload", onLeave);

@@ -1,8 +1,9 @@
-import { type Edited, editSound } from "../../core/plan/edits/apply.js";
 import type { Edit } from "../../core/plan/edits/edit.js";
-import { type ReadPlan, readPlan } from "../../core/plan/read.js";
+import { type Edited, editSound } from "../../core/plan/edits/edit-sound.js";
+import { type ReadPlan, readPlan } from "../../core/plan/read-text.js";
 import type { FigureMaker } from "./figures/figure-maker.js";
 import type { FiguresOutcome } from "./figures/messages.js";
+import { doWithReader } from "./full-reader.js";
 import { History } from "./keep/history.js";
 import type { Keeper } from "./keep/keeper.js";
 import type { StoredPlan } from "./keep/plans.js";
@@ -30,6 +31,7 @@ export class PlanStore {
   private readonly history: History;
   private current: PlanState;
 
+  /** @throws FullYamlMissing where the text shown wants the full reader; nothing has begun then. */
   constructor(
     stored: StoredPlan,
     private readonly parts: PlanStoreParts,
@@ -121,7 +123,7 @@ export class PlanStore {
   /** Takes a whole text, sound or not, as typed by hand. */
   setText(text: string): void {
     if (this.current.readOnly || text === this.current.text) return;
-    this.change(text, readPlan(text), { did: "text" });
+    doWithReader(() => this.change(text, readPlan(text), { did: "text" }));
   }
 
   undo(): void {
@@ -136,7 +138,7 @@ export class PlanStore {
   restore(step: number): void {
     const text = this.history.textOf(step);
     if (this.current.readOnly || text === undefined || text === this.current.text) return;
-    this.change(text, readPlan(text), { did: "restore", step });
+    doWithReader(() => this.change(text, readPlan(text), { did: "restore", step }));
   }
 
   /** The text of any state of the history. */

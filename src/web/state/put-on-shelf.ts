@@ -1,4 +1,5 @@
-import { readPlan } from "../../core/plan/read.js";
+import { readPlan } from "../../core/plan/read-text.js";
+import { withReader } from "./full-reader.js";
 import { makePlan } from "./keep/plans.js";
 import type { PlanRecord, StepAbout } from "./keep/records.js";
 import { shelf, tabs } from "./shelf.js";
@@ -12,7 +13,7 @@ export async function putOnShelf(
   const state = await shelf();
   if (state.is !== "open") return undefined;
   void askToPersist();
-  const read = readPlan(text);
+  const read = await withReader(() => readPlan(text));
   const name = read.ok ? read.plan.name : fallbackName;
   const record = await makePlan(state.database, { name, text, about, at: Date.now() });
   tabs.tell({ plan: record.id });

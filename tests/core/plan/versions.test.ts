@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import "../../../src/core/plan/read.js";
 import { openDocument } from "../../../src/core/plan/source/open.js";
 import { entryOf } from "../../../src/core/plan/source/written.js";
 import { bringUpToDate, type FormatStep } from "../../../src/core/plan/versions/version.js";

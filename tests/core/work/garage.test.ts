@@ -1,8 +1,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { workOut } from "../../../src/core/figures.js";
-import { applyEdits, editSound } from "../../../src/core/plan/edits/apply.js";
+import { applyEdits } from "../../../src/core/plan/edits/apply.js";
 import type { Edit } from "../../../src/core/plan/edits/edit.js";
+import { editSound } from "../../../src/core/plan/edits/edit-sound.js";
 import { readPlan } from "../../../src/core/plan/read.js";
 import { readMoment } from "../../../src/core/quantity/moments.js";
 import { nextStep, planWork, type WorkFigures } from "../../../src/core/work/plan-work.js";

@@ -1,5 +1,3 @@
-import { isMap, isScalar, parseDocument } from "yaml";
-import { yamlOptions } from "../source/compose.js";
 import type { Path } from "../source/problem.js";
 import type { Written } from "../source/written.js";
 import type { Step } from "./step.js";
@@ -88,24 +86,4 @@ export function sameMeaning(a: Meaning, b: Meaning): boolean {
     const [otherKey, other] = others[index] ?? ["", ""];
     return key === otherKey && sameMeaning(value, other);
   });
-}
-
-/** The same steps by the YAML library, for writing that the splicer does not know; it may lay out the file anew. */
-export function rewriteSteps(text: string, steps: readonly Step[]): string | undefined {
-  const document = parseDocument(text, yamlOptions);
-  for (const { path, ...step } of steps) {
-    const last = path.at(-1);
-    const parent = path.length > 1 ? document.getIn(path.slice(0, -1), true) : document.contents;
-    if (last === undefined) return undefined;
-    if (step.do === "set") document.setIn(path, parseDocument(step.to, yamlOptions).contents);
-    else if (step.do === "remove") document.deleteIn(path);
-    else {
-      const pair = isMap(parent)
-        ? parent.items.find(({ key }) => isScalar(key) && key.source === last)
-        : undefined;
-      if (pair === undefined) return undefined;
-      pair.key = document.createNode(step.to);
-    }
-  }
-  return document.toString({ lineWidth: 0 });
 }

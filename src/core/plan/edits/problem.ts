@@ -13,7 +13,9 @@ export interface EditProblem {
     | "bad value"
     | "shared value"
     | "result unsound"
-    | "not possible";
+    | "not possible"
+    /** Wants the full YAML reader, and the page has not fetched it yet. */
+    | "reader on its way";
   readonly edit: Edit;
   readonly nearest?: string;
   /** Of the plan before (`plan unsound`) or after the edit (`result unsound`). */

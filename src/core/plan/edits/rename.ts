@@ -3,6 +3,7 @@ import type { Path } from "../source/problem.js";
 import type { Written } from "../source/written.js";
 import { located } from "./field.js";
 import type { Locator } from "./locate.js";
+import { boxRenameSteps } from "./rename-boxes.js";
 import { hullRenameSteps } from "./rename-hull.js";
 import { workRenameSteps } from "./rename-work.js";
 import type { Step } from "./step.js";
@@ -28,6 +29,7 @@ export function renameSteps(locator: Locator, at: string, to: string): Steps {
       const now = renamed(text, run);
       if (now !== text) steps.push({ do: "set", path, to: keyText(now) });
     }
+  steps.push(...boxRenameSteps(locator, location.kind, (text) => renamed(text, undefined)));
   steps.push(...workRenameSteps(locator, recordRenamer(location.kind, old, to)));
   return [...steps, { do: "rename", path: location.path, to }];
 }

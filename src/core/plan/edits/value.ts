@@ -1,5 +1,5 @@
-import { isScalar, parseDocument } from "yaml";
-import { yamlOptions } from "../source/compose.js";
+import { theFullYaml } from "../source/full.js";
+import { readQuickValue } from "../source/quick.js";
 
 const plain = /^(?:[^\s\-?:,[\]{}#&*!|>'"%@`]|-(?=[^\s,[\]{}#:]))[^,[\]{}#:\n]*(?::(?=\d)[^,[\]{}#:\n]*)*$/;
 const maxLength = 20_000;
@@ -24,9 +24,6 @@ export function keyText(text: string): string {
 }
 
 function soundFlow(text: string): boolean {
-  const document = parseDocument(text, yamlOptions);
-  const { contents } = document;
-  if (document.errors.length > 0 || document.warnings.length > 0 || contents === null) return false;
-  // nothing may follow the value, not even a comment: it would swallow what stands behind it
-  return contents.range[1] === text.length && (!isScalar(contents) || typeof contents.value === "string");
+  const quick = readQuickValue(text);
+  return quick === undefined ? theFullYaml().isValue(text) : true;
 }

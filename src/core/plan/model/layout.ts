@@ -39,6 +39,13 @@ export interface BoxHole {
   readonly holeM: number;
 }
 
+/** Where an entry shall lie: `{on: down, at: [40 mm, 35 mm]}`; its hole follows from what goes through. */
+export interface EntryPlace {
+  readonly name: string;
+  readonly on: FaceName;
+  readonly atM: readonly [alongM: number, fromBaseM: number];
+}
+
 /** Something screwed to the base: `{size: [85 mm, 40 mm, 35 mm], room: 10 mm}`. */
 export interface BoxContent {
   readonly name: string;
@@ -61,6 +68,10 @@ export interface BoxFitting {
 export interface Enclosure extends BoxForm {
   /** Given: the box is drilled already, and its cables take these holes. */
   readonly holes?: readonly BoxHole[];
+  /** Entries whose place the owner has chosen; the others find theirs. */
+  readonly entries?: readonly EntryPlace[];
+  /** Which box of the catalogue it is. Left out, with no inside given: the cheapest that does. */
+  readonly catalogueBox?: string;
   readonly contents?: readonly BoxContent[];
   readonly fittings?: readonly BoxFitting[];
   readonly glands?: "metric" | "pg";

@@ -1,7 +1,7 @@
 import { readQuantity } from "../../quantity/read.js";
 import { usualMainDevice } from "../complete/main-device.js";
 import { keyText, valueText } from "../edits/value.js";
-import { readPlan } from "../read.js";
+import { readPlan } from "../read-text.js";
 import type { ReadProblem } from "../source/problem.js";
 import type { NewGear, NewPlanAnswers } from "./answers.js";
 import { newOuting } from "./new-outing.js";

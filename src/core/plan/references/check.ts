@@ -88,7 +88,19 @@ class References {
     };
     through("boxes", this.plan.boxes);
     through("panels", this.plan.panels);
+    this.checkCatalogue("boxes", this.plan.boxes);
+    this.checkCatalogue("panels", this.plan.panels);
     through("batteries", this.plan.batteries);
+  }
+
+  private checkCatalogue(section: string, things: readonly { name: string; catalogueBox?: string }[]): void {
+    const known = this.plan.catalogue.map(({ name }) => name);
+    for (const { name, catalogueBox: box } of things)
+      if (box !== undefined && !known.includes(box))
+        this.tell("not one of", [section, name, "catalogue box"], box, {
+          expected: { kind: "choice", of: known },
+          ...nearest(box, known),
+        });
   }
 
   private checkWaypoint(name: string, path: Path): void {

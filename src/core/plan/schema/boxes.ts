@@ -4,6 +4,7 @@ import {
   type BoxFitting,
   type BoxHole,
   type CatalogueBox,
+  type EntryPlace,
   faceNames,
 } from "../model/layout.js";
 import type { JunctionBox } from "../model/supply.js";
@@ -41,6 +42,12 @@ export const hole = fields("a hole", {
 });
 const holes: Shape<readonly BoxHole[]> = named(hole);
 
+export const entryPlace = fields("a place of an entry", {
+  on: required("on", face, "Face it is in."),
+  atM: required("at", two(metres), "Along the face from its left inner corner, and up from the base."),
+});
+const entries: Shape<readonly EntryPlace[]> = named(entryPlace);
+
 export const content = fields("a thing inside", {
   sizeM: required("size", measures, "Across, up the base, and tall."),
   roomM: optional("room", metres, "Working room around it."),
@@ -62,6 +69,16 @@ export const enclosure = {
   insideM: optional("inside", measures, "Inside: across, up (or back, on a floor), from base to lid."),
   ...form,
   holes: optional("holes", holes, "Holes it has already, by name: cables take these and none is drilled."),
+  entries: optional(
+    "entries",
+    entries,
+    "Where entries shall be, by the name of the run or fitting; the others find their own place.",
+  ),
+  catalogueBox: optional(
+    "catalogue box",
+    text,
+    "Which box of the `box catalogue` it is; left out, with no `inside`: the cheapest that does.",
+  ),
   contents: optional("contents", contents, "What is screwed to its base, by name."),
   fittings: optional("fittings", fittings, "Entries that are no glands, by name: vent, drain, switch, plug."),
   glands: optional("glands", choice(["metric", "pg"]), "Series of its glands."),

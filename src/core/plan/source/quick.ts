@@ -1,4 +1,4 @@
-import { FlowReader, Keys, NotPlain } from "./quick-flow.js";
+import { FlowReader, Keys, NotPlain, PastLimit } from "./quick-flow.js";
 import type { Written, WrittenEntry, WrittenScalar, WrittenSection } from "./written.js";
 
 /** Signs that only the full YAML reader weighs: tabs, other line breaks and what cannot be seen. */
@@ -17,6 +17,22 @@ export function readQuick(text: string): WrittenSection | undefined {
     return new QuickReader(text).document();
   } catch (error) {
     if (error instanceof NotPlain) return undefined;
+    throw error;
+  }
+}
+
+/**
+ * One value as it would stand on a line of a plan: a word, a quoted word, `{ }` or `[ ]`.
+ * @returns undefined where only the full reader can say.
+ */
+export function readQuickValue(text: string): Written | undefined {
+  if (unusual.test(text)) return undefined;
+  try {
+    const reader = new FlowReader(text);
+    const value = /^[[{]/.test(text) ? reader.collection(-1, 0) : reader.scalar(false);
+    return reader.at === text.length ? value : undefined;
+  } catch (error) {
+    if (error instanceof NotPlain || error instanceof PastLimit) return undefined;
     throw error;
   }
 }

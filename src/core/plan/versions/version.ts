@@ -1,5 +1,5 @@
-import { type Document, parseDocument } from "yaml";
-import { yamlOptions } from "../source/compose.js";
+import type { Document } from "yaml";
+import { theFullYaml } from "../source/full.js";
 import { type Opened, openDocument, type PlanDocument } from "../source/open.js";
 import type { ReadProblem } from "../source/problem.js";
 import { entryOf } from "../source/written.js";
@@ -28,16 +28,12 @@ export function bringUpToDate(
   const from = versionOf(document);
   if (from === undefined || from === newest) return { ok: true, opened };
   if (from > newest) return refused(opened, "newer format", from, newest);
-  const needed = Array.from({ length: newest - from }, (_, index) =>
-    steps.find((step) => step.from === from + index),
-  );
-  if (needed.some((step) => step === undefined)) return refused(opened, "no such format", from, newest);
-  const yaml = parseDocument(document.text, yamlOptions);
-  for (const step of needed) {
-    step?.change(yaml);
-    yaml.set("skiffloom", Number(yaml.get("skiffloom")) + 1);
-  }
-  const migrated = openDocument(yaml.toString({ lineWidth: 0 }));
+  const needed = Array.from(
+    { length: newest - from },
+    (_, index) => steps.find((step) => step.from === from + index) ?? [],
+  ).flat();
+  if (needed.length < newest - from) return refused(opened, "no such format", from, newest);
+  const migrated = openDocument(theFullYaml().migrate(document.text, needed));
   return migrated.ok ? { ok: true, opened: migrated, migratedFrom: from } : migrated;
 }
 

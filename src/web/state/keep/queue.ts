@@ -1,4 +1,5 @@
-import { readPlan } from "../../../core/plan/read.js";
+import { readPlan } from "../../../core/plan/read-text.js";
+import { withReader } from "../full-reader.js";
 import type { Keeping, Notice } from "../plan-state.js";
 import { mergeTexts } from "../text/merge.js";
 import type { History } from "./history.js";
@@ -130,7 +131,7 @@ export class Queue {
   private async doKeep(job: Extract<Job, { do: "keep" }>): Promise<void> {
     const { about, name } = job;
     for (;;) {
-      const after = this.onTop(job);
+      const after = await withReader(() => this.onTop(job));
       const kept = await this.parts.keeper.keep({
         head: this.record.head,
         at: this.parts.now(),
@@ -169,7 +170,7 @@ export class Queue {
       direction === "undo" ? this.parts.history.step(head)?.parent : this.parts.history.next(head, tip);
     const text = to === undefined || to === 0 ? undefined : this.parts.history.textOf(to);
     if (to === undefined || text === undefined) return this.done({});
-    const read = readPlan(text);
+    const read = await withReader(() => readPlan(text));
     const kept = await this.parts.keeper.move({
       from: head,
       to,
@@ -202,6 +203,8 @@ export class Queue {
     const text = this.parts.history.textOf(newer.record.head);
     if (text === undefined)
       throw new RangeError(`the text of step ${newer.record.head} can't be put together`);
+    // whoever hears of the text reads it on the spot
+    await withReader(() => readPlan(text));
     this.record = newer.record;
     this.text = text;
     return newer.moments;

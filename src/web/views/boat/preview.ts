@@ -42,11 +42,17 @@ export class Preview {
   private timer: ReturnType<typeof setTimeout> | undefined;
 
   private closed = false;
+  private ready: Promise<void> | undefined;
 
   constructor(private readonly store: PlanStore) {}
 
-  /** Fetches what is needed in the frame, and starts the worker, before the first thing is taken in the hand. */
-  async getReady(): Promise<void> {
+  /** Fetches what is needed in the frame before the first thing is taken in the hand, or at the latest then. */
+  getReady(): Promise<void> {
+    this.ready ??= this.fetchFigures();
+    return this.ready;
+  }
+
+  private async fetchFigures(): Promise<void> {
     const [{ workOutHeld }, { rememberingSolver }] = await Promise.all([
       import("../../../core/held-figures.js"),
       import("../../../core/circuit/solve/solve.js"),
@@ -68,6 +74,7 @@ export class Preview {
   }
 
   follow(step: Step): void {
+    void this.getReady();
     this.step = step;
     this.inFrame(step);
     clearTimeout(this.timer);

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from "react";
+import { afterFigures } from "../../state/after-figures.js";
 import type { PlanStore } from "../../state/plan-store.js";
 import { Preview } from "./preview.js";
 
@@ -8,8 +9,11 @@ export function usePreview(store: PlanStore): Pick<Preview, "follow" | "stop"> {
   preview.current ??= new Preview(store);
   const { current } = preview;
   useEffect(() => {
-    current.getReady();
-    return () => current.close();
-  }, [current]);
+    const letBe = afterFigures(store, () => void current.getReady());
+    return () => {
+      letBe();
+      current.close();
+    };
+  }, [current, store]);
   return current;
 }

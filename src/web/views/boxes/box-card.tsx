@@ -2,19 +2,20 @@ import { useState } from "react";
 import { checkEntries, type EntryFault } from "../../../core/box/check-entries.js";
 import { type Placed, usualRoom } from "../../../core/box/entry-rules.js";
 import type { BoxFigures } from "../../../core/box/plan-boxes.js";
-import { boxProblemWords, drillWords, mmWords } from "../../../words/layout-words.js";
-import { usePlan, usePlanStore, useWords } from "../../app/context.js";
+import { boxProblemWords, caliperWords, drillWords, holeWords } from "../../../words/layout-words.js";
+import { usePlan, usePlanStore, useShows, useWords } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
 import { refusalOf } from "../../parts/edit-words.js";
 import { LevelMark } from "../../parts/level-mark.js";
 import { FaceView } from "./face-view.js";
-import { placeEdits } from "./place-edits.js";
+import { placeAgainEdits, placeEdits } from "./place-edits.js";
 
 /** One box: how it is made, its faces, what binds, its holes as a table, the order of drilling. */
 export function BoxCard({ box }: { box: BoxFigures }) {
   const words = useWords();
   const store = usePlanStore();
   const [, select] = useSelection();
+  const shows = useShows();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const [tried, setTried] = useState<{ of: BoxFigures; entry: Placed }>();
   const [refused, setRefused] = useState<string>();
@@ -23,7 +24,7 @@ export function BoxCard({ box }: { box: BoxFigures }) {
   const entries = layout?.entries.map((entry) => (entry.id === draft?.id ? draft : entry)) ?? [];
   const faults =
     layout && body ? (draft ? checkEntries(layout.faces, entries, body, usualRoom) : layout.faults) : [];
-  const movable = !readOnly && (box.from === "own" || box.from === "drilled");
+  const movable = !readOnly;
   const make = (edits: ReturnType<typeof placeEdits>) => setRefused(refusalOf(store.edit(edits), words));
   const take = (entry: Placed) => {
     setTried({ of: box, entry });
@@ -47,8 +48,9 @@ export function BoxCard({ box }: { box: BoxFigures }) {
       </h3>
       {body ? (
         <p>
-          {words.boxes.inside} {[body.widthMm, body.heightMm, body.depthMm].map(mmWords).join(" × ")},{" "}
-          {words.boxes.wall} {mmWords(body.wallMm)}, {body.material}
+          {words.boxes.inside}{" "}
+          {[body.widthMm, body.heightMm, body.depthMm].map((mm) => caliperWords(mm, shows)).join(" × ")},{" "}
+          {words.boxes.wall} {caliperWords(body.wallMm, shows)}, {body.material}
         </p>
       ) : (
         <p>{words.boxes.tellInside}</p>
@@ -92,13 +94,9 @@ export function BoxCard({ box }: { box: BoxFigures }) {
             </p>
           )}
           <Faults faults={faults} />
-          {box.from === "catalogue" && <p className="hint">{words.boxes.fixedHint}</p>}
-          {box.from === "drilled" && !readOnly && (
-            <button
-              type="button"
-              className="quiet"
-              onClick={() => make([{ edit: "remove field", at: box.box, field: "holes" }])}
-            >
+          {box.from === "catalogue" && !box.byHand && <p className="hint">{words.boxes.catalogueHint}</p>}
+          {box.byHand && !readOnly && (
+            <button type="button" className="quiet" onClick={() => make(placeAgainEdits(box))}>
               {words.boxes.placeAgain}
             </button>
           )}
@@ -121,6 +119,7 @@ export function BoxCard({ box }: { box: BoxFigures }) {
 
 function Faults({ faults }: { faults: readonly EntryFault[] }) {
   const words = useWords().boxes;
+  const shows = useShows();
   if (faults.length === 0) return <p role="status">{words.noFault}</p>;
   return (
     <div role="status">
@@ -139,7 +138,7 @@ function Faults({ faults }: { faults: readonly EntryFault[] }) {
               )}
               {fault.figureMm !== undefined &&
                 fault.limitMm !== undefined &&
-                ` (${words.has(mmWords(fault.figureMm), mmWords(fault.limitMm))})`}
+                ` (${words.has(caliperWords(fault.figureMm, shows), caliperWords(fault.limitMm, shows))})`}
               {fault.crackRisk && `; ${words.crack}`}
             </span>
           </li>
@@ -151,6 +150,7 @@ function Faults({ faults }: { faults: readonly EntryFault[] }) {
 
 function Holes({ entries }: { entries: readonly Placed[] }) {
   const words = useWords().boxes;
+  const shows = useShows();
   return (
     <details>
       <summary>{words.table}</summary>
@@ -178,9 +178,9 @@ function Holes({ entries }: { entries: readonly Placed[] }) {
                   <bdi>{id}</bdi>
                 </th>
                 <td>{words.faces[on]}</td>
-                <td className="number">{mmWords(holeMm)}</td>
-                <td className="number">{mmWords(x)}</td>
-                <td className="number">{mmWords(y)}</td>
+                <td className="number">{holeWords(holeMm, shows)}</td>
+                <td className="number">{caliperWords(x, shows)}</td>
+                <td className="number">{caliperWords(y, shows)}</td>
               </tr>
             ))}
           </tbody>

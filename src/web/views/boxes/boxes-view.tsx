@@ -1,4 +1,4 @@
-import { usePlan, useWords } from "../../app/context.js";
+import { usePlan, useShows, useWords } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
 import { useLayout } from "../../print/use-layout.js";
 import { BoxCard } from "./box-card.js";
@@ -6,6 +6,7 @@ import { BoxCard } from "./box-card.js";
 /** Boxes and cased panels: their faces at scale with holes, clearances, and what binds. */
 export function View() {
   const words = useWords();
+  const { lengths } = useShows();
   const sound = usePlan(({ reading }) => reading.ok);
   const { layout, fresh, fault } = useLayout();
   return (
@@ -17,7 +18,7 @@ export function View() {
       {layout?.boxes.length === 0 && <p>{words.boxes.none}</p>}
       {layout && layout.boxes.length > 0 && (
         <p className="hint" id="boxes-hint">
-          {words.boxes.hint}
+          {words.boxes.hint(words.boxes.nudges[lengths])}
         </p>
       )}
       {layout?.boxes.map((box) => (

@@ -2,8 +2,8 @@ import { type KeyboardEvent, type PointerEvent, useRef } from "react";
 import type { EntryFault } from "../../../core/box/check-entries.js";
 import { type Placed, windowOf } from "../../../core/box/entry-rules.js";
 import type { BoxBody, Face } from "../../../core/box/face.js";
-import { mmWords } from "../../../words/layout-words.js";
-import { useWords } from "../../app/context.js";
+import { caliperWords, holeWords } from "../../../words/layout-words.js";
+import { useShows, useWords } from "../../app/context.js";
 
 interface FaceProps {
   readonly face: Face;
@@ -26,6 +26,7 @@ const fixedRole = { role: "img" } as const;
 /** One face at scale, seen from outside with the lid above: holes, what their nuts cover, and where the one in hand may lie. */
 export function FaceView({ face, body, entries, faults, movable, onTry, onTake, onLeave }: FaceProps) {
   const words = useWords().boxes;
+  const shows = useShows();
   const drawing = useRef<SVGSVGElement>(null);
   const held = useRef<{ from: Placed; x: number; y: number; now: Placed; moved: boolean }>(undefined);
   const wide = face.lengthMm + 2 * edgeMm;
@@ -52,8 +53,8 @@ export function FaceView({ face, body, entries, faults, movable, onTry, onTake, 
     const step = steps[event.key];
     if (!step) return;
     event.preventDefault();
-    const far = event.shiftKey ? 5 : 1;
-    onTake({ ...entry, ...within(face, entry.x + step[0] * far, entry.y + step[1] * far) });
+    const byMm = nudgeMm[shows.lengths][event.shiftKey ? "far" : "near"];
+    onTake({ ...entry, ...within(face, entry.x + step[0] * byMm, entry.y + step[1] * byMm) });
   };
   const hands = (entry: Placed) => ({
     onPointerDown: (event: PointerEvent<SVGGElement>) => {
@@ -116,7 +117,12 @@ export function FaceView({ face, body, entries, faults, movable, onTry, onTake, 
               data-bad={bad}
               data-movable={movable}
               {...(movable ? movableRole : fixedRole)}
-              aria-label={words.entry(entry.id, mmWords(entry.holeMm), mmWords(entry.x), mmWords(entry.y))}
+              aria-label={words.entry(
+                entry.id,
+                holeWords(entry.holeMm, shows),
+                caliperWords(entry.x, shows),
+                caliperWords(entry.y, shows),
+              )}
               aria-describedby="boxes-hint"
               {...hands(entry)}
             >
@@ -141,6 +147,12 @@ export function FaceView({ face, body, entries, faults, movable, onTry, onTake, 
     </figure>
   );
 }
+
+/** What an arrow key moves a hole by, and with Shift [mm]. */
+const nudgeMm = {
+  millimetres: { near: 1, far: 5 },
+  inches: { near: 25.4 / 32, far: 25.4 / 8 },
+} as const;
 
 const steps: Readonly<Record<string, readonly [number, number]>> = {
   ArrowLeft: [-1, 0],

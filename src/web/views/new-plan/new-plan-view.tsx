@@ -5,6 +5,7 @@ import { usePreferences, useWords } from "../../app/context.js";
 import { goTo } from "../../app/place.js";
 import { Mark } from "../../parts/mark.js";
 import { PlaceLink } from "../../parts/place-link.js";
+import { withReader } from "../../state/full-reader.js";
 import { openText } from "../start/open-text.js";
 import { BatteryQuestions } from "./battery-questions.js";
 import { BoatQuestions } from "./boat-questions.js";
@@ -21,7 +22,7 @@ export default function NewPlanView() {
   const change = (part: Partial<Draft>) => setDraft((now) => ({ ...now, ...part }));
   const make = async () => {
     const faults = gearFaults(draft, words.asking);
-    const made = newPlanText(answersOf(draft));
+    const made = await withReader(() => newPlanText(answersOf(draft)));
     if (!made.ok) faults.push(...made.problems.map(readProblemLine));
     setProblems(faults);
     if (faults.length > 0 || !made.ok) return;

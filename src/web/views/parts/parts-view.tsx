@@ -1,9 +1,11 @@
 import { useState } from "react";
+import { boughtEdits } from "../../../core/parts/bought.js";
 import type { LayoutFigures } from "../../../core/parts/layout-types.js";
 import { partKinds } from "../../../core/parts/parts-list.js";
 import { moneyWords } from "../../../words/layout-words.js";
-import { usePlan, useShows, useWords } from "../../app/context.js";
+import { usePlan, usePlanStore, useShows, useWords } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
+import { refusalOf } from "../../parts/edit-words.js";
 import { ViewLink } from "../../parts/view-link.js";
 import { useLayout } from "../../print/use-layout.js";
 import { type BuyLine, buyLines, shelfLines } from "./buy-lines.js";
@@ -81,6 +83,13 @@ function Shopping({ layout }: { layout: LayoutFigures }) {
           </ul>
         </section>
       )}
+      {done > 0 && (
+        <Bought
+          layout={layout}
+          items={new Set(lines.filter(({ key }) => ticked.has(key)).map(({ item }) => item))}
+          onTaken={clear}
+        />
+      )}
       <footer className="row">
         <ViewLink view="gear">{words.parts.toStock}</ViewLink>
         {done > 0 && (
@@ -98,6 +107,34 @@ function Shopping({ layout }: { layout: LayoutFigures }) {
         )}
       </footer>
     </>
+  );
+}
+
+/** What is ticked goes into the plan as stock, so that it is known wherever the plan is opened. */
+function Bought(props: { layout: LayoutFigures; items: ReadonlySet<string>; onTaken: () => void }) {
+  const { layout, items, onTaken } = props;
+  const words = useWords();
+  const store = usePlanStore();
+  const plan = usePlan(({ reading, readOnly }) => (reading.ok && !readOnly ? reading.plan : undefined));
+  const [refused, setRefused] = useState<string>();
+  if (!plan) return null;
+  const take = () => {
+    const refusal = refusalOf(store.edit(boughtEdits(plan, layout.cuts.kinds, layout.parts, items)), words);
+    setRefused(refusal);
+    if (refusal === undefined) onTaken();
+  };
+  return (
+    <section className="bought">
+      <button type="button" className="main" onClick={take}>
+        {words.parts.bought(items.size)}
+      </button>
+      <p className="hint">{words.parts.boughtHint}</p>
+      {refused !== undefined && (
+        <p className="problem" role="alert" lang="en">
+          {refused}
+        </p>
+      )}
+    </section>
   );
 }
 

@@ -1,5 +1,6 @@
 import { useId, useState } from "react";
-import type { FileList, FileWanted, PlanTable } from "../../../packet/files/make-file.js";
+import type { FileList, FileWanted } from "../../../packet/files/make-file.js";
+import { planTables } from "../../../packet/files/table-names.js";
 import { usePlan, usePreferences, useShows, useWords } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
 import { Icon } from "../../parts/icon.js";
@@ -40,7 +41,6 @@ function Everything() {
 
 function Rest({ list, make, making }: { list: FileList; make: Make; making: Making }) {
   const words = useWords().print;
-  const tables: readonly PlanTable[] = ["loads", "stock", "prices"];
   return (
     <>
       <section>
@@ -55,7 +55,7 @@ function Rest({ list, make, making }: { list: FileList; make: Make; making: Maki
       <section>
         <h3>{words.tables}</h3>
         <div className="row">
-          {tables.map((table) => (
+          {planTables.map((table) => (
             <Get
               key={table}
               what={words.tableOf(words.tableNames[table])}

@@ -46,8 +46,11 @@ export const boxes = {
   with: (other: string) => `with ${other}`,
   has: (has: string, needs: string) => `${has}, needs ${needs}`,
   crack: "the wall may crack there",
-  hint: "Drag a hole, or choose it and move it with the arrow keys by 1 mm, with Shift by 5 mm. The ring is what its nut covers; the dotted line is where its middle may lie.",
-  fixedHint: "The box is chosen from the catalogue; tell its own inside to place holes by hand.",
+  hint: ({ near, far }: { near: string; far: string }) =>
+    `Drag a hole, or choose it and move it with the arrow keys by ${near}, with Shift by ${far}. The ring is what its nut covers; the dotted line is where its middle may lie.`,
+  nudges: { millimetres: { near: "1 mm", far: "5 mm" }, inches: { near: "1/32 in", far: "1/8 in" } },
+  catalogueHint:
+    "The box is the cheapest of those you would buy that does. Move a hole, and the plan keeps to this one.",
   entry: (name: string, hole: string, along: string, up: string) =>
     `${name}: hole ${hole}, ${along} along, ${up} up`,
   table: "Holes",

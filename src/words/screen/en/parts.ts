@@ -27,6 +27,10 @@ export const parts = {
   kinds,
   inBasket: (done: number, all: number) => `${done} of ${all} in the basket`,
   hideDone: "Only what is left to get",
+  bought: (count: number) =>
+    count === 1 ? "Bought: put it on the shelf" : `Bought: put all ${count} on the shelf`,
+  boughtHint:
+    "The plan then has it as stock and takes it from there. Undo takes it back. Until then the ticks are kept in this browser only.",
   clear: "Take all ticks away",
   clearSure: "Really? Tap again",
   total: "Total of what has a price",

@@ -41,8 +41,11 @@ export const boxes: ScreenWords["boxes"] = {
   with: (other) => `con ${other}`,
   has: (has, needs) => `${has}, hace falta ${needs}`,
   crack: "la pared puede rajarse ahí",
-  hint: "Arrastra un agujero, o elígelo y muévelo con las flechas de 1 en 1 mm, con Mayús de 5 en 5. El anillo es lo que tapa su tuerca; la línea de puntos, donde puede caer su centro.",
-  fixedHint: "La caja sale del catálogo; di su propio interior para colocar los agujeros a mano.",
+  hint: ({ near, far }) =>
+    `Arrastra un agujero, o elígelo y muévelo con las flechas ${near} cada vez, con Mayús ${far}. El anillo es lo que tapa su tuerca; la línea de puntos, donde puede caer su centro.`,
+  nudges: { millimetres: { near: "1 mm", far: "5 mm" }, inches: { near: "1/32 in", far: "1/8 in" } },
+  catalogueHint:
+    "La caja es la más barata que sirve entre las que comprarías. Mueve un agujero y el plan se queda con esta.",
   entry: (name, hole, along, up) => `${name}: agujero ${hole}, a ${along} de la esquina, a ${up} del fondo`,
   table: "Agujeros",
   hole: "Agujero",

@@ -24,6 +24,10 @@ export const parts: ScreenWords["parts"] = {
   },
   inBasket: (done, all) => `${done} de ${all} en la cesta`,
   hideDone: "Solo lo que falta",
+  bought: (count) =>
+    count === 1 ? "Comprado: ponlo en el estante" : `Comprado: pon los ${count} en el estante`,
+  boughtHint:
+    "El plan lo tiene entonces como existencias y lo toma de ahí. Deshacer lo devuelve. Hasta entonces las marcas están solo en este navegador.",
   clear: "Quitar todas las marcas",
   clearSure: "¿Seguro? Toca otra vez",
   total: "Total de lo que tiene precio",
