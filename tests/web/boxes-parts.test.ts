@@ -16,7 +16,7 @@ test("a hole of a panel is moved by keys and by hand: what binds is told, and th
   await openExample(page, "utility");
   await goToView(page, "boxes");
   const fresh = page.locator('.boxes[aria-busy="false"]');
-  const card = page.locator('.box-card:has(.entry[data-movable="true"])');
+  const card = page.locator('.box-card[aria-labelledby="box helm"]');
   await card.first().waitFor({ timeout: 120_000 });
   expect(await card.textContent()).toContain("Nothing binds");
   const hole = card.locator('.entry[data-entry="bilge cable"]');
@@ -25,7 +25,7 @@ test("a hole of a panel is moved by keys and by hand: what binds is told, and th
   await settled(page);
   await fresh.waitFor({ timeout: 120_000 });
   const said = await hole.getAttribute("aria-label");
-  expect(said).toMatch(/47\.6\smm along/);
+  expect(said).toMatch(/1\.87\sin along/);
 
   // Dragged onto its neighbour: the nuts touch, and it is told while one drags.
   const other = await card.locator('.entry[data-entry="lamp trunk"] .entry-hole').boundingBox();
@@ -41,7 +41,44 @@ test("a hole of a panel is moved by keys and by hand: what binds is told, and th
   await settled(page);
   await fresh.waitFor({ timeout: 120_000 });
   expect(await card.locator('.entry[data-bad="true"]').count()).toBeGreaterThan(0);
-  expect(await planText(page)).toMatch(/holes: .*bilge cable: \{on: down, at: \[\d+(\.\d+)? mm, /);
+  expect(await planText(page)).toMatch(/entries: .*bilge cable: \{on: down, at: \[\d+(\.\d+)? mm, /);
+  // it is still to be drilled: its template and the order of drilling stay
+  await card.getByText("Order of drilling").waitFor({ timeout: 120_000 });
+  await card.getByRole("button", { name: "Let them be placed again" }).click();
+  await settled(page);
+  await fresh.waitFor({ timeout: 120_000 });
+  expect(await planText(page)).not.toContain("bilge cable: {on:");
+});
+
+test("a box of the catalogue is laid out by hand too, in inches for whoever reads those", {
+  timeout,
+}, async () => {
+  const { page } = await visit(rig);
+  await openExample(page, "launch");
+  await goToView(page, "boxes");
+  const fresh = page.locator('.boxes[aria-busy="false"]');
+  const card = page.locator(".box-card").filter({ hasText: "chosen from what you would buy" }).first();
+  await card.waitFor({ timeout: 120_000 });
+  const hole = card.locator(".entry").first();
+  const metric = (await hole.getAttribute("aria-label")) ?? "";
+  expect(metric).toMatch(/hole [\d.]+\smm, [\d.]+\smm along/);
+  await page.getByRole("button", { name: "Settings" }).click();
+  await page.getByRole("radio", { name: "inches" }).check();
+  await page.keyboard.press("Escape");
+  await expect.poll(() => hole.getAttribute("aria-label")).toMatch(/\(0\.\d+\sin\), [\d.]+\sin along/);
+  const inches = (await hole.getAttribute("aria-label")) ?? "";
+  const alongMm = Number(/, ([\d.]+)\smm along/.exec(metric)?.[1]);
+  const alongIn = Number(/, ([\d.]+)\sin along/.exec(inches)?.[1]);
+  // the inch is 25.4 mm exactly (international yard and pound agreement of 1959, from memory); each is rounded as it is shown
+  expect(Math.abs(alongIn * 25.4 - alongMm)).toBeLessThan(0.05 + 0.127);
+  const [name = ""] = inches.split(":");
+  await hole.focus();
+  await page.keyboard.press("ArrowRight");
+  await settled(page);
+  await fresh.waitFor({ timeout: 120_000 });
+  const text = await planText(page);
+  expect(text).toContain("catalogue box:");
+  expect(text).toContain(`entries: {${name}: {on: `);
 });
 
 test("on a phone the list is ticked, the ticks outlast a reload, and only what is left is shown", {
@@ -67,4 +104,15 @@ test("on a phone the list is ticked, the ticks outlast a reload, and only what i
   expect(await page.locator(".basket-head").textContent()).toContain(`2 of ${all} in the basket`);
   await page.getByLabel("Only what is left to get").check();
   expect(await lines.count()).toBe(all - 2);
+
+  // bought: the plan has it as stock, wherever it is opened, and the list is shorter by it; undo brings it back
+  await page.getByRole("button", { name: "Bought: put all 2 on the shelf" }).click();
+  await settled(page);
+  await page.locator('.parts[aria-busy="false"]').waitFor({ timeout: 120_000 });
+  expect(await page.locator(".basket-head").textContent()).toContain(`0 of ${all - 2} in the basket`);
+  expect(await planText(page)).toMatch(/^stock:/m);
+  await page.locator(".undo button").first().click();
+  await settled(page);
+  await page.locator('.parts[aria-busy="false"]').waitFor({ timeout: 120_000 });
+  expect(await lines.count()).toBe(all);
 });

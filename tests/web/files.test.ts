@@ -97,6 +97,15 @@ test("where the browser has no file chooser a plan is downloaded, byte for byte,
   await settled(page);
   await page.getByRole("button", { name: "Tools" }).click();
   await page.getByText("The only copy is in this browser.").waitFor();
+  // what the browser itself says of keeping it is told there
+  const persisted = await page.evaluate(() => navigator.storage.persisted());
+  await page
+    .getByText(
+      persisted
+        ? "The browser has agreed not to clear it by itself."
+        : "The browser may clear it when it runs out of room.",
+    )
+    .waitFor();
   const [download] = await Promise.all([
     page.waitForEvent("download"),
     page.getByRole("button", { name: "Save a copy" }).click(),

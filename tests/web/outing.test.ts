@@ -1,7 +1,18 @@
 // An outing as a person plans it: drag, type, use the keys; the plan says it and the battery follows.
+import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { goToView, openExample, openRig, phone, planText, type Rig, settled, visit } from "./help.js";
+import {
+  goToView,
+  openExample,
+  openRig,
+  openText,
+  phone,
+  planText,
+  type Rig,
+  settled,
+  visit,
+} from "./help.js";
 
 let rig: Rig;
 beforeAll(async () => {
@@ -120,4 +131,20 @@ test("on a phone: an outing too long for its battery shows when the reserve is r
   await page.getByRole("button", { name: "Remove this outing" }).click();
   await settled(page);
   expect(await planText(page)).not.toContain("outing 2");
+});
+
+test("an outing called as a piece of gear is edited as the outing it is", { timeout }, async () => {
+  const { page } = await visit(rig);
+  const name = "stern pole light";
+  const text = readFileSync("examples/tender.yaml", "utf8");
+  await openText(page, text.replace("\n  evening row:\n", `\n  ${name}:\n`));
+  await goToView(page, "outing");
+  await type(page, "Lasts", "7 h");
+  expect(await field(page, "Lasts").inputValue()).toBe("7 h");
+  const lines = (await planText(page)).split("\n");
+  const at = lines.indexOf(
+    `  ${name}:`,
+    lines.findIndex((line) => line.startsWith("outings:")),
+  );
+  expect(lines.slice(at, at + 4)).toContain("    lasts: 7 h");
 });

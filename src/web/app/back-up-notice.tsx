@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { saveElsewhere } from "../state/files.js";
 import { usePlan, usePlanStore, useWords } from "./context.js";
+import { StorageAnswer } from "./storage-answer.js";
 
 /** So many edits that are nowhere but in this browser are worth a word; and so many more, another one. */
 const worthAWord = 12;
@@ -32,7 +33,9 @@ export function BackUpNotice() {
   };
   return (
     <aside className="notice" role="status">
-      <p>{keeping.backUp(steps - (saved?.step ?? 1))}</p>
+      <p>
+        {keeping.backUp(steps - (saved?.step ?? 1))} <StorageAnswer />
+      </p>
       <button type="button" onClick={() => void save()}>
         {keeping.saveCopy}
       </button>

@@ -2,6 +2,7 @@ import { useEffect, useState } from "react";
 import { whenWords } from "../parts/when-words.js";
 import { fileOf, type SavedFile, saveElsewhere, saveInPlace } from "../state/files.js";
 import { usePlan, usePlanStore, useWords } from "./context.js";
+import { StorageAnswer } from "./storage-answer.js";
 
 /** Saving to a real file, and whether there is any copy outside this browser. */
 export function FileTools() {
@@ -37,7 +38,8 @@ export function FileTools() {
         {keeping.saveCopy}
       </button>
       <p className="hint">
-        {saved ? keeping.savedAs(whenWords(saved.at)) : `${keeping.onlyHere} ${keeping.onlyHereHint}`}
+        {saved ? keeping.savedAs(whenWords(saved.at)) : `${keeping.onlyHere} ${keeping.onlyHereHint}`}{" "}
+        <StorageAnswer />
       </p>
       {said !== undefined && <p role="status">{said}</p>}
     </section>

@@ -1,16 +1,17 @@
-import { Suspense } from "react";
+import { lazy, Suspense } from "react";
 import { usePlan, useWords } from "./context.js";
 import { FaultGuard } from "./fault-guard.js";
 import { Header } from "./header.js";
 import { LedgerLine } from "./ledger-line.js";
 import { Notices } from "./notices.js";
 import { usePlace } from "./place.js";
-import { ReadProblems } from "./read-problems.js";
 import { SlipArea } from "./slip-area.js";
 import { SlipProvider } from "./slip-state.js";
 import { Stages } from "./stages.js";
 import { forgetView, viewOf } from "./view-list.js";
 import { WalkStart } from "./walk-start.js";
+
+const ReadProblems = lazy(async () => ({ default: (await import("./read-problems.js")).ReadProblems }));
 
 /** The frame of an open plan: header, ledger line, stages, the view one is in, and the slip of what is selected. */
 export function Shell() {
@@ -31,7 +32,11 @@ export function Shell() {
       <div className="desk">
         <main id="work" tabIndex={-1} aria-label={words.views.names[view]} data-view={view}>
           <Notices />
-          {!sound && <ReadProblems />}
+          {!sound && (
+            <Suspense fallback={null}>
+              <ReadProblems />
+            </Suspense>
+          )}
           <FaultGuard key={view} again={() => forgetView(view)}>
             <Suspense fallback={<p className="loading">{words.shell.loading}</p>}>
               <View />

@@ -305,3 +305,18 @@ test.each([{ name: "docs", text: docExample() }, { name: "small", text: smallPla
     }
   },
 );
+
+test("an outing called as a piece of gear is: each is edited, renamed and removed by its own", () => {
+  const named = smallPlan.replace("  dusk:\n", "  pump:\n");
+  const start = edited(named, { edit: "set field", at: "outings / pump", field: "lasts", to: "5 h" });
+  expect(changedLines(named, start)).toEqual({ gone: ["    lasts: 3 h"], come: ["    lasts: 5 h"] });
+  const renamed = edited(named, { edit: "rename", at: "outings / pump", to: "lamp" });
+  expect(changedLines(named, renamed)).toEqual({ gone: ["  pump:"], come: ["  lamp:"] });
+  const gone = edited(named, { edit: "remove", at: "outings / pump" });
+  expect(gone).toContain("  pump:\n    role: bilge pump");
+  expect(gone).not.toContain("lasts: 3 h");
+  const gear = edited(named, { edit: "set field", at: "pump", field: "draws", to: "3 A at 12 V" });
+  expect(changedLines(named, gear).come).toEqual(["    draws: 3 A at 12 V   # on the label"]);
+  const added = edited(smallPlan, { edit: "add", kind: "outing", name: "lamp", as: "{lasts: 1 h}" });
+  expect(added).toContain("  lamp: {lasts: 1 h}");
+});

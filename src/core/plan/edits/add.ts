@@ -44,8 +44,10 @@ export function addSteps(locator: Locator, kind: string, name: string, as: strin
   if (value === undefined) return { code: "bad value" };
   const list = lists.get(kind);
   if (list !== undefined) return listSteps(locator, list, value);
-  // a face or reference point may be called as a panel is
-  const own = kind === "face" || kind === "reference" ? `${sections.get(kind)} / ${name}` : name;
+  // these may be called as a place is
+  const own = ["face", "reference", "outing", "corner"].includes(kind)
+    ? `${sections.get(kind)} / ${name}`
+    : name;
   if (locator.find(own)?.path.at(-1) === name.split(" / ").at(-1)) return { code: "name taken" };
   if (kind === "way") {
     const [panel = "", way = ""] = name.split(" / ", 2);

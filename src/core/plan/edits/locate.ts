@@ -27,7 +27,9 @@ const lone = [
   "as built",
 ];
 /** Sections whose names may also be names of places: there `faces / helm` is the face. */
-const hullSections = [
+const ownNames = [
+  ["outings", "outing"],
+  ["corners", "corner"],
   ["faces", "face"],
   ["references", "reference"],
 ] as const;
@@ -45,7 +47,7 @@ export class Locator {
     if (at === "plan") return { path: [], kind: "plan" };
     const [panel = "", way] = at.split(" / ", 2);
     if (way !== undefined) {
-      const named = hullSections.find(([section]) => section === panel);
+      const named = ownNames.find(([section]) => section === panel);
       if (named !== undefined && this.node([panel, way]) !== undefined)
         return { path: [panel, way], kind: named[1] };
       const place = this.registry.places.get(panel);
@@ -56,9 +58,7 @@ export class Locator {
     const place = this.registry.places.get(at);
     if (place !== undefined) return { path: [place.section, at], kind: place.kind };
     for (const [section, kind] of [
-      ["outings", "outing"],
-      ["corners", "corner"],
-      ...hullSections,
+      ...ownNames,
       ["legs", "leg"],
       ["box catalogue", "catalogue box"],
       ["projects", "project"],

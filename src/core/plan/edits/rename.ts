@@ -17,14 +17,14 @@ export function renameSteps(locator: Locator, at: string, to: string): Steps {
   const old = location.path.at(-1);
   if (location.path.length < 2 || typeof old !== "string") return { code: "wrong kind of thing" };
   if (!isName(to)) return { code: "bad value" };
-  const ofHull = location.kind === "face" || location.kind === "reference";
+  const ownName = ["face", "reference", "outing", "corner"].includes(location.kind);
   const taken =
-    location.kind === "way" || ofHull ? `${location.path[location.kind === "way" ? 1 : 0]} / ${to}` : to;
+    location.kind === "way" || ownName ? `${location.path[location.kind === "way" ? 1 : 0]} / ${to}` : to;
   if (locator.find(taken)?.path.at(-1) === to) return { code: "name taken" };
   const renamed =
     location.kind === "way" ? wayRenamer(locator, String(location.path[1]), old, to) : placeRenamer(old, to);
   const steps: Step[] = hullRenameSteps(locator, location.kind, (text) => renamed(text, undefined));
-  if (!ofHull && !["outing", "corner", "run", "leg", "catalogue box"].includes(location.kind))
+  if (!ownName && !["run", "leg", "catalogue box"].includes(location.kind))
     for (const { path, text, run } of mentions(locator)) {
       const now = renamed(text, run);
       if (now !== text) steps.push({ do: "set", path, to: keyText(now) });

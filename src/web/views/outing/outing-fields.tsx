@@ -4,7 +4,7 @@ import type { Outing } from "../../../core/plan/model/outing.js";
 import { readQuantity } from "../../../core/quantity/read.js";
 import { usePlan, useWords } from "../../app/context.js";
 import { QuantityField } from "../../parts/quantity-field.js";
-import { lastsEdits, type WrittenPeriod } from "./period-edits.js";
+import { lastsEdits, placeOf, type WrittenPeriod } from "./period-edits.js";
 
 /** When it starts, how long it lasts, the air, and the charge one leaves with; as written in the plan. */
 export function OutingFields(props: {
@@ -23,7 +23,7 @@ export function OutingFields(props: {
     return node?.kind === "scalar" ? node.text : "";
   };
   const take = (field: string) => (typed: string) => {
-    const at = outing.name;
+    const at = placeOf(outing);
     if (typed !== "") return make([{ edit: "set field", at, field, to: typed }]);
     return textOf(field) === "" ? undefined : make([{ edit: "remove field", at, field }]);
   };

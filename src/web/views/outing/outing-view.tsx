@@ -4,6 +4,7 @@ import { usePlan, usePlanStore, useWords } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
 import { refusalOf } from "../../parts/edit-words.js";
 import { OutingSheet } from "./outing-sheet.js";
+import { placeOf } from "./period-edits.js";
 
 /** A day on the water: what is on and when, and the batteries followed through it. */
 export function View() {
@@ -51,7 +52,7 @@ function Outings(props: {
     choose(name);
   };
   const remove = (name: string) => {
-    setProblem(refusalOf(store.edit([{ edit: "remove", at: name }]), words));
+    setProblem(refusalOf(store.edit([{ edit: "remove", at: placeOf({ name }) }]), words));
     choose(undefined);
   };
   return (

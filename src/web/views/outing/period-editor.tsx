@@ -6,7 +6,7 @@ import { percent } from "../../../words/numbers.js";
 import { useWords } from "../../app/context.js";
 import { QuantityField } from "../../parts/quantity-field.js";
 import { WrittenField } from "../../parts/written-field.js";
-import { dutyText, levelText } from "./period-edits.js";
+import { dutyText, levelText, placeOf } from "./period-edits.js";
 import { momentWords, readMomentOf, samePeriod } from "./times.js";
 import type { OutingHands } from "./use-outing.js";
 
@@ -111,7 +111,7 @@ export function PeriodEditor(props: {
           className="quiet"
           onClick={() => {
             close();
-            hands.make([{ edit: "remove field", at: outing.name, field: `on / ${index + 1}` }]);
+            hands.make([{ edit: "remove field", at: placeOf(outing), field: `on / ${index + 1}` }]);
           }}
         >
           {words.removePeriod(period.what)}

@@ -3,6 +3,9 @@ import { keyText } from "../../../core/plan/edits/value.js";
 import type { OnPeriod, Outing } from "../../../core/plan/model/outing.js";
 import { writtenTime } from "./times.js";
 
+/** The outing where edits look for it: gear may have the same name. */
+export const placeOf = ({ name }: Pick<Outing, "name">): string => `outings / ${name}`;
+
 /** What is written of a period as it is in the file. */
 export interface WrittenPeriod {
   readonly from: boolean;
@@ -18,11 +21,11 @@ export function periodEdits(outing: Outing, index: number, to: OnPeriod, written
   const key = (field: string) => `on / ${index + 1} / ${field}`;
   const set = (field: string, value: string): Edit => ({
     edit: "set field",
-    at: outing.name,
+    at: placeOf(outing),
     field: key(field),
     to: value,
   });
-  const drop = (field: string): Edit => ({ edit: "remove field", at: outing.name, field: key(field) });
+  const drop = (field: string): Edit => ({ edit: "remove field", at: placeOf(outing), field: key(field) });
   const edits: Edit[] = [];
   if (to.fromH !== was.fromH) edits.push(set("from", writtenTime(to.fromH)));
   if (to.toH !== was.toH) edits.push(set("to", writtenTime(to.toH)));
@@ -49,8 +52,8 @@ export const levelText = (level: number): string => `${Number((level * 100).toFi
 export function addPeriodEdit(outing: Outing, what: string, hasList: boolean): Edit {
   const item = `{what: ${keyText(what)}}`;
   return hasList
-    ? { edit: "set field", at: outing.name, field: `on / ${outing.on.length + 1}`, to: item }
-    : { edit: "set field", at: outing.name, field: "on", to: `[${item}]` };
+    ? { edit: "set field", at: placeOf(outing), field: `on / ${outing.on.length + 1}`, to: item }
+    : { edit: "set field", at: placeOf(outing), field: "on", to: `[${item}]` };
 }
 
 /** Another length of the outing; what would end after it ends with it. */
@@ -62,7 +65,7 @@ export function lastsEdits(
 ): Edit[] {
   const shortened = outing.on.flatMap((period, index): Edit[] => {
     const field = (name: string) => `on / ${index + 1} / ${name}`;
-    const at = { edit: "set field", at: outing.name } as const;
+    const at = { edit: "set field", at: placeOf(outing) } as const;
     return [
       ...(period.fromH > lastsH ? [{ ...at, field: field("from"), to: writtenTime(lastsH) }] : []),
       ...(period.toH > lastsH && written[index]?.to === true
@@ -70,5 +73,5 @@ export function lastsEdits(
         : []),
     ];
   });
-  return [{ edit: "set field", at: outing.name, field: "lasts", to: typed }, ...shortened];
+  return [{ edit: "set field", at: placeOf(outing), field: "lasts", to: typed }, ...shortened];
 }

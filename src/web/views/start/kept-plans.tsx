@@ -1,5 +1,6 @@
 import { useEffect, useState } from "react";
 import { useWords } from "../../app/context.js";
+import { StorageAnswer } from "../../app/storage-answer.js";
 import { Icon } from "../../parts/icon.js";
 import { PlaceLink } from "../../parts/place-link.js";
 import { whenWords } from "../../parts/when-words.js";
@@ -41,6 +42,11 @@ export function KeptPlans() {
             </li>
           ))}
         </ul>
+      )}
+      {found.is === "plans" && found.plans.some(({ saved }) => !saved) && (
+        <p className="hint">
+          {words.keeping.onlyHereHint} <StorageAnswer />
+        </p>
       )}
     </section>
   );
