@@ -47,5 +47,6 @@ function lengthsBought({ size, cores, colour, plan }: CutFigures): StockWire[] {
     lengthM: lengthMm / 1000,
     kind: "spool",
     count,
+    fresh: true,
   }));
 }

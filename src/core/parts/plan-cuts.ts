@@ -162,7 +162,7 @@ function stockByKind(stock: readonly StockWire[], kinds: readonly WireKind[]): M
       lengthMm,
       source: line.kind,
       count: line.count,
-      trimMm: oldWireEnd.trimMm,
+      ...(line.fresh === true ? {} : { trimMm: oldWireEnd.trimMm }),
     };
     lists.set(taker.kind, [...(lists.get(taker.kind) ?? []), length]);
   }

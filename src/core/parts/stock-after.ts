@@ -64,7 +64,10 @@ export function stockEdits(plan: Pick<Plan, "stockWire" | "stockParts">, after: 
 }
 
 /** A line of `stock: wire`, as it stands in a plan. */
-export function wireText({ size, cores, colour, lengthM, kind, count }: StockWire, unit = "m"): string {
+export function wireText(
+  { size, cores, colour, lengthM, kind, count, fresh }: StockWire,
+  unit = "m",
+): string {
   const keys = [
     `size: ${size.key}`,
     `cores: ${cores}`,
@@ -72,6 +75,7 @@ export function wireText({ size, cores, colour, lengthM, kind, count }: StockWir
     `length: ${writeQuantity(lengthM, unit)}`,
     ...(kind === "offcut" ? [] : [`kind: ${kind}`]),
     ...(count === 1 ? [] : [`count: ${count}`]),
+    ...(fresh === true ? ["fresh: true"] : []),
   ];
   return `{${keys.join(", ")}}`;
 }

@@ -34,6 +34,12 @@ describe.each(examples.map(({ name, text }) => [name, text] as const))("%s", (_,
     const after = worked(bought(text, all));
     expect(after.lines).toEqual([]);
     expect(after.wire).toEqual([]);
+    // new wire has no old end to cut back: the first piece begins where it begins, as it did in the shop's length
+    const added = after.plan.stockWire.slice(before.plan.stockWire.length);
+    expect(added.every(({ fresh }) => fresh === true)).toBe(true);
+    const ids = added.map((_, index) => `stock ${before.plan.stockWire.length + index + 1}`);
+    const used = after.layout.cuts.kinds.flatMap(({ plan }) => plan?.lengths ?? []);
+    for (const { stock, cuts } of used) if (ids.includes(stock)) expect(cuts[0]?.fromMm).toBe(0);
     for (const { item, leftOver, packs } of before.lines)
       if (packs.length > 0)
         expect(after.layout.parts.list.lines.find((line) => line.item === item)).toMatchObject({ leftOver });

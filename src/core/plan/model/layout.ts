@@ -143,6 +143,8 @@ export interface StockWire {
   readonly kind: "offcut" | "spool";
   /** May be below zero as written: a finding says so. */
   readonly count: number;
+  /** Just bought: its end is bright, and nothing is cut off it first. */
+  readonly fresh?: boolean;
 }
 
 /** `parts: {M12 gland: 4}`. */

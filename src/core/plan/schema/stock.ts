@@ -5,7 +5,7 @@ import { listOf, map, named, refine } from "./combine.js";
 import { fields, optional, otherwise, required } from "./fields.js";
 import { type Amount, amount, currency, moneyOf } from "./money.js";
 import { aboveZeroM, conductorSize, metres } from "./quantities.js";
-import { choice, text, whole } from "./scalars.js";
+import { choice, flag, text, whole } from "./scalars.js";
 import type { Shape } from "./shape.js";
 
 const cores = otherwise("cores", whole(1, 20), 1, "Conductors in one cable.");
@@ -25,6 +25,7 @@ export const stockWire = fields("wire on hand", {
     "`offcut`: to be used up first. `spool`: better left whole.",
   ),
   count: otherwise("count", onHand, 1, "How many of that length."),
+  fresh: optional("fresh", flag, "Just bought: its end is bright, and none of it is cut back first."),
 });
 
 /** Items by the names they are bought under, each with a count. */
