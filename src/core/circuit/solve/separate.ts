@@ -1,254 +1,193 @@
-import { find, joinAll } from "./islands.js";
-import { copyOfJoins, joinedAlike, Structures, same } from "./structures.js";
+import { atRestA, overShare } from "./converter-state.js";
+import { type Division, divide } from "./divide.js";
+import { Part, type Rows, type SolvePart } from "./part.js";
+import { copyOfJoins, joinedAlike } from "./structures.js";
 import type { NetworkNumbers, Solution } from "./types.js";
 
-/** How one part is solved; anything it keeps from call to call belongs to the part. */
-export type SolvePart = (structures: Structures, network: NetworkNumbers) => Solution;
-
-/** Answers kept of each part: as many corners as a plan is likely to have. */
-const mostAnswers = 8;
-
 /**
- * A network in its separate parts: no branch, source, load or converter joins one to another (two batteries, each with its own gear). Each
- * part is solved by itself, with the method that suits it, and only where its own numbers have changed.
+ * A network in its separate parts: no branch, source, load or converter joins one to another (two batteries, each with its own gear), and
+ * what hangs on a converter alone is apart from what feeds it. Each part is solved by itself, with the method that suits it, and only where
+ * its own numbers have changed.
  */
 export class Separated {
   readonly #joins: NetworkNumbers;
-  readonly #parts: readonly Part[];
+  readonly #groups: readonly Group[];
 
   constructor(joins: NetworkNumbers) {
     this.#joins = copyOfJoins(joins);
-    this.#parts = partsOf(this.#joins);
-  }
-
-  /** There is nothing to separate. */
-  get isWhole(): boolean {
-    return this.#parts.length === 0;
+    const divisions = divide(this.#joins);
+    const whole = divisions.length <= 1 && divisions[0]?.split === undefined;
+    this.#groups = whole ? [] : divisions.map((division) => new Group(this.#joins, division));
   }
 
   fits(network: NetworkNumbers): boolean {
     return joinedAlike(this.#joins, network);
   }
 
-  /** @returns undefined where a part collapses: what is then carried is a matter of the whole network. */
+  /** @returns undefined where there is nothing to separate, or a part collapses: what is then carried is a matter of the whole network. */
   solve(network: NetworkNumbers, solvePart: SolvePart): Solution | undefined {
-    const answers: Solution[] = [];
-    for (const part of this.#parts) {
-      const answer = part.answerTo(network, solvePart);
-      if (answer.status !== "solved") return undefined;
-      answers.push(answer);
-    }
-    return this.#together(network, answers);
+    if (this.#groups.length === 0) return undefined;
+    const together = new Together(network);
+    for (const group of this.#groups) if (!group.solve(network, solvePart, together)) return undefined;
+    return together.solution();
+  }
+}
+
+/** What hangs together through metal or converters. */
+class Group {
+  readonly #joins: NetworkNumbers;
+  readonly #division: Division;
+  #whole: Part | undefined;
+  readonly #outputs: readonly Part[];
+  readonly #rest: Part | undefined;
+  readonly #inputW: Float64Array;
+
+  constructor(joins: NetworkNumbers, division: Division) {
+    this.#joins = joins;
+    this.#division = division;
+    const { split } = division;
+    this.#outputs = (split?.outputs ?? []).map((rows) => new Part(joins, rows));
+    this.#rest = split && new Part(joins, split.rest);
+    this.#inputW = new Float64Array(joins.converters.outputV.length);
   }
 
-  #together(network: NetworkNumbers, answers: readonly Solution[]): Solution {
-    const nodeV = new Float64Array(network.nodeCount);
-    const branchA = new Float64Array(network.branches.ohm.length);
-    const sourceA = new Float64Array(network.sources.ohm.length);
-    const loadA = new Float64Array(network.loads.value.length);
-    const loadV = new Float64Array(network.loads.value.length);
-    const converterInA = new Float64Array(network.converters.outputV.length);
-    const converterOutA = new Float64Array(network.converters.outputV.length);
-    const underVoltage: number[] = [];
-    const convertersOff: number[] = [];
-    const convertersOver: number[] = [];
-    let method: Solution["method"] = "radial";
-    let iterations = 0;
-    answers.forEach((answer, at) => {
-      const { rows } = this.#parts[at] as Part;
-      spread(answer.nodeV, rows.nodes, nodeV);
-      spread(answer.branchA, rows.branches, branchA);
-      spread(answer.sourceA, rows.sources, sourceA);
-      spread(answer.loadA, rows.loads, loadA);
-      spread(answer.loadV, rows.loads, loadV);
-      spread(answer.converterInA, rows.converters, converterInA);
-      spread(answer.converterOutA, rows.converters, converterOutA);
-      for (const load of answer.underVoltage) underVoltage.push(rows.loads[load] as number);
-      for (const converter of answer.convertersOff) convertersOff.push(rows.converters[converter] as number);
-      for (const converter of answer.convertersOver)
-        convertersOver.push(rows.converters[converter] as number);
-      if (answer.method === "sparse") method = "sparse";
-      iterations = Math.max(iterations, answer.iterations);
+  /** @returns false where it collapses; then nothing was added. */
+  solve(network: NetworkNumbers, solvePart: SolvePart, together: Together): boolean {
+    if (this.#solveSplit(network, solvePart, together)) return true;
+    this.#whole ??= new Part(this.#joins, this.#division.whole);
+    const answer = this.#whole.answerTo(network, solvePart, this.#inputW);
+    if (answer.status !== "solved") return false;
+    together.add(answer, this.#whole.rows, 0);
+    return true;
+  }
+
+  /** Outputs first, then what feeds them. @returns false where some converter doesn't simply work: it is off, or idles. */
+  #solveSplit(network: NetworkNumbers, solvePart: SolvePart, together: Together): boolean {
+    const rest = this.#rest;
+    if (rest === undefined) return false;
+    const { converters } = network;
+    const outA = new Float64Array(converters.outputV.length);
+    const answers: Solution[] = [];
+    for (const part of this.#outputs) {
+      const answer = part.answerTo(network, solvePart, this.#inputW);
+      if (answer.status !== "solved") return false;
+      answers.push(answer);
+      part.rows.fed.forEach(({ converter }, k) => {
+        outA[converter] = (outA[converter] as number) + (answer.sourceA[k] as number);
+      });
+    }
+    for (const row of rest.rows.inputs) {
+      // backward current by rounding is none; more is for the whole to judge
+      if (!((outA[row] as number) >= -atRestA)) return false;
+      outA[row] = Math.max(0, outA[row] as number);
+      const passedW =
+        ((converters.outputV[row] as number) * (outA[row] as number)) /
+        (converters.efficiency[row] as number);
+      this.#inputW[row] = passedW + (converters.standbyW[row] as number);
+    }
+    const feeding = rest.answerTo(network, solvePart, this.#inputW);
+    if (feeding.status !== "solved") return false;
+    const loadCount = rest.rows.loads.length;
+    const works = rest.rows.inputs.every((row, k) => {
+      const inV = feeding.loadV[loadCount + k] as number;
+      return inV > 0 && inV >= (converters.minInputV[row] as number);
     });
-    for (const list of [underVoltage, convertersOff, convertersOver]) list.sort((a, b) => a - b);
+    if (!works) return false;
+    together.add(feeding, rest.rows, 0);
+    answers.forEach((answer, at) => {
+      const { rows } = this.#outputs[at] as Part;
+      together.add(answer, rows, together.nodeV[rows.nodes[0] as number] as number);
+    });
+    rest.rows.inputs.forEach((row, k) => {
+      together.addConverter(
+        row,
+        feeding.loadV[loadCount + k] as number,
+        this.#inputW[row] as number,
+        outA[row] as number,
+      );
+    });
+    return true;
+  }
+}
+
+/** The answers of the parts put together. */
+class Together {
+  readonly nodeV: Float64Array;
+  readonly #branchA: Float64Array;
+  readonly #sourceA: Float64Array;
+  readonly #loadA: Float64Array;
+  readonly #loadV: Float64Array;
+  readonly #converterInA: Float64Array;
+  readonly #converterOutA: Float64Array;
+  readonly #underVoltage: number[] = [];
+  readonly #convertersOff: number[] = [];
+  readonly #convertersOver: number[] = [];
+  #method: Solution["method"] = "radial";
+  #iterations = 0;
+
+  constructor(private readonly network: NetworkNumbers) {
+    const { nodeCount, branches, sources, loads, converters } = network;
+    this.nodeV = new Float64Array(nodeCount);
+    this.#branchA = new Float64Array(branches.ohm.length);
+    this.#sourceA = new Float64Array(sources.ohm.length);
+    this.#loadA = new Float64Array(loads.value.length);
+    this.#loadV = new Float64Array(loads.value.length);
+    this.#converterInA = new Float64Array(converters.outputV.length);
+    this.#converterOutA = new Float64Array(converters.outputV.length);
+  }
+
+  /** @param aboveV Where the part's reference lies [V]; what is known of it already keeps its voltage. */
+  add(answer: Solution, rows: Rows, aboveV: number): void {
+    for (let i = 0; i < rows.nodes.length; i++)
+      this.nodeV[rows.nodes[i] as number] = (answer.nodeV[i] as number) + aboveV;
+    spread(answer.branchA, rows.branches, this.#branchA);
+    spread(answer.sourceA, rows.sources, this.#sourceA);
+    spread(answer.loadA, rows.loads, this.#loadA);
+    spread(answer.loadV, rows.loads, this.#loadV);
+    spread(answer.converterInA, rows.converters, this.#converterInA);
+    spread(answer.converterOutA, rows.converters, this.#converterOutA);
+    rows.fed.forEach(({ branch, along }, k) => {
+      this.#branchA[branch] = along * (answer.sourceA[rows.sources.length + k] as number) + 0;
+    });
+    for (const load of answer.underVoltage)
+      if (load < rows.loads.length) this.#underVoltage.push(rows.loads[load] as number);
+    for (const row of answer.convertersOff) this.#convertersOff.push(rows.converters[row] as number);
+    for (const row of answer.convertersOver) this.#convertersOver.push(rows.converters[row] as number);
+    if (answer.method === "sparse") this.#method = "sparse";
+    this.#iterations = Math.max(this.#iterations, answer.iterations);
+  }
+
+  /** A converter at work between two parts. */
+  addConverter(row: number, inV: number, inW: number, outA: number): void {
+    const { outPlus, outMinus, outputV, maxOutputA } = this.network.converters;
+    this.nodeV[outPlus[row] as number] =
+      (this.nodeV[outMinus[row] as number] as number) + (outputV[row] as number);
+    this.#converterInA[row] = inW / inV;
+    this.#converterOutA[row] = outA;
+    if (outA > (maxOutputA[row] as number) * (1 + overShare)) this.#convertersOver.push(row);
+  }
+
+  solution(): Solution {
+    const inOrder = (rows: number[]) => rows.sort((a, b) => a - b);
     return {
       status: "solved",
-      method,
-      nodeV,
-      branchA,
-      sourceA,
-      loadA,
-      loadV,
-      converterInA,
-      converterOutA,
-      convertersOff,
-      convertersOver,
-      underVoltage,
+      method: this.#method,
+      nodeV: this.nodeV,
+      branchA: this.#branchA,
+      sourceA: this.#sourceA,
+      loadA: this.#loadA,
+      loadV: this.#loadV,
+      converterInA: this.#converterInA,
+      converterOutA: this.#converterOutA,
+      convertersOff: inOrder(this.#convertersOff),
+      convertersOver: inOrder(this.#convertersOver),
+      underVoltage: inOrder(this.#underVoltage),
       cutOut: [],
-      iterations,
+      iterations: this.#iterations,
     };
   }
 }
 
-/** Rows of the whole network's tables that a part has, in their order. */
-interface Rows {
-  readonly nodes: Int32Array;
-  readonly branches: Int32Array;
-  readonly sources: Int32Array;
-  readonly loads: Int32Array;
-  readonly converters: Int32Array;
-}
-
-const converterColumns = ["maxOutputA", "efficiency", "standbyW", "minInputV"] as const;
-
-/** One part, its tables, and the answers it gave lately. */
-class Part {
-  readonly #structures = new Structures();
-  /** All numbers of the part that may change from call to call, one after the other; the tables below are views of it. */
-  readonly #asked: Float64Array;
-  readonly #numbers: NetworkNumbers;
-  #known: { readonly asked: Float64Array; readonly answer: Solution }[] = [];
-
-  constructor(
-    joins: NetworkNumbers,
-    readonly rows: Rows,
-    nodeOf: Int32Array,
-  ) {
-    const { branches, sources, loads, converters } = rows;
-    const counts = [branches.length, 2 * sources.length, 3 * loads.length, 4 * converters.length];
-    const asked = new Float64Array(counts.reduce((sum, count) => sum + count, 0));
-    this.#asked = asked;
-    let taken = 0;
-    const view = (length: number): Float64Array => {
-      taken += length;
-      return asked.subarray(taken - length, taken);
-    };
-    const ends = (column: Int32Array, of: Int32Array) =>
-      Int32Array.from(of, (row) => nodeOf[column[row] as number] as number);
-    const of = joins.converters;
-    this.#numbers = {
-      nodeCount: rows.nodes.length,
-      branches: {
-        from: ends(joins.branches.from, branches),
-        to: ends(joins.branches.to, branches),
-        ohm: view(branches.length),
-      },
-      sources: {
-        plus: ends(joins.sources.plus, sources),
-        minus: ends(joins.sources.minus, sources),
-        emfV: view(sources.length),
-        ohm: view(sources.length),
-      },
-      loads: {
-        plus: ends(joins.loads.plus, loads),
-        minus: ends(joins.loads.minus, loads),
-        value: view(loads.length),
-        minV: view(loads.length),
-        law: new Uint8Array(loads.length),
-      },
-      converters: {
-        inPlus: ends(of.inPlus, converters),
-        inMinus: ends(of.inMinus, converters),
-        outPlus: ends(of.outPlus, converters),
-        outMinus: ends(of.outMinus, converters),
-        outputV: Float64Array.from(converters, (row) => of.outputV[row] as number),
-        maxOutputA: view(converters.length),
-        efficiency: view(converters.length),
-        standbyW: view(converters.length),
-        minInputV: view(converters.length),
-      },
-    };
-  }
-
-  /** The part's answer with its numbers out of the whole network's. Not to be changed: it may be given again. */
-  answerTo(network: NetworkNumbers, solvePart: SolvePart): Solution {
-    this.#take(network);
-    const at = this.#known.findIndex(({ asked }) => same(asked, this.#asked));
-    const known = this.#known[at];
-    if (known !== undefined) {
-      if (at > 0) this.#known = [known, ...this.#known.filter((one) => one !== known)];
-      return known.answer;
-    }
-    const answer = solvePart(this.#structures, this.#numbers);
-    this.#known = [{ asked: this.#asked.slice(), answer }, ...this.#known.slice(0, mostAnswers - 1)];
-    return answer;
-  }
-
-  #take({ branches, sources, loads, converters }: NetworkNumbers): void {
-    const { rows } = this;
-    const own = this.#numbers;
-    gather(branches.ohm, rows.branches, own.branches.ohm);
-    gather(sources.emfV, rows.sources, own.sources.emfV);
-    gather(sources.ohm, rows.sources, own.sources.ohm);
-    gather(loads.value, rows.loads, own.loads.value);
-    gather(loads.minV, rows.loads, own.loads.minV);
-    const laws = this.#asked.subarray(this.#asked.length - rows.loads.length);
-    for (let i = 0; i < laws.length; i++) {
-      const law = loads.law[rows.loads[i] as number] as number;
-      own.loads.law[i] = law;
-      laws[i] = law;
-    }
-    for (const column of converterColumns)
-      gather(converters[column], rows.converters, own.converters[column]);
-  }
-}
-
-/** The parts of a network; none where it is all one. */
-function partsOf(joins: NetworkNumbers): Part[] {
-  const { nodeCount, branches, sources, loads, converters } = joins;
-  const parent = Int32Array.from({ length: nodeCount }, (_, node) => node);
-  joinAll(parent, branches.from, branches.to);
-  joinAll(parent, sources.plus, sources.minus);
-  joinAll(parent, loads.plus, loads.minus);
-  joinAll(parent, converters.inPlus, converters.inMinus);
-  joinAll(parent, converters.inPlus, converters.outPlus);
-  joinAll(parent, converters.outPlus, converters.outMinus);
-
-  const partOfRoot = new Map<number, number>();
-  const partOf = new Int32Array(nodeCount);
-  for (let node = 0; node < nodeCount; node++) {
-    const root = find(parent, node);
-    const part = partOfRoot.get(root) ?? partOfRoot.size;
-    partOfRoot.set(root, part);
-    partOf[node] = part;
-  }
-  const count = partOfRoot.size;
-  if (count <= 1) return [];
-  const rowsAt = (ends: Int32Array): Int32Array[] => {
-    const lists = Array.from({ length: count }, (): number[] => []);
-    ends.forEach((node, row) => {
-      lists[partOf[node] as number]?.push(row);
-    });
-    return lists.map((list) => Int32Array.from(list));
-  };
-  const nodes = rowsAt(Int32Array.from(partOf.keys()));
-  const columns = {
-    branches: rowsAt(branches.from),
-    sources: rowsAt(sources.plus),
-    loads: rowsAt(loads.plus),
-    converters: rowsAt(converters.inPlus),
-  };
-  const nodeOf = new Int32Array(nodeCount);
-  for (const list of nodes)
-    list.forEach((node, at) => {
-      nodeOf[node] = at;
-    });
-  return nodes.map((list, part) => {
-    const rows = {
-      nodes: list,
-      branches: columns.branches[part] as Int32Array,
-      sources: columns.sources[part] as Int32Array,
-      loads: columns.loads[part] as Int32Array,
-      converters: columns.converters[part] as Int32Array,
-    };
-    return new Part(joins, rows, nodeOf);
-  });
-}
-
-function gather(from: Float64Array, rows: Int32Array, to: Float64Array): void {
-  for (let i = 0; i < rows.length; i++) to[i] = from[rows[i] as number] as number;
-}
-
-function spread(from: Float64Array, rows: Int32Array, to: Float64Array): void {
+function spread(from: Float64Array, rows: readonly number[], to: Float64Array): void {
   for (let i = 0; i < rows.length; i++) to[rows[i] as number] = from[i] as number;
 }

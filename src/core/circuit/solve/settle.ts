@@ -1,5 +1,5 @@
 import { acrossV } from "./across.js";
-import { type ConverterStates, converterState } from "./converter-state.js";
+import { atRestA, type ConverterStates, converterState } from "./converter-state.js";
 import { withoutLoad } from "./demand.js";
 import { type Operation, operate, type Prepared, prepare } from "./operate.js";
 import type { Structures } from "./structures.js";
@@ -20,9 +20,6 @@ interface Tripping {
   readonly what: "load" | "converter";
   readonly index: number;
 }
-
-/** Backward current of a converter under which it counts as at rest, as a share of 1 A. */
-const atRestA = 1e-9;
 
 /**
  * Solves, trips the one thing that lies lowest against its least voltage, and solves again until the rest holds. Loads trip only

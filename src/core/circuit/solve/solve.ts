@@ -1,6 +1,6 @@
 import { acrossV } from "./across.js";
 import { checkNetwork } from "./check.js";
-import { converterState } from "./converter-state.js";
+import { converterState, overShare } from "./converter-state.js";
 import type { Operation, Prepared } from "./operate.js";
 import { Separated } from "./separate.js";
 import { asks, type Settled, settle } from "./settle.js";
@@ -12,9 +12,6 @@ import {
   type SolveNetwork,
   type SolveOptions,
 } from "./types.js";
-
-/** A converter gives more than it can only beyond rounding, as a share of its limit. */
-const overShare = 1e-9;
 
 /**
  * A solver for one network that is asked again and again with other resistances, voltages, loads and powers: how it is joined is worked
@@ -29,8 +26,8 @@ export function rememberingSolver(): SolveNetwork {
     checkNetwork(network);
     if (options.cutOut !== true && options.method === undefined) {
       if (!separated?.fits(network)) separated = new Separated(network);
-      const answers = separated.isWhole ? undefined : separated.solve(network, solvePart);
-      if (answers !== undefined) return answers;
+      const apart = separated.solve(network, solvePart);
+      if (apart !== undefined) return apart;
     }
     return answer(structures, network, options);
   };

@@ -83,6 +83,8 @@ function far(a: ArrayLike<number>, b: ArrayLike<number>): number {
   return most;
 }
 
+const columns = ["nodeV", "branchA", "sourceA", "loadA", "loadV", "converterInA", "converterOutA"] as const;
+const lists = ["underVoltage", "cutOut", "convertersOff", "convertersOver"] as const;
 const pairs = Array.from({ length: 12 }, (_, at) => at);
 
 test.each(pairs)("two networks side by side are each as if alone, pair %i", (seed) => {
@@ -105,9 +107,7 @@ test.each(pairs)("solved apart or as one matrix, the answer is the same, pair %i
   const apart = solveNetwork(whole);
   const asOne = solveNetwork(whole, { method: "sparse" });
   expect(apart.status).toBe(asOne.status);
-  const columns = ["nodeV", "branchA", "sourceA", "loadA", "loadV", "converterInA", "converterOutA"] as const;
   for (const column of columns) expect(far(apart[column], asOne[column])).toBeLessThan(1e-7);
-  const lists = ["underVoltage", "cutOut", "convertersOff", "convertersOver"] as const;
   for (const list of lists) expect(apart[list]).toEqual(asOne[list]);
 });
 
@@ -131,4 +131,27 @@ test("an answer that is given again is a table of its own: what a caller writes 
   expect(solve(whole)).toEqual(kept);
   whole.branches.ohm[0] = 2 * Number(whole.branches.ohm[0]);
   expect(solve(whole)).toEqual(solveNetwork(whole));
+});
+
+test("taken apart at their converters, 300 networks answer as one matrix does, and most with a converter at work can be", () => {
+  let folded = 0;
+  let matrix = 0;
+  for (let seed = 0; seed < 300; seed += 1) {
+    const network = generatedNetwork(seed, {
+      gear: 3 + (seed % 30),
+      meshed: seed % 5 === 0,
+      converters: 1 + (seed % 3),
+    });
+    const apart = solveNetwork(network);
+    const asOne = solveNetwork(network, { method: "sparse" });
+    expect(apart.status, `seed ${seed}`).toBe(asOne.status);
+    for (const column of columns)
+      expect(far(apart[column], asOne[column]), `seed ${seed}`).toBeLessThan(1e-7);
+    for (const list of lists) expect(apart[list], `seed ${seed}`).toEqual(asOne[list]);
+    if (!apart.converterOutA.some((currentA) => currentA > 0)) continue;
+    if (apart.method === "radial") folded += 1;
+    else matrix += 1;
+  }
+  expect(folded).toBeGreaterThan(100);
+  expect(matrix).toBeGreaterThan(20);
 });

@@ -1,0 +1,151 @@
+import { Structures, same } from "./structures.js";
+import { loadLaw, type NetworkNumbers, type Solution } from "./types.js";
+
+/** How one part is solved; what it keeps from call to call belongs to the part. */
+export type SolvePart = (structures: Structures, network: NetworkNumbers) => Solution;
+
+/** A branch behind a converter's output: with the voltage held before it, it is a source of that EMF behind its resistance. */
+export interface FedBranch {
+  readonly branch: number;
+  readonly converter: number;
+  /** Its end away from the output, and the converter's minus. */
+  readonly plus: number;
+  readonly minus: number;
+  /** −1 where the branch is written toward the output. */
+  readonly along: 1 | -1;
+}
+
+/** What a part has of the whole network's tables, by row, in their order. */
+export interface Rows {
+  readonly nodes: readonly number[];
+  readonly branches: readonly number[];
+  readonly sources: readonly number[];
+  readonly loads: readonly number[];
+  readonly converters: readonly number[];
+  /** Branches that count as sources here, after the sources. */
+  readonly fed: readonly FedBranch[];
+  /** Converters whose input counts as a load of constant power here, after the loads. */
+  readonly inputs: readonly number[];
+}
+
+export const noRows: Rows = {
+  nodes: [],
+  branches: [],
+  sources: [],
+  loads: [],
+  converters: [],
+  fed: [],
+  inputs: [],
+};
+
+/** Answers kept of each part: as many corners as a plan is likely to have. */
+const mostAnswers = 8;
+const converterColumns = ["maxOutputA", "efficiency", "standbyW", "minInputV"] as const;
+
+/** One part of a network as a network of its own, and the answers it gave lately. */
+export class Part {
+  readonly #structures = new Structures();
+  /** All numbers of the part that may change from call to call, one after the other; the tables below are views of it. */
+  readonly #asked: Float64Array;
+  readonly #laws: Float64Array;
+  readonly #numbers: NetworkNumbers;
+  #known: { readonly asked: Float64Array; readonly answer: Solution }[] = [];
+
+  constructor(
+    joins: NetworkNumbers,
+    readonly rows: Rows,
+  ) {
+    const { branches, converters } = rows;
+    const sourceCount = rows.sources.length + rows.fed.length;
+    const loadCount = rows.loads.length + rows.inputs.length;
+    this.#asked = new Float64Array(branches.length + 2 * sourceCount + 3 * loadCount + 4 * converters.length);
+    let taken = 0;
+    const view = (length: number): Float64Array => {
+      taken += length;
+      return this.#asked.subarray(taken - length, taken);
+    };
+    const nodeOf = new Map(rows.nodes.map((node, at) => [node, at]));
+    const ends = (nodes: readonly (number | undefined)[]) =>
+      Int32Array.from(nodes, (node) => nodeOf.get(node ?? -1) ?? -1);
+    const at = (column: Int32Array, of: readonly number[]) => of.map((row) => column[row]);
+    const of = joins.converters;
+    this.#laws = view(loadCount);
+    this.#numbers = {
+      nodeCount: rows.nodes.length,
+      branches: {
+        from: ends(at(joins.branches.from, branches)),
+        to: ends(at(joins.branches.to, branches)),
+        ohm: view(branches.length),
+      },
+      sources: {
+        plus: ends([...at(joins.sources.plus, rows.sources), ...rows.fed.map(({ plus }) => plus)]),
+        minus: ends([...at(joins.sources.minus, rows.sources), ...rows.fed.map(({ minus }) => minus)]),
+        emfV: view(sourceCount),
+        ohm: view(sourceCount),
+      },
+      loads: {
+        plus: ends([...at(joins.loads.plus, rows.loads), ...at(of.inPlus, rows.inputs)]),
+        minus: ends([...at(joins.loads.minus, rows.loads), ...at(of.inMinus, rows.inputs)]),
+        law: new Uint8Array(loadCount),
+        value: view(loadCount),
+        minV: view(loadCount),
+      },
+      converters: {
+        inPlus: ends(at(of.inPlus, converters)),
+        inMinus: ends(at(of.inMinus, converters)),
+        outPlus: ends(at(of.outPlus, converters)),
+        outMinus: ends(at(of.outMinus, converters)),
+        outputV: Float64Array.from(converters, (row) => of.outputV[row] as number),
+        maxOutputA: view(converters.length),
+        efficiency: view(converters.length),
+        standbyW: view(converters.length),
+        minInputV: view(converters.length),
+      },
+    };
+  }
+
+  /**
+   * The part's answer with its numbers out of the whole network's. Not to be changed: it may be given again.
+   * @param inputW What each converter's input takes, where it counts as a load here.
+   */
+  answerTo(network: NetworkNumbers, solvePart: SolvePart, inputW: Float64Array): Solution {
+    this.#take(network, inputW);
+    const at = this.#known.findIndex(({ asked }) => same(asked, this.#asked));
+    const known = this.#known[at];
+    if (known !== undefined) {
+      if (at > 0) this.#known = [known, ...this.#known.filter((one) => one !== known)];
+      return known.answer;
+    }
+    const answer = solvePart(this.#structures, this.#numbers);
+    this.#known = [{ asked: this.#asked.slice(), answer }, ...this.#known.slice(0, mostAnswers - 1)];
+    return answer;
+  }
+
+  #take({ branches, sources, loads, converters }: NetworkNumbers, inputW: Float64Array): void {
+    const { rows } = this;
+    const own = this.#numbers;
+    gather(branches.ohm, rows.branches, own.branches.ohm);
+    gather(sources.emfV, rows.sources, own.sources.emfV);
+    gather(sources.ohm, rows.sources, own.sources.ohm);
+    rows.fed.forEach(({ branch, converter }, k) => {
+      own.sources.emfV[rows.sources.length + k] = converters.outputV[converter] as number;
+      own.sources.ohm[rows.sources.length + k] = branches.ohm[branch] as number;
+    });
+    gather(loads.value, rows.loads, own.loads.value);
+    gather(loads.minV, rows.loads, own.loads.minV);
+    gather(loads.law, rows.loads, own.loads.law);
+    rows.inputs.forEach((converter, k) => {
+      own.loads.value[rows.loads.length + k] = inputW[converter] as number;
+      own.loads.law[rows.loads.length + k] = loadLaw.power;
+    });
+    this.#laws.set(own.loads.law);
+    for (const column of converterColumns)
+      gather(converters[column], rows.converters, own.converters[column]);
+  }
+}
+
+type Column = Float64Array | Uint8Array;
+
+function gather(from: Column, rows: readonly number[], to: Column): void {
+  for (let i = 0; i < rows.length; i++) to[i] = from[rows[i] as number] as number;
+}
