@@ -13,19 +13,13 @@ import {
   consumableText,
   cureWords,
   proofWords,
-  stepTitle,
+  stepTitles,
   toolWords,
 } from "../words/work-words.js";
 import { type Column, textTable } from "./table.js";
 import { harmless, paint, type Terminal, wrap } from "./terminal.js";
 
-/** A step's own line, or its id where the plan has no such step. */
-const titleIn =
-  ({ step }: WorkFigures) =>
-  (id: string): string => {
-    const found = step.get(id);
-    return found === undefined ? id : stepTitle(found);
-  };
+const titlesOf = ({ step }: WorkFigures) => stepTitles(step.values());
 
 /** What to do next, in full. */
 export function nextLines(work: WorkFigures, shows: Shows, screen: Terminal): string[] {
@@ -35,15 +29,15 @@ export function nextLines(work: WorkFigures, shows: Shows, screen: Terminal): st
   return [
     "",
     paint("Next", "strong", screen),
-    ...fullStep(next.step, shows, screen),
+    ...fullStep(next.step, titlesOf(work), shows, screen),
     ...wait.map((line) => `   ${line}`),
   ];
 }
 
-function fullStep(step: Step, shows: Shows, screen: Terminal): string[] {
+function fullStep(step: Step, title: (id: string) => string, shows: Shows, screen: Terminal): string[] {
   const set = (text: string) => wrap(text, screen.width - 3, 2).map((line) => `   ${line}`);
   return [
-    ...set(`${stepTitle(step)}  (${step.minutes} min)`),
+    ...set(`${title(step.id)}  (${step.minutes} min)`),
     ...set(`called ${step.id}`).map((line) => paint(line, "quiet", screen)),
     ...sizeLines(step, shows).flatMap((line) => set(`- ${line}`)),
     ...(step.tools.length === 0 ? [] : set(`tools: ${step.tools.map((tool) => toolWords[tool]).join(", ")}`)),
@@ -59,7 +53,7 @@ function fullStep(step: Step, shows: Shows, screen: Terminal): string[] {
 export function orderLines(work: WorkFigures, shows: Shows, all: boolean, screen: Terminal): string[] {
   const { order, project } = work;
   if (order.steps.length === 0) return [];
-  const title = titleIn(work);
+  const title = titlesOf(work);
   const held = order.binds
     .filter(({ by, waitedMin }) => by !== "hands" && (waitedMin > 0 || by === "start"))
     .slice(0, 4);
@@ -81,9 +75,9 @@ export function orderLines(work: WorkFigures, shows: Shows, all: boolean, screen
     ...(all
       ? order.steps.flatMap(({ step }) => {
           const found = work.step.get(step);
-          return found === undefined ? [] : fullStep(found, shows, screen);
+          return found === undefined ? [] : fullStep(found, title, shows, screen);
         })
-      : list(work, screen)),
+      : list(work, title, screen)),
   ];
 }
 
@@ -91,23 +85,25 @@ const left = (heading: string): Column => ({ heading, align: "left" });
 const right = (heading: string): Column => ({ heading, align: "right" });
 
 /** Steps one under the other, with what is got out and put away between them. */
-function list(work: WorkFigures, screen: Terminal): string[] {
+function list(work: WorkFigures, title: (id: string) => string, screen: Terminal): string[] {
   const { steps } = work.order;
   return steps.flatMap((planned, at): string[] => {
     const step = work.step.get(planned.step);
     const tool = step?.tools[0];
     const clock = clockWords(planned, steps[at - 1]);
     const day = dayText(planned.startMin, steps[at - 1]?.startMin, work.nowMin);
-    const title = step === undefined ? planned.step : stepTitle(step);
     const last = planned.lastUseOf.map((each) => toolWords[each]).join(", ");
     return [
       ...(day === "" ? [] : ["", paint(day, "strong", screen)]),
       ...(planned.newTool && tool !== undefined
         ? [paint(`  get out: ${toolWords[tool]}`, "quiet", screen)]
         : []),
-      ...wrap(`${clock.padStart(7)}  ${title} (${step?.minutes ?? 0} min)`, screen.width, 9).map(
-        (line, row) =>
-          row === 0 ? `${clock.padStart(7)}  ${line.trimStart().slice(clock.length).trimStart()}` : line,
+      ...wrap(
+        `${clock.padStart(7)}  ${title(planned.step)} (${step?.minutes ?? 0} min)`,
+        screen.width,
+        9,
+      ).map((line, row) =>
+        row === 0 ? `${clock.padStart(7)}  ${line.trimStart().slice(clock.length).trimStart()}` : line,
       ),
       ...(last === "" ? [] : [paint(`  put away for good: ${last}`, "quiet", screen)]),
     ];
@@ -172,7 +168,7 @@ export function builtLines({ work: record, shows }: Plan, work: WorkFigures, scr
 
 /** Rests that run, and everything that must be said of the record. */
 export function saidLines(work: WorkFigures, shows: Shows, screen: Terminal): string[] {
-  const title = titleIn(work);
+  const title = titlesOf(work);
   const { differences, problems } = work.asBuilt;
   const set = (text: string) => wrap(`- ${text}`, screen.width, 2);
   const rests = work.rests.map(({ after, cure, leftMin }) => {

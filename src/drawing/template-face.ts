@@ -12,6 +12,8 @@ export interface Tile {
   readonly window: Frame;
   readonly dx: number;
   readonly dy: number;
+  /** Millimetres of the face to one of paper; left out: true scale. */
+  readonly scale?: number;
   readonly row: number;
   readonly column: number;
 }
@@ -25,8 +27,8 @@ export function faceShapes(template: FaceTemplate, tile: Tile): Shape[] {
       const a = points[k];
       const part = a === undefined ? undefined : clipSegment(a, b, tile.window);
       if (part === undefined) return;
-      const [from, to] = part;
-      shapes.push(line(from.x + tile.dx, from.y + tile.dy, to.x + tile.dx, to.y + tile.dy, style));
+      const [from, to] = [onPaper(part[0], tile), onPaper(part[1], tile)];
+      shapes.push(line(from.x, from.y, to.x, to.y, style));
     });
   };
   const corners = [
@@ -79,11 +81,16 @@ export function faceShapes(template: FaceTemplate, tile: Tile): Shape[] {
     );
   }
   const edge = { ...small, anchor: "middle", colour: "soft" } as const;
-  const middle = (tile.window.x0 + tile.window.x1) / 2 + tile.dx;
-  if (tile.window.y1 === h) shapes.push(text(middle, h + tile.dy + 1.4, templateWords.lid, edge));
-  if (tile.window.y0 === 0) shapes.push(text(middle, tile.dy - 3.6, templateWords.base, edge));
+  const upper = onPaper({ x: (tile.window.x0 + tile.window.x1) / 2, y: h }, tile);
+  if (tile.window.y1 === h) shapes.push(text(upper.x, upper.y + 1.4, templateWords.lid, edge));
+  if (tile.window.y0 === 0) shapes.push(text(upper.x, tile.dy - 3.6, templateWords.base, edge));
   return shapes;
 }
+
+const onPaper = ({ x, y }: Point, { dx, dy, scale = 1 }: Tile): Point => ({
+  x: x / scale + dx,
+  y: y / scale + dy,
+});
 
 /** Room for number and size of a hole [mm]. */
 const wordsMm = 24;
@@ -116,14 +123,15 @@ function holeShapes(
   tile: Tile,
   stroke: (points: readonly Point[], style: Stroke) => void,
 ): Shape[] {
-  const { window, dx, dy } = tile;
+  const { window, scale = 1 } = tile;
   const { x, y, holeMm, pilotMm, acrossMm } = hole;
   const shapes: Shape[] = [];
   const ring = (diameterMm: number, style: Stroke): void => {
     const r = diameterMm / 2;
     const inside = x - r >= window.x0 && x + r <= window.x1 && y - r >= window.y0 && y + r <= window.y1;
     if (inside) {
-      shapes.push({ kind: "circle", cx: x + dx, cy: y + dy, r, stroke: style });
+      const middle = onPaper(hole, tile);
+      shapes.push({ kind: "circle", cx: middle.x, cy: middle.y, r: r / scale, stroke: style });
       return;
     }
     const around = Array.from({ length: 145 }, (_, k) => {
@@ -150,7 +158,13 @@ function holeShapes(
     ],
     strokes.fine,
   );
-  const label = holeLabel(hole, number, window);
-  if (label !== undefined) shapes.push({ ...label, x: label.x + dx, y: label.y + dy });
+  const label = scale === 1 ? holeLabel(hole, number, window) : numberUnder(hole, number, scale);
+  if (label !== undefined) shapes.push({ ...label, x: label.x + tile.dx, y: label.y + tile.dy });
   return shapes;
+}
+
+/** On a face that is made smaller the sizes have no room, and stand in the caption of the drawing. */
+function numberUnder({ x, y, holeMm, acrossMm }: TemplateHole, number: number, scale: number): Text {
+  const under = (y - Math.max(acrossMm, holeMm) / 2) / scale - 3.2;
+  return text(x / scale, under, String(number), { ...small, weight: "semibold", anchor: "middle" });
 }

@@ -7,7 +7,7 @@ import { differenceSentence, placeWords, tickProblemSentence } from "../words/di
 import { boreWords } from "../words/hull-words.js";
 import { counted, lengthWords, marked } from "../words/numbers.js";
 import { shownWords } from "../words/reading-words.js";
-import { stepTitle } from "../words/work-words.js";
+import { stepTitles } from "../words/work-words.js";
 import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { heading, type Piece, paragraph, space } from "./piece.js";
@@ -22,14 +22,10 @@ export function builtSection(figures: Figures, work: WorkFigures, shows: Shows, 
   const built = standing(record.asBuilt);
   const part = (title: string, columns: readonly Column[], rows: readonly Row[]): Piece[] =>
     rows.length === 0 ? [] : [heading(title, widthMm), ...table(columns, rows, widthMm), space(3)];
+  const title = stepTitles(work.step.values());
   const said = [
     ...work.asBuilt.differences.map((one) => differenceSentence(one, shows)),
-    ...work.asBuilt.problems.map((one) =>
-      tickProblemSentence(one, (id) => {
-        const step = work.step.get(id);
-        return step === undefined ? id : stepTitle(step);
-      }),
-    ),
+    ...work.asBuilt.problems.map((one) => tickProblemSentence(one, title)),
   ];
   const count =
     record.workDone.length + record.projects.reduce((sum, { workDone }) => sum + workDone.length, 0);

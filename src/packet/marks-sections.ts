@@ -17,6 +17,7 @@ import {
   wayWords,
 } from "../words/hull-words.js";
 import { counted, lengthWords, ordinal } from "../words/numbers.js";
+import { notByDrawing, seenWords } from "../words/step-drawing-words.js";
 import { flow } from "./flow.js";
 import { referenceLegend } from "./marks-legend.js";
 import type { Paper } from "./page.js";
@@ -111,14 +112,11 @@ function drawing(
       const footY = top - heightMm + 3;
       const barM = scaleBarM(scale, shows);
       const bar = `1 : ${scale}; the bar is ${lengthWords(barM, shows)}`;
-      const seen =
-        view.bowRight === undefined
-          ? `as one looks at it, ${face.plan.shape.kind === "flat" ? `from ${face.plan.shape.looks}` : ""}`
-          : `seen from ${inside ? "inside" : "outside"}; the bow is to the ${view.bowRight ? "right" : "left"}`;
+      const seen = seenWords(face.plan, inside, view.bowRight);
       return [
         ...view.shapes,
         ...scaleBar(x, footY + 1, (barM * 1000) / scale, bar),
-        text(x + widthMm, footY, `${seen}. Set out by the readings, not by this drawing.`, {
+        text(x + widthMm, footY, `${seen}. ${notByDrawing}`, {
           sizeMm: points(9),
           anchor: "end",
           colour: "soft",

@@ -3,8 +3,9 @@ import type { PlannedStep } from "../core/work/order.js";
 import type { WorkFigures } from "../core/work/plan-work.js";
 import type { CautionKey, ConsumableKey, Step } from "../core/work/step.js";
 import { wrapText } from "../drawing/fonts/wrap.js";
-import { box, line, strokes, text } from "../drawing/make.js";
+import { box, group, line, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
+import { type DrawnFrom, stepDrawings } from "../drawing/work/step-drawing.js";
 import { counted, hours } from "../words/numbers.js";
 import { sizeLines } from "../words/step-lines.js";
 import { stepCautions } from "../words/work-cautions.js";
@@ -14,7 +15,7 @@ import {
   consumableText,
   kindTitles,
   proofWords,
-  stepTitle,
+  stepTitles,
   toolWords,
 } from "../words/work-words.js";
 import { columnWidthMm, flow } from "./flow.js";
@@ -24,14 +25,18 @@ import type { Section } from "./section.js";
 
 const columns = 2;
 
-/** The order of work: every step that is left with a square to tick, alike ones together under their tools and cautions. */
-export function orderSection(work: WorkFigures, shows: Shows, paper: Paper): Section {
+/**
+ * The order of work: every step that is left with a square to tick, alike ones together under their tools and cautions.
+ * @param from What the marks and holes of a step are drawn from; left out: no drawings.
+ */
+export function orderSection(work: WorkFigures, shows: Shows, paper: Paper, from?: DrawnFrom): Section {
   const { order } = work;
   const widthMm = columnWidthMm(paper, columns);
-  const groups = groupsOf(work);
+  const title = stepTitles(work.step.values());
+  const groups = groupsOf(work, title);
   const pieces = [
-    ...summary(work, widthMm),
-    ...groups.flatMap((group) => groupPieces(group, shows, widthMm)),
+    ...summary(work, title, widthMm),
+    ...groups.flatMap((group) => groupPieces(group, shows, widthMm, from)),
   ];
   return {
     title: "Order of work",
@@ -40,12 +45,8 @@ export function orderSection(work: WorkFigures, shows: Shows, paper: Paper): Sec
   };
 }
 
-function summary(work: WorkFigures, widthMm: number): Piece[] {
+function summary(work: WorkFigures, title: (id: string) => string, widthMm: number): Piece[] {
   const { order, freeHours } = work;
-  const title = (id: string) => {
-    const step = work.step.get(id);
-    return step === undefined ? id : stepTitle(step);
-  };
   const held = order.binds
     .filter(({ by, waitedMin }) => (by === "cure" || by === "hours") && waitedMin > 0)
     .slice(0, 3);
@@ -74,18 +75,23 @@ function summary(work: WorkFigures, widthMm: number): Piece[] {
 }
 
 interface Group {
-  readonly steps: { readonly planned: PlannedStep; readonly step: Step; readonly session?: string }[];
+  readonly steps: {
+    readonly planned: PlannedStep;
+    readonly step: Step;
+    readonly title: string;
+    readonly session?: string;
+  }[];
 }
 
 /** Steps that follow each other with one kind and one main tool. */
-function groupsOf(work: WorkFigures): Group[] {
+function groupsOf(work: WorkFigures, title: (id: string) => string): Group[] {
   const groups: Group[] = [];
   let before: PlannedStep | undefined;
   for (const planned of work.order.steps) {
     const step = work.step.get(planned.step);
     if (step === undefined) continue;
     const session = sessionWords(planned.startMin, before?.startMin, work.nowMin);
-    const entry = { planned, step, ...(session === "" ? {} : { session }) };
+    const entry = { planned, step, title: title(step.id), ...(session === "" ? {} : { session }) };
     const last = groups.at(-1);
     const alike = last?.steps[0]?.step;
     if (last && alike?.kind === step.kind && alike.tools[0] === step.tools[0]) last.steps.push(entry);
@@ -95,31 +101,28 @@ function groupsOf(work: WorkFigures): Group[] {
   return groups;
 }
 
-function groupPieces({ steps }: Group, shows: Shows, widthMm: number): Piece[] {
+function groupPieces({ steps }: Group, shows: Shows, widthMm: number, from: DrawnFrom | undefined): Piece[] {
   const [first] = steps;
   if (first === undefined) return [];
   const cautions = [...new Set(steps.flatMap(({ step }) => step.caution ?? []))];
   // where all steps share a caution it stands once, right over them
   const shared =
     cautions.length === 1 && steps.every(({ step }) => step.caution !== undefined) ? cautions : [];
-  const title = kindTitles[first.step.kind];
-  const head = groupHead(title, steps, shared, widthMm);
+  const kind = kindTitles[first.step.kind];
+  const head = groupHead(kind, steps, shared, widthMm);
   const again = stacked([
-    paragraph(
-      { text: `${title}, continued`, sizePt: 10.5, weight: "semibold", colour: "soft" },
-      widthMm,
-      0.5,
-    ),
+    paragraph({ text: `${kind}, continued`, sizePt: 10.5, weight: "semibold", colour: "soft" }, widthMm, 0.5),
     ...shared.map((caution) => cautionPiece(caution, widthMm)),
     space(1),
   ]);
   return [
     head,
-    ...steps.flatMap(({ step, planned, session }, at) => [
+    ...steps.flatMap(({ step, planned, title, session }, at) => [
       ...(session === undefined
         ? []
         : [{ ...sessionPiece(session, widthMm), ...(at === 0 ? {} : { head: again }) }]),
-      { ...stepPiece(step, shows, widthMm, shared), ...(at === 0 ? {} : { head: again }) },
+      { ...stepPiece(step, title, shows, widthMm, shared), ...(at === 0 ? {} : { head: again }) },
+      ...(from === undefined || !drawnTasks.has(step.task) ? [] : drawingPieces(step, from, shows, widthMm)),
       ...(planned.lastUseOf.length === 0
         ? []
         : [
@@ -193,18 +196,42 @@ const sessionPiece = (words: string, widthMm: number): Piece => ({
   keepWithNext: true,
 });
 
+/** What one sets out with the paper in hand; all else is drawn on sheets of its own. */
+const drawnTasks: ReadonlySet<Step["task"]> = new Set(["mark box", "mark gear"]);
+const mostDrawingMm = 42;
+
+function drawingPieces(step: Step, from: DrawnFrom, shows: Shows, widthMm: number): Piece[] {
+  const room = { widthMm: widthMm - indentMm, mostMm: mostDrawingMm };
+  return stepDrawings(step, from, shows, room).map(({ shapes, heightMm, words }): Piece => {
+    const caption = paragraph({ text: words, sizePt: 8.5, colour: "soft", maxLines: 6 }, room.widthMm, 2);
+    return stacked([
+      {
+        heightMm: heightMm + 1,
+        draw: (x, top) => [group(x + indentMm, top - heightMm, shapes)],
+      },
+      { ...caption, draw: (x, top) => caption.draw(x + indentMm, top) },
+    ]);
+  });
+}
+
 const tickMm = 3.6;
 const indentMm = 6;
 const minutesMm = 14;
 
-function stepPiece(step: Step, shows: Shows, widthMm: number, shared: readonly CautionKey[]): Piece {
+function stepPiece(
+  step: Step,
+  words: string,
+  shows: Shows,
+  widthMm: number,
+  shared: readonly CautionKey[],
+): Piece {
   const titleType = typeOf({ text: "", sizePt: 10 });
   const roomMm = widthMm - indentMm - minutesMm;
-  const title = wrapText(stepTitle(step), roomMm, titleType, 4);
+  const title = wrapText(words, roomMm, titleType, 4);
   const own = step.caution !== undefined && !shared.includes(step.caution) ? [step.caution] : [];
   const body = stacked([
-    ...sizeLines(step, shows).map((words) =>
-      paragraph({ text: words, sizePt: 9, colour: "soft", maxLines: 6 }, widthMm - indentMm),
+    ...sizeLines(step, shows).map((text) =>
+      paragraph({ text, sizePt: 9, colour: "soft", maxLines: 6 }, widthMm - indentMm),
     ),
     ...own.map((caution) => cautionPiece(caution, widthMm - indentMm)),
   ]);
@@ -214,8 +241,8 @@ function stepPiece(step: Step, shows: Shows, widthMm: number, shared: readonly C
     heightMm,
     draw: (x, top): Shape[] => [
       box(x, top - 0.3 - tickMm, tickMm, tickMm, { stroke: strokes.line }),
-      ...title.map((words, row) =>
-        text(x + indentMm, top - titleType.sizeMm * (0.95 + row * pitch), words, {
+      ...title.map((row, at) =>
+        text(x + indentMm, top - titleType.sizeMm * (0.95 + at * pitch), row, {
           ...titleType,
           colour: "ink",
         }),

@@ -5,6 +5,7 @@ import type { Shows } from "../core/plan/model/plan.js";
 import type { SheetSection } from "../core/proving/sheet/types.js";
 import type { WaterCard } from "../core/proving/water/card.js";
 import type { WorkFigures } from "../core/work/plan-work.js";
+import type { DrawnFrom } from "../drawing/work/step-drawing.js";
 import { type PdfFonts, pdfDocument } from "../drawing/writers/pdf.js";
 import { ruleSetWords } from "../words/labels.js";
 import { assumptionsSection } from "./assumptions-section.js";
@@ -63,12 +64,8 @@ const planWords = ({ plan: { source } }: Figures) => ({
 });
 
 /** Every part of the packet that has something to say, after the summary. */
-function packetSections(
-  figures: Figures,
-  shows: Shows,
-  paper: Paper,
-  { hull, layout, work, proof }: Apart,
-): Section[] {
+function packetSections(figures: Figures, shows: Shows, paper: Paper, apart: Apart): Section[] {
+  const { hull, layout, work, proof } = apart;
   return [
     loadList(figures, shows, paper),
     conductorSchedule(figures, shows, paper),
@@ -81,13 +78,19 @@ function packetSections(
     ...(layout === undefined ? [] : layoutSections(layout, shows, paper)),
     ...(work === undefined
       ? []
-      : [orderSection(work, shows, paper), builtSection(figures, work, shows, paper)]),
+      : [
+          orderSection(work, shows, paper, drawnFrom(figures, apart)),
+          builtSection(figures, work, shows, paper),
+        ]),
     ...(proof === undefined
       ? []
       : [testSheetSection(proof.sheet, paper), waterCardSection(proof.card, paper)]),
     cautionsSection(figures, shows, paper),
   ].filter(({ pages }) => pages.length > 0);
 }
+
+const drawnFrom = (figures: Figures, { hull, layout }: Apart): DrawnFrom | undefined =>
+  hull === undefined || layout === undefined ? undefined : { figures, hull, layout };
 
 /** The parts of a packet by title, each as pages of its own: one prints what is wanted today. */
 export function singleSheets(

@@ -1,5 +1,6 @@
 import type { CureKey } from "../core/reference/cures.js";
 import type { ToolKey } from "../core/reference/tools.js";
+import { groupedBy } from "../core/work/grouped.js";
 import type { Binding } from "../core/work/order-binds.js";
 import type { ConsumableKey, PrecedenceReason, Step, StepKind, Task } from "../core/work/step.js";
 import { listed } from "./say.js";
@@ -129,8 +130,26 @@ export function namesText(names: readonly string[]): string {
   );
 }
 
-/** One line that says what to do: `Draw lamp trunk from helm to fore box`. */
-export function stepTitle(step: Step): string {
+/**
+ * Each step's own line by its id, `Draw lamp trunk from helm to fore box`; steps that would read alike are told apart. What is no step of
+ * these is called by its id.
+ */
+export function stepTitles(steps: Iterable<Step>): (id: string) => string {
+  const titles = new Map<string, string>();
+  const alike = groupedBy([...steps], titleOf);
+  for (const [title, same] of alike)
+    for (const step of same) titles.set(step.id, same.length === 1 ? title : `${title} (${ownPart(step)})`);
+  return (id) => titles.get(id) ?? id;
+}
+
+/** What of a step's id its title does not name. */
+function ownPart({ id, at, pieces }: Step): string {
+  const [, ...parts] = id.split(" / ");
+  const own = parts.filter((part) => !at.includes(part) && !pieces.includes(part));
+  return (own.length === 0 ? parts : own).join(" / ");
+}
+
+function titleOf(step: Step): string {
   const { pieces, at, doneBefore } = step;
   const what = namesText(pieces);
   const where = namesText([...new Set(at)]);

@@ -13,6 +13,11 @@ afterAll(() => rig.close());
 
 const secondSeason = readFileSync("examples/second-season.yaml", "utf8");
 
+const onePixel = Buffer.from(
+  "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==",
+  "base64",
+);
+
 const stepNow = (page: Page) => page.locator(".step-sheet").getAttribute("data-step");
 
 /** Ticks the step that lies open, and waits for the next. */
@@ -102,6 +107,7 @@ it("the second project goes from its first open step to as built, with a fault f
   await goToView(page, "build");
   await page.locator(".step-sheet").waitFor();
   for (let count = 0; count < 10 && (await stepNow(page)) !== null; count += 1) await tick(page);
+  await page.getByText("Every step is ticked").waitFor();
   await page.getByLabel("Name of the project").fill("a lamp to board by");
   await page.getByRole("button", { name: "Close the project" }).click();
   await page.getByText("There is no work to do").waitFor();
@@ -112,19 +118,83 @@ it("the second project goes from its first open step to as built, with a fault f
   await page.getByText("As built", { exact: false }).first().waitFor();
 });
 
+it("a note is kept when its field or its step is left, or a remote ticks; it and a photo are shown where one comes back", async () => {
+  const { page } = await visit(rig, { viewport: phone });
+  await openText(page, secondSeason);
+  await goToView(page, "build");
+  const sheet = page.locator(".step-sheet");
+  await sheet.waitFor();
+  const record = sheet.locator(".step-record");
+  const first = await stepNow(page);
+  const note = page.getByRole("textbox", { name: "Note" });
+  await note.fill("foam behind, 30 mm");
+  await note.press("Tab");
+  await record.getByText("foam behind, 30 mm", { exact: true }).waitFor();
+  expect(await note.inputValue()).toBe("");
+  await sheet
+    .locator(".photo-button input")
+    .setInputFiles({ name: "any.png", mimeType: "image/png", buffer: onePixel });
+  await sheet.locator(".step-record img").waitFor();
+  await settled(page);
+  await page.reload();
+  await record.getByText("foam behind, 30 mm", { exact: true }).waitFor();
+  await sheet.locator(".step-record img").waitFor();
+
+  // the step is left for another, with a note half typed
+  await note.fill("left it masked");
+  await page.locator(".step-order summary").first().click();
+  await page.locator(".step-lines button").nth(3).click();
+  await page.waitForFunction(
+    (was) => document.querySelector(".step-sheet")?.getAttribute("data-step") !== was,
+    first,
+  );
+  expect(await record.getByText("left it masked").count()).toBe(0);
+  await page.locator(".step-lines button").first().click();
+  await record.getByText("left it masked", { exact: true }).waitFor();
+
+  // the view is left without leaving the field first
+  await note.fill("stop at 10 mm");
+  await goToView(page, "proof");
+  await goToView(page, "build");
+  await record.getByText("stop at 10 mm", { exact: true }).waitFor();
+
+  // a remote ticks while a note is typed
+  await page.getByLabel("Tick with a remote or a keyboard").check();
+  await note.fill("done with the step bit");
+  await page.keyboard.press("PageDown");
+  await page.waitForFunction(
+    (was) => document.querySelector(".step-sheet")?.getAttribute("data-step") !== was,
+    first,
+  );
+  const text = await planText(page);
+  for (const said of ["foam behind, 30 mm", "left it masked", "stop at 10 mm", "done with the step bit"])
+    expect(text.split(said)).toHaveLength(2);
+});
+
+it("a desk shows the order of work beside the step in hand; a step leads to what draws it", async () => {
+  const { page } = await visit(rig);
+  await openText(page, secondSeason);
+  await goToView(page, "build");
+  await page.locator(".step-sheet").waitFor();
+  const [sheet, list] = await Promise.all(
+    [".step-sheet", ".step-order"].map((one) => page.locator(one).first().boundingBox()),
+  );
+  expect(list?.x).toBeGreaterThan((sheet?.x ?? 0) + (sheet?.width ?? 0));
+  expect(await page.locator(".step-lines button").first().isVisible()).toBe(true);
+  await page.getByRole("link", { name: "Where it sits in the boat" }).click();
+  await page.locator('main[data-view="layout"]').waitFor();
+  await page.locator(".slip").getByText("boarding lamp").first().waitFor();
+});
+
 it("a photo stays with its step; Page down and Page up tick and take back; the record of what was built is told", async () => {
   const { page } = await visit(rig, { viewport: phone });
   await openText(page, secondSeason);
   await goToView(page, "build");
   await page.locator(".step-sheet").waitFor();
   expect(await page.locator(".build").textContent()).toMatch(/sounder cable lies 3\sft\s6\sin long/);
-  const png = Buffer.from(
-    "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==",
-    "base64",
-  );
   await page
     .locator(".photo-button input")
-    .setInputFiles({ name: "any.png", mimeType: "image/png", buffer: png });
+    .setInputFiles({ name: "any.png", mimeType: "image/png", buffer: onePixel });
   await page.locator(".step-photos img").waitFor();
   await page.getByLabel("Tick with a remote or a keyboard").check();
   await page.locator(".step-sheet h3").focus();

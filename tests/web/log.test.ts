@@ -1,5 +1,9 @@
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { goToView, openExample, openRig, planText, type Rig, settled, typeInto, visit } from "./help.js";
+import { goToView, openExample, openRig, openText, planText, type Rig, settled, typeInto, visit } from "./help.js";
 
 let rig: Rig;
 beforeAll(async () => {
@@ -44,7 +48,7 @@ test("undo and redo go on across reloads; moments are named; two states are comp
   await page.locator(".cards .step").getByText("small lamps").waitFor();
   await page.locator(".cards .step").getByRole("button", { name: "Compare" }).click();
   const compared = page.locator(".compare");
-  await compared.locator("table").waitFor();
+  await compared.locator("table").first().waitFor();
   expect(await compared.locator(".difference").textContent()).toMatch(/− .*2 W.*\+ .*4 W/s);
 
   await second.getByRole("button", { name: "Go back to this" }).click();
@@ -72,4 +76,43 @@ test("an edit after undo leaves the way that was undone in the log, and it can b
   await undone.getByRole("button", { name: "Go back to this" }).click();
   await settled(page);
   expect(await planText(page)).toContain("draws: 2 W");
+});
+
+const plain = (text: string) => text.replace(/\s+/g, " ").trim();
+
+/** What the command line says of the change, each stretch of white space as one. */
+function changesByCommand(before: string, after: string): string {
+  const folder = mkdtempSync(join(tmpdir(), "skiffloom-log-"));
+  const [old, young] = [join(folder, "old.yaml"), join(folder, "new.yaml")];
+  writeFileSync(old, before);
+  writeFileSync(young, after);
+  const ran = spawnSync(process.execPath, ["bin/skiffloom.js", "changes", old, young], { encoding: "utf8" });
+  rmSync(folder, { recursive: true });
+  expect(ran.status, ran.stderr).toBe(0);
+  return plain(ran.stdout);
+}
+
+test("comparing two moments tells the same as the command line: figures, findings, parts, work", async () => {
+  const { page } = await visit(rig);
+  const before = readFileSync("examples/tender.yaml", "utf8");
+  await openText(page, before);
+  const after = before.replace(/draws: .*/, "draws: 30 W");
+  expect(after).not.toBe(before);
+  await goToView(page, "text");
+  await page.locator(".text-view textarea").fill(after);
+  await page.getByRole("button", { name: "Take this text" }).click();
+  await settled(page);
+  await goToView(page, "log");
+  await page.locator('.step[data-step="1"]').getByRole("button", { name: "Compare" }).click();
+  const told = page.locator(".compare .told");
+  await told.first().waitFor();
+  const command = changesByCommand(before, after);
+  const sentences = (await told.locator("li").allTextContents()).map(plain);
+  const rows = (await told.locator("tbody tr").all()).map((row) => row.locator("th, td").allTextContents());
+  expect(sentences.length).toBeGreaterThan(2);
+  expect(await told.evaluateAll((all) => all.map((one) => one.getAttribute("data-about")))).toEqual(
+    expect.arrayContaining(["written", "figures", "findings", "parts"]),
+  );
+  for (const sentence of sentences) expect(command).toContain(sentence);
+  for (const cells of await Promise.all(rows)) expect(command).toContain(plain(cells.join(" ")));
 });

@@ -43,6 +43,7 @@ export function addEnd(graph: GraphBuilder, { run, end, place, cores, facts, joi
       { what: "joint", count: known.length === 0 ? cores : newJoints(known, joints) },
       { what: "solder", count: soldered ? 1 : 0 },
     ],
+    drawing: { sheet: "diagram", of: place },
     ...(crimped ? { caution: "crimp pull" as const } : soldered ? { caution: "solder" as const } : {}),
   });
   graph.wait(join, `draw / ${run.name}`, "wire before joint");

@@ -3,8 +3,9 @@ import { placeOn } from "../../core/hull/faces/face.js";
 import { spotNear } from "../../core/hull/faces/near.js";
 import type { Spot } from "../../core/hull/faces/patch.js";
 import type { SideFigures } from "../../core/hull/figures.js";
-import type { Mark } from "../../core/hull/marks/mark.js";
+import type { Mark, SetReading } from "../../core/hull/marks/mark.js";
 import { around, type Bounds, boundsOf } from "../bounds.js";
+import { textWidthMm } from "../fonts/measure.js";
 import { placeLabels } from "../label-places.js";
 import { line, points, polygon, polyline, strokes, text } from "../make.js";
 import type { Point, Shape, Stroke } from "../shapes.js";
@@ -80,8 +81,17 @@ function letterOf(index: number): string {
   return index < 26 ? letter : `${letterOf(Math.floor(index / 26) - 1)}${letter}`;
 }
 
-/** One side of a face to scale, as one sees it from the working side: outline, zones, openings, points, holes, and the tapes to each mark. */
-export function marksView(side: SideFigures, room: Room, scale: number, fromInside: boolean): MarksView {
+/**
+ * One side of a face to scale, as one sees it from the working side: outline, zones, openings, points, holes, and the tapes to each mark.
+ * @param said Writes a reading [m] on its tape; left out: tapes without figures.
+ */
+export function marksView(
+  side: SideFigures,
+  room: Room,
+  scale: number,
+  fromInside: boolean,
+  said?: (readingM: number) => string,
+): MarksView {
   const view = flatView(side.face, fromInside);
   const mm = 1000 / scale;
   const shiftX = room.left + room.widthMm / 2 - ((view.minX + view.maxX) / 2) * mm;
@@ -108,7 +118,7 @@ export function marksView(side: SideFigures, room: Room, scale: number, fromInsi
       const { x, y } = place(spotNear(side.face, at).spot);
       return { kind: "circle", cx: x, cy: y, r: (clearM * mm) / 2, stroke: zoneStroke };
     }),
-    ...tapes(side, place),
+    ...tapes(side, place, said),
     ...side.references.flatMap(({ spot, name }) =>
       spot !== undefined && letters.has(name) ? pointMark(place(spot)) : [],
     ),
@@ -131,23 +141,27 @@ function between(a: Spot, b: Spot): [number, number][] {
   ]);
 }
 
-function tapes(side: SideFigures, place: (spot: Spot) => Point): Shape[] {
+function tapes(
+  side: SideFigures,
+  place: (spot: Spot) => Point,
+  said: ((readingM: number) => string) | undefined,
+): Shape[] {
   const spots = new Map<string, Spot>([
     ...side.references.flatMap(({ name, spot }) => (spot === undefined ? [] : [[name, spot] as const])),
     ...side.placed.map(({ piece, spot }) => [piece.name, spot] as const),
   ]);
   return side.marks.flatMap(({ mark }) => {
     const to = place(mark.spot);
-    const from = (name: string, stroke: Stroke): Shape[] => {
+    const from = ({ from: name, roundedM }: SetReading, stroke: Stroke): Shape[] => {
       const spot = spots.get(name);
       if (spot === undefined) return [];
       const start = place(spot);
-      return [line(start.x, start.y, to.x, to.y, stroke)];
+      return [line(start.x, start.y, to.x, to.y, stroke), ...figureOn(start, to, said?.(roundedM))];
     };
     return [
-      ...(mark.method === "two tapes" ? mark.readings.flatMap((one) => from(one.from, tapeStroke)) : []),
-      ...(mark.method === "along then square" ? squareWay(side, mark, spots, place) : []),
-      ...(mark.check ? from(mark.check.from, checkStroke) : []),
+      ...(mark.method === "two tapes" ? mark.readings.flatMap((one) => from(one, tapeStroke)) : []),
+      ...(mark.method === "along then square" ? squareWay(side, mark, spots, place, said) : []),
+      ...(mark.check ? from(mark.check, checkStroke) : []),
     ];
   });
 }
@@ -158,6 +172,7 @@ function squareWay(
   { edge: name = "", at, spot, readings }: Mark,
   spots: ReadonlyMap<string, Spot>,
   place: (spot: Spot) => Point,
+  said: ((readingM: number) => string) | undefined,
 ): Shape[] {
   const edge = edgesOf(face).find((one) => one.name === name);
   const start = spots.get(readings[0]?.from ?? "");
@@ -167,7 +182,32 @@ function squareWay(
     nearestShare(face, edge, at).share,
   ];
   const along = Array.from({ length: 13 }, (_, k) => place(spotOnEdge(edge, from + ((to - from) * k) / 12)));
-  return [polyline(along, tapeStroke), polyline([place(spotOnEdge(edge, to)), place(spot)], tapeStroke)];
+  const [foot, mark] = [place(spotOnEdge(edge, to)), place(spot)];
+  const middle = along.slice(5, 8);
+  const [first, last] = [middle[0] ?? foot, middle.at(-1) ?? foot];
+  const [alongReading, offReading] = readings;
+  return [
+    polyline(along, tapeStroke),
+    polyline([foot, mark], tapeStroke),
+    ...figureOn(first, last, alongReading && said?.(alongReading.roundedM)),
+    ...figureOn(foot, mark, offReading && said?.(offReading.roundedM)),
+  ];
+}
+
+const figure = { sizeMm: points(8.5), weight: "semibold" } as const;
+/** Taken up at the ends of a tape by the signs of its point and its mark [mm]. */
+const tapeEndsMm = 7;
+
+/** A figure along the middle of a line, never head down; none on a line too short for it. */
+function figureOn(from: Point, to: Point, words: string | undefined): Shape[] {
+  if (words === undefined) return [];
+  const roomMm = Math.hypot(to.x - from.x, to.y - from.y) - tapeEndsMm;
+  if (textWidthMm(words, figure.sizeMm, figure.weight) > roomMm) return [];
+  const deg = (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
+  const turnDeg = deg > 90 ? deg - 180 : deg <= -90 ? deg + 180 : deg;
+  const [sin, cos] = [Math.sin((turnDeg * Math.PI) / 180), Math.cos((turnDeg * Math.PI) / 180)];
+  const [x, y] = [(from.x + to.x) / 2 - 0.8 * sin, (from.y + to.y) / 2 + 0.8 * cos];
+  return [text(x, y, words, { ...figure, anchor: "middle", turnDeg })];
 }
 
 /** A solid triangle standing on the point. */

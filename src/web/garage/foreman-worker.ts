@@ -1,5 +1,6 @@
 import { type Whole, workOutWhole } from "../../core/layout-figures.js";
 import { readPlan } from "../../core/plan/read.js";
+import type { ReadProblem } from "../../core/plan/source/problem.js";
 import { benchOf } from "../../core/proving/bench-network.js";
 import { diagnose } from "../../core/proving/diagnose.js";
 import type { FaultReport } from "../../core/proving/faults.js";
@@ -8,29 +9,39 @@ import { waterCard } from "../../core/proving/water/card.js";
 import { nextStep, planWork } from "../../core/work/plan-work.js";
 import { takeBuiltEdits } from "../../core/work/take-built.js";
 import { finishEdits, tickEdits } from "../../core/work/work-edits.js";
+import { planChanges, type WholePlan } from "../../core/working/plan-changes.js";
+import { stepDrawings } from "../../drawing/work/step-drawing.js";
 import type { FaultsShown, ForemanOutcome, ForemanQuestion } from "./messages.js";
 
 self.addEventListener("message", ({ data }: MessageEvent<ForemanQuestion & { readonly no: number }>) => {
   self.postMessage({ no: data.no, outcome: outcomeOf(data) });
 });
 
-let last: { readonly text: string; readonly whole: Whole } | undefined;
+let last: { readonly text: string; readonly whole: WholePlan } | undefined;
 
 function outcomeOf(question: ForemanQuestion): ForemanOutcome {
   try {
-    const { text } = question;
-    if (last?.text !== text) {
-      const read = readPlan(text);
-      if (!read.ok) return { is: "unreadable", problems: read.problems };
-      last = { text, whole: workOutWhole(read.plan) };
-    }
-    return answer(question, last.whole);
+    const read = wholeOf(question.text);
+    if ("problems" in read) return { is: "unreadable", problems: read.problems };
+    if (question.ask !== "changes") return answer(question, read);
+    const before = wholeOf(question.before);
+    if ("problems" in before) return { is: "unreadable", problems: before.problems };
+    return { is: "changes", changes: planChanges(before, read) };
   } catch (error) {
     return { is: "fault", detail: error instanceof Error ? (error.stack ?? error.message) : String(error) };
   }
 }
 
-function answer(question: ForemanQuestion, whole: Whole): ForemanOutcome {
+function wholeOf(text: string): WholePlan | { readonly problems: readonly ReadProblem[] } {
+  if (last?.text === text) return last.whole;
+  const read = readPlan(text);
+  if (!read.ok) return { problems: read.problems };
+  const whole = { ...workOutWhole(read.plan), document: read.document };
+  last = { text, whole };
+  return whole;
+}
+
+function answer(question: Exclude<ForemanQuestion, { ask: "changes" }>, whole: Whole): ForemanOutcome {
   const { figures, circuit } = whole;
   switch (question.ask) {
     case "work": {
@@ -39,11 +50,11 @@ function answer(question: ForemanQuestion, whole: Whole): ForemanOutcome {
       return { is: "work", work: { ...shown, next: nextStep(work) } };
     }
     case "tick": {
-      const { ask: _ask, text: _text, step: id, ...said } = question;
-      const work = planWork(figures, whole, question.nowMin);
+      const { nowMin, step: id } = question;
+      const work = planWork(figures, whole, nowMin);
       const step = work.step.get(id);
       if (step === undefined || work.project.done.has(id)) return { is: "edits", edits: [] };
-      return { is: "edits", edits: tickEdits(figures, work.facts, step, said) };
+      return { is: "edits", edits: tickEdits(figures, work.facts, step, { nowMin }) };
     }
     case "finish":
       return {
@@ -63,11 +74,16 @@ function answer(question: ForemanQuestion, whole: Whole): ForemanOutcome {
         },
       };
     }
+    case "drawings":
+      return { is: "drawings", drawings: stepDrawings(question.step, whole, question.shows, drawingRoom) };
     case "water":
       return { is: "water", card: waterCard(figures) };
     default:
       return question satisfies never;
   }
 }
+
+/** As wide as a phone shows with words still readable. */
+const drawingRoom = { widthMm: 100, mostMm: 76 } as const;
 
 const sendable = ({ fits: _fits, model: _model, ...shown }: FaultReport): FaultsShown => shown;

@@ -1,5 +1,5 @@
 import type { Edit } from "../../core/plan/edits/edit.js";
-import type { PhotoReference } from "../../core/plan/model/work.js";
+import type { Shows } from "../../core/plan/model/plan.js";
 import type { ReadProblem } from "../../core/plan/source/problem.js";
 import type { Diagnosis } from "../../core/proving/diagnose.js";
 import type { FaultReport } from "../../core/proving/faults.js";
@@ -7,6 +7,8 @@ import type { SheetSection } from "../../core/proving/sheet/types.js";
 import type { WaterCard } from "../../core/proving/water/card.js";
 import type { WorkFigures } from "../../core/work/plan-work.js";
 import type { Step } from "../../core/work/step.js";
+import type { PlanChanges } from "../../core/working/plan-changes.js";
+import type { StepDrawing } from "../../drawing/work/step-drawing.js";
 
 /** Work figures as they can be sent from a worker: facts hold a function, and stay behind. */
 export interface WorkShown extends Omit<WorkFigures, "facts"> {
@@ -30,13 +32,14 @@ export type ForemanQuestion =
       readonly text: string;
       readonly nowMin: number;
       readonly step: string;
-      readonly note?: string;
-      readonly photos?: readonly PhotoReference[];
     }
   | { readonly ask: "finish"; readonly text: string; readonly nowMin: number; readonly name: string }
   | { readonly ask: "sheet"; readonly text: string }
   | { readonly ask: "prove"; readonly text: string }
-  | { readonly ask: "water"; readonly text: string };
+  | { readonly ask: "water"; readonly text: string }
+  | { readonly ask: "drawings"; readonly text: string; readonly step: Step; readonly shows: Shows }
+  /** What the change from one text to the other does. */
+  | { readonly ask: "changes"; readonly before: string; readonly text: string };
 
 export type ForemanOutcome =
   | { readonly is: "work"; readonly work: WorkShown }
@@ -44,5 +47,7 @@ export type ForemanOutcome =
   | { readonly is: "sheet"; readonly sections: readonly SheetSection[] }
   | { readonly is: "prove"; readonly diagnosis: DiagnosisShown }
   | { readonly is: "water"; readonly card: WaterCard }
+  | { readonly is: "drawings"; readonly drawings: readonly StepDrawing[] }
+  | { readonly is: "changes"; readonly changes: PlanChanges }
   | { readonly is: "unreadable"; readonly problems: readonly ReadProblem[] }
   | { readonly is: "fault"; readonly detail: string };

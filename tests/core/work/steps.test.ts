@@ -1,11 +1,13 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { workOut } from "../../../src/core/figures.js";
+import { workOutWhole } from "../../../src/core/layout-figures.js";
 import { readPlan } from "../../../src/core/plan/read.js";
 import { orderOf } from "../../../src/core/work/order.js";
 import { LoopError, orderProblemOf } from "../../../src/core/work/order-problem.js";
 import { planWork } from "../../../src/core/work/plan-work.js";
 import { workSteps } from "../../../src/core/work/steps.js";
+import { stepTitles } from "../../../src/words/work-words.js";
 import { evenings, madeUpGraph } from "../../outside/work-graphs.js";
 
 const figuresOf = (text: string) => {
@@ -52,6 +54,14 @@ describe.each(["tender", "utility", "launch"])("%s", (name) => {
     });
     for (const { id, tools } of graph.steps)
       for (const tool of tools) expect(place.get(id) ?? 1e9).toBeLessThanOrEqual(away.get(tool) ?? -1);
+  });
+  test("no two steps read alike, with boxes and routes known", () => {
+    const read = readPlan(text(name));
+    if (!read.ok) throw new Error("does not read");
+    const whole = workOutWhole(read.plan);
+    const { step } = planWork(whole.figures, whole);
+    const titles = [...step.keys()].map(stepTitles(step.values()));
+    expect(new Set(titles).size).toBe(step.size);
   });
   test("cost is at least the bound, the gap is stated", () => {
     expect(order.cost).toBeGreaterThanOrEqual(order.lowerBound);
@@ -100,4 +110,19 @@ test("steps that wait for each other in a ring are refused by name", () => {
     ["s2", "s0"],
   ].map(([before = "", after = ""]) => ({ before, after, reason: "wire before joint" as const }));
   expect(() => orderProblemOf({ ...graph, precedences: ring })).toThrow(LoopError);
+});
+
+test("steps that would read alike are told apart by what their names add; an unknown one is called by its id", () => {
+  const graph = workSteps(figuresOf(text("tender")));
+  const secure = graph.steps.find(({ task }) => task === "secure run");
+  if (secure === undefined) throw new Error("the tender secures no run");
+  const title = stepTitles([
+    { ...secure, id: "secure / leg port side" },
+    { ...secure, id: "secure / leg under the thwart" },
+    ...graph.steps.filter(({ task }) => task === "label run"),
+  ]);
+  expect(title("secure / leg port side")).toMatch(/^Secure .* \(leg port side\)$/);
+  expect(title("secure / leg under the thwart")).toMatch(/ \(leg under the thwart\)$/);
+  expect(title(`label / ${secure.pieces[0]}`)).toBe(`Label both ends of ${secure.pieces[0]}`);
+  expect(title("no such step")).toBe("no such step");
 });

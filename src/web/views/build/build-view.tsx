@@ -1,5 +1,5 @@
-import { useEffect, useRef, useState } from "react";
-import { stepTitle } from "../../../words/work-words.js";
+import { useEffect, useMemo, useRef, useState } from "react";
+import { stepTitles } from "../../../words/work-words.js";
 import { usePlan, useWords } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
 import type { WorkShown } from "../../garage/messages.js";
@@ -48,7 +48,8 @@ function Bench({ work, shown }: { work: Work; shown: WorkShown }) {
   const step = open ?? shown.next?.step;
   const left = shown.order.steps.length;
   const total = shown.project.steps.length;
-  const title = step === undefined ? undefined : stepTitle(step);
+  const titleOf = useMemo(() => stepTitles(shown.step.values()), [shown.step]);
+  const title = step === undefined ? undefined : titleOf(step.id);
   const wasAt = useRef(step?.id);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
@@ -56,11 +57,14 @@ function Bench({ work, shown }: { work: Work; shown: WorkShown }) {
     wasAt.current = step?.id;
     // the next step is read out by a screen reader, and keys go on from there
     heading.current?.focus({ preventScroll: true });
+    heading.current?.scrollIntoView({ block: "nearest" });
     if (spoken && title !== undefined) speak(title);
   }, [step?.id, spoken, title]);
-  const tick = async (note: string, photos: readonly string[]) => {
+  const tick = async () => {
     if (step === undefined) return false;
-    const kept = await work.tick(step.id, { note, photos });
+    // a note that is still being typed is kept before its step goes
+    if (document.activeElement instanceof HTMLTextAreaElement) document.activeElement.blur();
+    const kept = await work.tick(step.id);
     if (kept) choose(undefined);
     return kept;
   };
@@ -70,44 +74,48 @@ function Bench({ work, shown }: { work: Work; shown: WorkShown }) {
         <progress max={total} value={total - left} aria-label={words.progress} />{" "}
         {words.doneOf(total - left, total)}
       </p>
-      {step ? (
-        <StepSheet
-          key={step.id}
-          step={step}
-          heading={heading}
-          waitMin={shown.next?.step.id === step.id ? shown.next.waitMin : waitOf(shown, step.id)}
-          blockedBy={blockedBy(shown, step.id)}
-          tick={tick}
-          readOnly={readOnly}
-        />
-      ) : (
-        <Finish finish={work.finish} any={total > 0} readOnly={readOnly} />
-      )}
-      <HandsTools
-        spoken={spoken}
-        onSpoken={(on) => {
-          setSpoken(on);
-          if (on && title !== undefined) speak(title);
-        }}
-        forward={() => void tick("", [])}
-        back={() => last !== undefined && work.untick(last)}
-        readOnly={readOnly}
-      />
-      {last !== undefined && !readOnly && (
-        <button type="button" onClick={() => work.untick(last)}>
-          {words.untick}: <span lang="en">{titleOf(shown, last)}</span>
-        </button>
-      )}
-      <RecordSaid shown={shown} />
-      <StepList shown={shown} current={step?.id} choose={choose} />
+      <div className="build-bench">
+        <div className="stack">
+          {step && title !== undefined ? (
+            <StepSheet
+              key={step.id}
+              step={step}
+              title={title}
+              heading={heading}
+              waitMin={shown.next?.step.id === step.id ? shown.next.waitMin : waitOf(shown, step.id)}
+              blockedBy={blockedBy(shown, step.id)}
+              tick={tick}
+              note={work.note}
+              draw={work.draw}
+              readOnly={readOnly}
+            />
+          ) : (
+            <Finish heading={heading} finish={work.finish} any={total > 0} readOnly={readOnly} />
+          )}
+          <HandsTools
+            spoken={spoken}
+            onSpoken={(on) => {
+              setSpoken(on);
+              if (on && title !== undefined) speak(title);
+            }}
+            forward={() => void tick()}
+            back={() => last !== undefined && work.untick(last)}
+            readOnly={readOnly}
+          />
+          {last !== undefined && !readOnly && (
+            <button type="button" onClick={() => work.untick(last)}>
+              {words.untick}: <span lang="en">{titleOf(last)}</span>
+            </button>
+          )}
+        </div>
+        <div className="stack">
+          <RecordSaid shown={shown} title={titleOf} />
+          <StepList shown={shown} title={titleOf} current={step?.id} choose={choose} />
+        </div>
+      </div>
     </>
   );
 }
-
-const titleOf = (shown: WorkShown, id: string): string => {
-  const step = shown.step.get(id);
-  return step === undefined ? id : stepTitle(step);
-};
 
 /** The step ticked last in the project in hand, by the order of the record. */
 function lastTick({ project, asBuilt }: WorkShown): string | undefined {

@@ -1,18 +1,14 @@
 import { differenceSentence, tickProblemSentence } from "../../../words/difference-words.js";
-import { cureWords, stepTitle } from "../../../words/work-words.js";
+import { cureWords } from "../../../words/work-words.js";
 import { useShows, useWords } from "../../app/context.js";
 import type { WorkShown } from "../../garage/messages.js";
 import { LevelMark } from "../../parts/level-mark.js";
 import { waitWords } from "./step-sheet.js";
 
 /** What rests, what was built otherwise than the plan wants now, and what is odd on the record. */
-export function RecordSaid({ shown }: { shown: WorkShown }) {
+export function RecordSaid({ shown, title }: { shown: WorkShown; title: (step: string) => string }) {
   const words = useWords().build;
   const shows = useShows();
-  const title = (id: string) => {
-    const step = shown.step.get(id);
-    return step === undefined ? id : stepTitle(step);
-  };
   const { rests, asBuilt } = shown;
   return (
     <>

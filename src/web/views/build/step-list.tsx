@@ -1,28 +1,30 @@
+import { useState } from "react";
 import { hours } from "../../../words/numbers.js";
 import { clockText, dayText, spanWords } from "../../../words/work-times.js";
-import { bindingWords, proofWords, stepTitle, toolWords } from "../../../words/work-words.js";
+import { bindingWords, proofWords, toolWords } from "../../../words/work-words.js";
 import { useWords } from "../../app/context.js";
 import type { WorkShown } from "../../garage/messages.js";
-import { StepPhotos } from "./step-photos.js";
+import { Said } from "./step-record.js";
+
+/** Where the list stands beside the step, it lies open from the first; as in garage.css. */
+const besideSheet = "(min-width: 64rem)";
 
 /** All that is left in its order, then what was done. A tap brings a step up. */
 export function StepList(props: {
   shown: WorkShown;
+  title: (step: string) => string;
   current: string | undefined;
   choose: (step: string) => void;
 }) {
-  const { shown, current, choose } = props;
+  const { shown, title, current, choose } = props;
   const words = useWords().build;
-  const { order, step: byId, nowMin } = shown;
-  const title = (id: string) => {
-    const step = byId.get(id);
-    return step === undefined ? id : stepTitle(step);
-  };
+  const { order, nowMin } = shown;
+  const [wide] = useState(() => matchMedia(besideSheet).matches);
   const held = order.binds.filter(({ by, waitedMin }) => by !== "hands" && waitedMin > 0).slice(0, 4);
   if (order.steps.length === 0) return <DoneList shown={shown} title={title} />;
   return (
     <>
-      <details className="step-order">
+      <details className="step-order" open={wide}>
         <summary>
           <h3>{words.order(order.steps.length)}</h3>
         </summary>
@@ -89,12 +91,7 @@ function DoneList({ shown, title }: { shown: WorkShown; title: (id: string) => s
             <span className="hint">
               {[words.states[state], one.when].filter((part) => part !== undefined).join(", ")}
             </span>
-            {one.note !== undefined && (
-              <p className="step-note">
-                <bdi>{one.note}</bdi>
-              </p>
-            )}
-            <StepPhotos files={one.photos.map(({ file }) => file)} />
+            <Said one={one} />
           </li>
         ))}
       </ol>

@@ -2,31 +2,33 @@ import { type Ref, useState } from "react";
 import type { Step } from "../../../core/work/step.js";
 import { sizeLines } from "../../../words/step-lines.js";
 import { stepCautions } from "../../../words/work-cautions.js";
-import { consumableText, kindTitles, stepTitle, toolWords } from "../../../words/work-words.js";
-import { usePlan, useShows, useWords } from "../../app/context.js";
-import { keepPhoto } from "../../garage/photos.js";
-import { ownersMinutes } from "../../garage/use-foreman.js";
+import { consumableText, kindTitles, toolWords } from "../../../words/work-words.js";
+import { useShows, useWords } from "../../app/context.js";
 import { Icon } from "../../parts/icon.js";
 import { ViewLink } from "../../parts/view-link.js";
-import { StepPhotos } from "./step-photos.js";
+import { StepDrawings } from "./step-drawings.js";
+import { NoteField, PhotoButton } from "./step-notes.js";
+import { StepRecord } from "./step-record.js";
+import type { Work } from "./use-work.js";
 
 /** One step with everything it needs, readable at arm's length. */
 export function StepSheet(props: {
   step: Step;
+  title: string;
   heading: Ref<HTMLHeadingElement>;
   waitMin: number;
   blockedBy: readonly string[];
-  tick: (note: string, photos: readonly string[]) => Promise<boolean>;
+  tick: () => Promise<boolean>;
+  note: Work["note"];
+  draw: Work["draw"];
   readOnly: boolean;
 }) {
-  const { step, waitMin, blockedBy, tick, readOnly } = props;
+  const { step, waitMin, blockedBy, tick, note, readOnly } = props;
   const words = useWords().build;
-  const [note, setNote] = useState("");
-  const [photos, setPhotos] = useState<readonly string[]>([]);
   const [busy, setBusy] = useState(false);
   const done = async () => {
     setBusy(true);
-    if (!(await tick(note, photos))) setBusy(false);
+    if (!(await tick())) setBusy(false);
   };
   return (
     <article className="step-sheet" data-step={step.id}>
@@ -34,7 +36,7 @@ export function StepSheet(props: {
         {kindTitles[step.kind]} · {words.minutes(step.minutes)}
       </p>
       <h3 ref={props.heading} tabIndex={-1} lang="en">
-        {stepTitle(step)}
+        {props.title}
       </h3>
       {step.caution !== undefined && (
         <p className="step-caution" lang="en">
@@ -44,6 +46,7 @@ export function StepSheet(props: {
       {waitMin > 0 && <p className="step-wait">{words.wait(waitWords(waitMin))}</p>}
       {waitMin === 0 && blockedBy.length > 0 && <p className="step-wait">{words.early(blockedBy.length)}</p>}
       <StepNeeds step={step} />
+      {isDrawn(step) && <StepDrawings step={step} draw={props.draw} />}
       {step.readings.length > 0 && (
         <p>
           <ViewLink view="proof">{words.toProof}</ViewLink>
@@ -51,22 +54,22 @@ export function StepSheet(props: {
       )}
       {!readOnly && (
         <>
-          <label className="field">
-            <span>{words.note}</span>
-            <textarea rows={2} value={note} onChange={(event) => setNote(event.target.value)} />
-          </label>
-          <StepPhotos files={photos} />
+          <NoteField keep={(said) => note(step.id, { note: said })} />
           <div className="step-buttons">
             <button type="button" className="main step-done" aria-busy={busy} onClick={() => void done()}>
               <Icon name="check" /> {words.done}
             </button>
-            <PhotoButton step={step.id} onKept={(file) => setPhotos([...photos, file])} />
+            <PhotoButton step={step.id} onKept={(photo) => note(step.id, { photo })} />
           </div>
         </>
       )}
+      <StepRecord step={step.id} />
     </article>
   );
 }
+
+const isDrawn = (step: Step): step is Step & { drawing: NonNullable<Step["drawing"]> } =>
+  step.drawing !== undefined;
 
 function StepNeeds({ step }: { step: Step }) {
   const words = useWords().build;
@@ -96,46 +99,6 @@ function StepNeeds({ step }: { step: Step }) {
             </div>
           )}
         </dl>
-      )}
-    </>
-  );
-}
-
-function PhotoButton({ step, onKept }: { step: string; onKept: (file: string) => void }) {
-  const words = useWords().build;
-  const plan = usePlan(({ record }) => record.id);
-  const [failed, setFailed] = useState(false);
-  const take = async (picture: File | undefined) => {
-    if (picture === undefined) return;
-    const kind = /^image\/(\w+)$/.exec(picture.type)?.[1] ?? "jpg";
-    const file = `${step.replace(/[^\p{L}\p{N}]+/gu, "-").slice(0, 60)}-${ownersMinutes().toString(36)}-${Math.floor(performance.now()).toString(36)}.${kind}`;
-    try {
-      await keepPhoto(plan, file, picture);
-      setFailed(false);
-      onKept(file);
-    } catch {
-      setFailed(true);
-    }
-  };
-  return (
-    <>
-      <label className="photo-button">
-        {words.photo}
-        <input
-          className="away"
-          type="file"
-          accept="image/*"
-          capture="environment"
-          onChange={(event) => {
-            void take(event.target.files?.[0]);
-            event.target.value = "";
-          }}
-        />
-      </label>
-      {failed && (
-        <p className="problem" role="alert">
-          {words.photoFailed}
-        </p>
       )}
     </>
   );

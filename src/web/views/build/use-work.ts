@@ -1,6 +1,8 @@
-import { useEffect, useState } from "react";
-import { undoEdits } from "../../../core/work/work-edits.js";
-import { usePlan, usePlanStore, useWords } from "../../app/context.js";
+import { useCallback, useEffect, useState } from "react";
+import type { Step } from "../../../core/work/step.js";
+import { noteEdits, undoEdits } from "../../../core/work/work-edits.js";
+import type { StepDrawing } from "../../../drawing/work/step-drawing.js";
+import { usePlan, usePlanStore, useShows, useWords } from "../../app/context.js";
 import type { ForemanOutcome, WorkShown } from "../../garage/messages.js";
 import { ownersMinutes, useForeman } from "../../garage/use-foreman.js";
 import { refusalOf } from "../../parts/edit-words.js";
@@ -8,8 +10,12 @@ import { refusalOf } from "../../parts/edit-words.js";
 export interface Work {
   readonly work: WorkShown | undefined;
   readonly problem: string | undefined;
-  /** Ticks a step, with what was said and the photos taken. Answers whether it was kept. */
-  readonly tick: (step: string, said: { note: string; photos: readonly string[] }) => Promise<boolean>;
+  /** Ticks a step. Answers whether it was kept. */
+  readonly tick: (step: string) => Promise<boolean>;
+  /** Keeps a note or a photo with a step, ticked or not, at once. Answers whether it was kept. */
+  readonly note: (step: string, said: { readonly note?: string; readonly photo?: string }) => boolean;
+  /** What of a step is better drawn than told; nothing where the plan has changed meanwhile. */
+  readonly draw: (step: Step) => Promise<readonly StepDrawing[]>;
   /** Takes back the last tick of a step. */
   readonly untick: (step: string) => void;
   readonly finish: (name: string) => Promise<void>;
@@ -37,6 +43,15 @@ export function useWork(): Work {
       wanted = false;
     };
   }, [ask, text, minute]);
+  const { lengths, conductors, paper } = useShows();
+  const draw = useCallback(
+    async (step: Step) => {
+      const shows = { lengths, conductors, paper };
+      const outcome = await ask({ ask: "drawings", text: store.get().text, step, shows });
+      return outcome.is === "drawings" ? outcome.drawings : [];
+    },
+    [ask, store, lengths, conductors, paper],
+  );
   const make = (outcome: ForemanOutcome): boolean => {
     if (outcome.is !== "edits") {
       setProblem(faultWords(outcome));
@@ -49,17 +64,18 @@ export function useWork(): Work {
   return {
     work,
     problem,
-    tick: async (step, { note, photos }) =>
-      make(
-        await ask({
-          ask: "tick",
-          text: store.get().text,
+    draw,
+    tick: async (step) =>
+      make(await ask({ ask: "tick", text: store.get().text, nowMin: ownersMinutes(), step })),
+    note: (step, { note, photo }) =>
+      make({
+        is: "edits",
+        edits: noteEdits(step, {
           nowMin: ownersMinutes(),
-          step,
-          ...(note.trim() === "" ? {} : { note: note.trim() }),
-          photos: photos.map((file) => ({ file })),
+          ...(note === undefined ? {} : { note }),
+          ...(photo === undefined ? {} : { photos: [{ file: photo }] }),
         }),
-      ),
+      }),
     untick: (step) => {
       const { reading } = store.get();
       if (reading.ok) make({ is: "edits", edits: undoEdits(reading.plan, step) });

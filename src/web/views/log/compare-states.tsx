@@ -1,7 +1,8 @@
 import { useEffect, useState } from "react";
-import { type Comparison as Compared, compareFigures } from "../../../core/working/compare.js";
-import { usePlanStore, useWords } from "../../app/context.js";
-import { Comparison } from "../../parts/comparison.js";
+import { type ChangesTold, changesTold } from "../../../words/changes-told.js";
+import { usePlanStore, useShows, useWords } from "../../app/context.js";
+import type { ForemanOutcome } from "../../garage/messages.js";
+import { useForeman } from "../../garage/use-foreman.js";
 import { lineHunks } from "../../state/text/lines.js";
 
 interface Pair {
@@ -9,7 +10,7 @@ interface Pair {
   readonly after: number;
 }
 
-/** Any two states beside one another: figures, and the lines of the plan that differ. */
+/** What lies between any two states: in words and figures as `skiffloom changes` tells it, and as lines of the plan. */
 export function CompareStates({
   of,
   choose,
@@ -50,7 +51,7 @@ export function CompareStates({
         <p>{words.log.same}</p>
       ) : (
         <>
-          <FigureDifference before={before} after={after} />
+          <Difference before={before} after={after} />
           <TextDifference before={before} after={after} />
         </>
       )}
@@ -58,31 +59,95 @@ export function CompareStates({
   );
 }
 
-function FigureDifference({ before, after }: { before: string; after: string }) {
+function Difference({ before, after }: { before: string; after: string }) {
   const words = useWords();
-  const store = usePlanStore();
-  const [compared, setCompared] = useState<Compared | "unreadable">();
+  const shows = useShows();
+  const ask = useForeman();
+  const [outcome, setOutcome] = useState<ForemanOutcome>();
   useEffect(() => {
     let wanted = true;
-    const ask = async () => {
-      const [was, is] = [await store.figuresOf(before), await store.figuresOf(after)];
-      if (!wanted) return;
-      setCompared(
-        was.is === "figures" && is.is === "figures" ? compareFigures(was.figures, is.figures) : "unreadable",
-      );
+    const load = async () => {
+      setOutcome(undefined);
+      const answer = await ask({ ask: "changes", before, text: after });
+      if (wanted) setOutcome(answer);
     };
-    void ask();
+    void load();
     return () => {
       wanted = false;
     };
-  }, [store, before, after]);
-  if (compared === undefined) return <p role="status">{words.shell.workingOut}</p>;
-  if (compared === "unreadable") return <p>{words.shell.problemsInPlan}</p>;
+  }, [ask, before, after]);
+  if (outcome === undefined) return <p role="status">{words.shell.workingOut}</p>;
+  if (outcome.is !== "changes") return <p>{words.shell.problemsInPlan}</p>;
+  const told = changesTold(outcome.changes, shows);
   return (
     <section>
       <h4>{words.log.difference}</h4>
-      <Comparison of={compared} />
+      {told.length === 0 ? (
+        <p>{words.log.nothingElse}</p>
+      ) : (
+        told.map((one) => <Told key={one.about} of={one} />)
+      )}
     </section>
+  );
+}
+
+/** One head of what the change does. */
+function Told({ of: { about, counts, sentences, rows } }: { of: ChangesTold }) {
+  const words = useWords().log;
+  return (
+    <section className="told" data-about={about}>
+      <h5>
+        {words.topics[about]}
+        {counts.length > 0 && <span lang="en">: {counts.join(", ")}</span>}
+      </h5>
+      {sentences.length > 0 && (
+        <ul lang="en">
+          {sentences.map((one) => (
+            <li key={one}>
+              <bdi>{one}</bdi>
+            </li>
+          ))}
+        </ul>
+      )}
+      {rows.length > 0 && (
+        <ToldTable rows={rows} heads={about === "parts" ? words.partColumns : words.figureColumns} />
+      )}
+    </section>
+  );
+}
+
+function ToldTable({ rows, heads }: { rows: ChangesTold["rows"]; heads: readonly string[] }) {
+  return (
+    <div className="wide">
+      <table>
+        <thead>
+          <tr>
+            {heads.map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody lang="en">
+          {rows.map((row) => (
+            <tr key={row.join("\n")}>
+              {heads.map((head, column) =>
+                column === 0 ? (
+                  <th key={head} scope="row">
+                    <bdi>{row[column]}</bdi>
+                  </th>
+                ) : (
+                  <td key={head} className={column >= heads.length - 2 ? "number" : undefined}>
+                    {row[column]}
+                  </td>
+                ),
+              )}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }
 

@@ -1,0 +1,82 @@
+import { useLayoutEffect, useRef, useState } from "react";
+import { usePlan, useWords } from "../../app/context.js";
+import { keepPhoto } from "../../garage/photos.js";
+import { ownersMinutes } from "../../garage/use-foreman.js";
+
+/** A note kept grows the list under it: the tap that left the field must have come to its end before things move. */
+const tapMs = 300;
+
+/** A note that is kept as soon as its field or its step is left, or the page goes out of sight: nothing typed with wet hands is lost. */
+export function NoteField({ keep }: { keep: (note: string) => boolean }) {
+  const words = useWords().build;
+  const [note, setNote] = useState("");
+  const typed = useRef("");
+  const type = (text: string) => {
+    typed.current = text;
+    setNote(text);
+  };
+  const take = () => {
+    const said = typed.current.trim();
+    if (said === "") return;
+    // first taken out, then kept: leaving the field and the step at once must not keep it twice
+    type("");
+    if (!keep(said)) type(said);
+  };
+  const latest = useRef(take);
+  latest.current = take;
+  useLayoutEffect(() => {
+    const hidden = () => document.visibilityState === "hidden" && latest.current();
+    document.addEventListener("visibilitychange", hidden);
+    return () => {
+      document.removeEventListener("visibilitychange", hidden);
+      latest.current();
+    };
+  }, []);
+  return (
+    <label className="field">
+      <span>{words.note}</span>
+      <textarea rows={2} value={note} onChange={(event) => type(event.target.value)} onBlur={() => setTimeout(() => latest.current(), tapMs)} />
+    </label>
+  );
+}
+
+/** Takes a photo, puts it into this browser's keeping, and then tells its name. */
+export function PhotoButton({ step, onKept }: { step: string; onKept: (file: string) => void }) {
+  const words = useWords().build;
+  const plan = usePlan(({ record }) => record.id);
+  const [failed, setFailed] = useState(false);
+  const take = async (picture: File | undefined) => {
+    if (picture === undefined) return;
+    const kind = /^image\/(\w+)$/.exec(picture.type)?.[1] ?? "jpg";
+    const file = `${step.replace(/[^\p{L}\p{N}]+/gu, "-").slice(0, 60)}-${ownersMinutes().toString(36)}-${Math.floor(performance.now()).toString(36)}.${kind}`;
+    try {
+      await keepPhoto(plan, file, picture);
+      setFailed(false);
+      onKept(file);
+    } catch {
+      setFailed(true);
+    }
+  };
+  return (
+    <>
+      <label className="photo-button">
+        {words.photo}
+        <input
+          className="away"
+          type="file"
+          accept="image/*"
+          capture="environment"
+          onChange={(event) => {
+            void take(event.target.files?.[0]);
+            event.target.value = "";
+          }}
+        />
+      </label>
+      {failed && (
+        <p className="problem" role="alert">
+          {words.photoFailed}
+        </p>
+      )}
+    </>
+  );
+}
