@@ -3,7 +3,17 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { goToView, openExample, openRig, openText, planText, type Rig, settled, typeInto, visit } from "./help.js";
+import {
+  goToView,
+  openExample,
+  openRig,
+  openText,
+  planText,
+  type Rig,
+  settled,
+  typeInto,
+  visit,
+} from "./help.js";
 
 let rig: Rig;
 beforeAll(async () => {

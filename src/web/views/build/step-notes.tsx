@@ -35,7 +35,12 @@ export function NoteField({ keep }: { keep: (note: string) => boolean }) {
   return (
     <label className="field">
       <span>{words.note}</span>
-      <textarea rows={2} value={note} onChange={(event) => type(event.target.value)} onBlur={() => setTimeout(() => latest.current(), tapMs)} />
+      <textarea
+        rows={2}
+        value={note}
+        onChange={(event) => type(event.target.value)}
+        onBlur={() => setTimeout(() => latest.current(), tapMs)}
+      />
     </label>
   );
 }
