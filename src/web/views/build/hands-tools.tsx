@@ -1,4 +1,4 @@
-import { useEffect, useId, useState } from "react";
+import { useEffect, useId, useLayoutEffect, useRef, useState } from "react";
 import { useWords } from "../../app/context.js";
 
 /** What helps with full or wet hands: the screen stays on, steps are read out, and a remote or any keyboard ticks. */
@@ -14,18 +14,22 @@ export function HandsTools(props: {
   const [awake, setAwake] = useState(true);
   const holds = useWakeLock(awake);
   const [remote, setRemote] = useState(false);
-  const { forward, back } = props;
+  // a key pressed as soon as a new step stands there must mean that step, not the one before
+  const hands = useRef(props);
+  useLayoutEffect(() => {
+    hands.current = props;
+  });
   useEffect(() => {
     if (!remote) return;
     const pressed = (event: KeyboardEvent) => {
       if (event.repeat || (event.key !== "PageDown" && event.key !== "PageUp")) return;
       event.preventDefault();
-      if (event.key === "PageDown") forward();
-      else back();
+      if (event.key === "PageDown") hands.current.forward();
+      else hands.current.back();
     };
     addEventListener("keydown", pressed);
     return () => removeEventListener("keydown", pressed);
-  }, [remote, forward, back]);
+  }, [remote]);
   return (
     <fieldset className="hands">
       <legend>{words.hands}</legend>
