@@ -2,6 +2,7 @@ import type { FaceTemplate } from "../core/box/template.js";
 import type { FacePlan } from "../core/plan/model/hull.js";
 import type { Side } from "../core/plan/model/placing.js";
 import { templateWords } from "./template-words.js";
+import { namesText } from "./work-words.js";
 
 const scaleWords = (scale: number): string => (scale === 1 ? "true scale" : `1 : ${scale}`);
 
@@ -25,7 +26,7 @@ export function seenWords(plan: FacePlan, inside: boolean, bowRight: boolean | u
 
 export const notByDrawing = "Set out by the readings, not by this drawing.";
 
-/** The marks of some gear on one side of a face: the letters of the points measured from, the numbers of the marks. */
+/** The marks of some gear on one side of a face: the letters of the points they are measured from. */
 export function marksDrawn(of: {
   readonly face: FacePlan;
   readonly name: string;
@@ -34,13 +35,12 @@ export function marksDrawn(of: {
   readonly inside: boolean;
   readonly bowRight?: boolean;
   readonly letters: ReadonlyMap<string, string>;
-  readonly numbers: ReadonlyMap<string, number>;
+  readonly marks: readonly string[];
 }): string {
   const where = of.face.pair ? `${of.name}, ${of.side}` : of.name;
-  const numbers = [...of.numbers].map(([name, number]) => `${number} ${name}`);
   const letters = [...of.letters].map(([name, letter]) => `${letter} ${name}`);
   const seen = seenWords(of.face, of.inside, of.bowRight);
-  return `${where}, ${scaleWords(of.scale)}, ${seen}. ${[...numbers, ...letters].join("; ")}. ${notByDrawing}`;
+  return `${where}, ${scaleWords(of.scale)}, ${seen}. ${namesText(of.marks)}; ${letters.join("; ")}. ${notByDrawing}`;
 }
 
 export const circuitDrawn = (run: string): string =>

@@ -131,7 +131,15 @@ function marksDrawing(
     shapes: view.shapes,
     widthMm,
     heightMm,
-    words: marksDrawn({ face: face.plan, name: face.name, side: side.side, scale, inside, ...view }),
+    words: marksDrawn({
+      face: face.plan,
+      name: face.name,
+      side: side.side,
+      marks: side.marks.map(({ mark }) => mark.name),
+      scale,
+      inside,
+      ...view,
+    }),
   };
 }
 
