@@ -4,7 +4,7 @@ import { chargerGuards } from "./guards/chargers.js";
 import { GuardReader } from "./guards/guards.js";
 import type { GuardInput, GuardState } from "./guards/input.js";
 import type { Guard } from "./protection/guard.js";
-import { judgeGuards } from "./protection/judge-all.js";
+import { judgeGuards, settledRatings } from "./protection/judge-all.js";
 import type { ProtectionFigures } from "./protection/types.js";
 import type { RunGroup } from "./sizing/groups.js";
 import type { Topology } from "./topology/types.js";
@@ -43,13 +43,13 @@ export class DeviceJudge {
   }
 
   /** Ratings that suit load, start, gear and the conductors already fixed; those still open are left out of account. */
-  ratings(state: GuardState, openSizes: ReadonlySet<string>): Map<string, number> {
+  ratings(state: GuardState, openSizes: ReadonlySet<string>): ReadonlyMap<string, number> {
     const groupOf = this.groupOfBranch();
     const known = this.guards(state).map((guard) => ({
       ...guard,
       conductors: guard.conductors.filter(({ id }) => !openSizes.has(groupOf.get(id) ?? "")),
     }));
-    return new Map(judgeGuards(known, this.rules).map(({ id, ratingA }) => [id, ratingA]));
+    return settledRatings(known, this.rules);
   }
 
   all(state: GuardState): readonly ProtectionFigures[] {

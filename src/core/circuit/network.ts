@@ -1,11 +1,11 @@
 import type { CompleteConverter, CompletePlan } from "../plan/completed.js";
 import type { CornerState } from "./corners.js";
 import { GearLoads } from "./loads.js";
-import { type Chosen, PartPricer } from "./parts.js";
+import { type Chosen, CopperAt, PartPricer } from "./parts.js";
 import type { Part } from "./results.js";
 import { rememberingSolver } from "./solve/solve.js";
 import type { ConverterTable, LoadTable, NetworkNumbers, SolveNetwork } from "./solve/types.js";
-import type { Topology } from "./topology/types.js";
+import type { Device, Topology } from "./topology/types.js";
 
 /** A topology at one corner: the solver's numbers, and what each branch is made of. Same order as the topology's tables. */
 export interface PricedNetwork {
@@ -24,6 +24,9 @@ export class CircuitNetwork {
   private readonly sourcePlus: Int32Array;
   private readonly sourceMinus: Int32Array;
   private readonly converters: ConverterTable;
+  private readonly devices: ReadonlyMap<string, Device>;
+  /** By the copper's temperatures: every corner and outing is asked of with several sets of sizes. */
+  private readonly coppers = new Map<string, CopperAt>();
 
   constructor(
     plan: CompletePlan,
@@ -37,6 +40,7 @@ export class CircuitNetwork {
     this.sourcePlus = Int32Array.from(topology.sources, ({ plus }) => plus);
     this.sourceMinus = Int32Array.from(topology.sources, ({ minus }) => minus);
     this.converters = converterTable(topology, plan);
+    this.devices = new Map(topology.devices.map((device) => [device.id, device]));
   }
 
   /**
@@ -81,7 +85,10 @@ export class CircuitNetwork {
   }
 
   pricer(chosen: Chosen, { copperC, engineSpaceCopperC }: CornerState): PartPricer {
-    return new PartPricer(chosen, this.topology.devices, copperC, engineSpaceCopperC);
+    const key = `${copperC} ${engineSpaceCopperC}`;
+    const copper = this.coppers.get(key) ?? new CopperAt(copperC, engineSpaceCopperC);
+    this.coppers.set(key, copper);
+    return new PartPricer(chosen, this.devices, copper);
   }
 }
 

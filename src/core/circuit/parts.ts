@@ -20,20 +20,41 @@ interface Stuff {
   readonly ohmPerMAt20C: number;
 }
 
+/** Copper at one corner's temperatures, by size and make. Keeps what it has worked out. */
+export class CopperAt {
+  private readonly bySize = new Map<string, Stuff>();
+
+  constructor(
+    private readonly copperC: number,
+    private readonly engineSpaceCopperC: number,
+  ) {}
+
+  stuff(size: ConductorSize, tinned: boolean): Stuff {
+    const key = tinned ? size.key : `${size.key} plain`;
+    const known = this.bySize.get(key);
+    if (known) return known;
+    const at = (copperC: number) => conductorOhmPerM(size, { tinned, copperC });
+    const { copperC, engineSpaceCopperC } = this;
+    const stuff = {
+      size,
+      ohmPerM: at(copperC),
+      engineSpaceOhmPerM: at(engineSpaceCopperC),
+      ohmPerMAt20C: at(20),
+    };
+    this.bySize.set(key, stuff);
+    return stuff;
+  }
+}
+
 /** Prices the parts of branches in ohms, at one corner's copper temperatures. Keeps what it has worked out. */
 export class PartPricer {
   private readonly byGroup = new Map<string, Stuff>();
-  private readonly bySize = new Map<string, Stuff>();
-  private readonly devices: ReadonlyMap<string, Device>;
 
   constructor(
     private readonly chosen: Chosen,
-    devices: readonly Device[],
-    private readonly copperC: number,
-    private readonly engineSpaceCopperC: number,
-  ) {
-    this.devices = new Map(devices.map((device) => [device.id, device]));
-  }
+    private readonly devices: ReadonlyMap<string, Device>,
+    private readonly copper: CopperAt,
+  ) {}
 
   /** Parts of one branch, joints on the conductor between them. */
   partsOf(plans: readonly PartPlan[]): Part[] {
@@ -67,24 +88,8 @@ export class PartPricer {
     if (known) return known;
     const size = this.chosen.sizes.get(id);
     if (!size) throw new RangeError(`a size must be chosen for every group of conductors, none for ${id}`);
-    const stuff = this.stuff(size, this.chosen.tinned.get(id) ?? true);
+    const stuff = this.copper.stuff(size, this.chosen.tinned.get(id) ?? true);
     this.byGroup.set(id, stuff);
-    return stuff;
-  }
-
-  private stuff(size: ConductorSize, tinned: boolean): Stuff {
-    const key = tinned ? size.key : `${size.key} plain`;
-    const known = this.bySize.get(key);
-    if (known) return known;
-    const at = (copperC: number) => conductorOhmPerM(size, { tinned, copperC });
-    const { copperC, engineSpaceCopperC } = this;
-    const stuff = {
-      size,
-      ohmPerM: at(copperC),
-      engineSpaceOhmPerM: at(engineSpaceCopperC),
-      ohmPerMAt20C: at(20),
-    };
-    this.bySize.set(key, stuff);
     return stuff;
   }
 
@@ -102,7 +107,7 @@ export class PartPricer {
         return (part.inEngineSpace ? engineSpaceOhmPerM : ohmPerM) * part.lengthM;
       }
       case "lead":
-        return this.stuff(part.size, true).ohmPerM * part.lengthM;
+        return this.copper.stuff(part.size, true).ohmPerM * part.lengthM;
       case "joint":
         return jointOhm(part.joint, areaMm2);
       case "protection": {
@@ -125,7 +130,7 @@ export class PartPricer {
       case "conductor":
       case "lead": {
         const { size, ohmPerMAt20C } =
-          part.kind === "lead" ? this.stuff(part.size, true) : this.group(part.sizeGroup);
+          part.kind === "lead" ? this.copper.stuff(part.size, true) : this.group(part.sizeGroup);
         return { kind: "conductor", lengthM: part.lengthM, sizeKey: size.key, ohmPerMAt20C, ohm };
       }
       case "joint":

@@ -19,14 +19,15 @@ export function chargeCells(model: BatteryModel, nominalV: number): ChargeCells 
   const bends = new Set(model.bends.map((charge) => Math.round(charge * grid)));
   const bounds = [1];
   let from = 1;
+  let fromV = model.emfV(from);
   for (let index = grid - 1; index > 0; index -= 1) {
     const charge = index / grid;
     const next = (index - 1) / grid;
-    const full =
-      model.emfV(from) - model.emfV(next) > emfShare * nominalV || from - next > chargeStep * (1 + 1e-9);
+    const full = fromV - model.emfV(next) > emfShare * nominalV || from - next > chargeStep * (1 + 1e-9);
     if (full || bends.has(index)) {
       bounds.push(charge);
       from = charge;
+      fromV = model.emfV(from);
     }
   }
   bounds.push(0);

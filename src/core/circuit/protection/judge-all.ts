@@ -1,6 +1,6 @@
 import { beforeMain } from "./conditions/before-main.js";
 import type { Guard, GuardRules, NearerDevice } from "./guard.js";
-import { choiceFor, figuresAt, type TriedGuard, tryRatings } from "./judge.js";
+import { choiceFor, figuresAt, TriedGuard } from "./judge.js";
 import type { ProtectionFigures } from "./types.js";
 
 /** Guards with the outermost first, so that each stands after all it must let open before itself. */
@@ -23,26 +23,30 @@ function outermostFirst(guards: readonly Guard[], byId: ReadonlyMap<string, Guar
   return guards.toSorted((a, b) => (depth.get(b.id) ?? 0) - (depth.get(a.id) ?? 0));
 }
 
-/**
- * Judges all devices of a boat together. Ratings left open are chosen from the outermost device inwards, and a main is chosen so
- * that the devices beyond it open before it wherever a rating allows that. `nearer.ratingA` is filled in from the guard of that id.
- * @returns One result for each guard, in the order given.
- * @throws RangeError if two guards share an id, devices stand before each other in a ring, or as `judgeGuard`.
- */
-export function judgeGuards(guards: readonly Guard[], rules: GuardRules): readonly ProtectionFigures[] {
+/** Devices with every rating settled. */
+interface Settled {
+  readonly tried: ReadonlyMap<string, TriedGuard>;
+  /** By id: the owner's rating, or the one chosen [A]. */
+  readonly ratingA: ReadonlyMap<string, number>;
+  readonly nearerOf: (guard: Guard) => NearerDevice | undefined;
+}
+
+function settle(guards: readonly Guard[], rules: GuardRules): Settled {
   const byId = new Map(guards.map((guard) => [guard.id, guard]));
   if (byId.size !== guards.length)
     throw new RangeError("every device must have an id of its own, got one twice");
-  const settledA = new Map<string, number>();
+  const settledA = new Map(
+    guards.flatMap(({ id, ratingA }) => (ratingA === undefined ? [] : [[id, ratingA] as const])),
+  );
   const beyond = new Map<string, TriedGuard[]>();
   const nearerOf = ({ nearer }: Guard): NearerDevice | undefined => {
     if (nearer === undefined) return undefined;
-    const ratingA = byId.get(nearer.id)?.ratingA ?? settledA.get(nearer.id) ?? nearer.ratingA;
+    const ratingA = settledA.get(nearer.id) ?? nearer.ratingA;
     return ratingA === undefined ? nearer : { ...nearer, ratingA };
   };
   const tried = new Map<string, TriedGuard>();
   for (const guard of outermostFirst(guards, byId)) {
-    const own = tryRatings(guard, rules);
+    const own = new TriedGuard(guard, rules);
     tried.set(guard.id, own);
     if (guard.nearer !== undefined) {
       const siblings = beyond.get(guard.nearer.id);
@@ -51,15 +55,35 @@ export function judgeGuards(guards: readonly Guard[], rules: GuardRules): readon
     }
     const openFirst = (mainA: number): boolean =>
       (beyond.get(guard.id) ?? []).every(({ prepared }) => {
-        const ratingA = prepared.guard.ratingA ?? settledA.get(prepared.guard.id);
+        const ratingA = settledA.get(prepared.guard.id);
         const main = { id: guard.id, device: guard.device, ratingA: mainA };
         return ratingA === undefined || beforeMain(prepared, ratingA, main)?.state !== "fails";
       });
     if (guard.ratingA === undefined)
       settledA.set(guard.id, choiceFor(own, nearerOf(guard), openFirst).ratingA);
   }
+  return { tried, ratingA: settledA, nearerOf };
+}
+
+/**
+ * Ratings of all devices of a boat: the owner's, or chosen as `judgeGuards` chooses them.
+ * @returns By id [A].
+ * @throws RangeError as `judgeGuards`.
+ */
+export function settledRatings(guards: readonly Guard[], rules: GuardRules): ReadonlyMap<string, number> {
+  return settle(guards, rules).ratingA;
+}
+
+/**
+ * Judges all devices of a boat together. Ratings left open are chosen from the outermost device inwards, and a main is chosen so
+ * that the devices beyond it open before it wherever a rating allows that. `nearer.ratingA` is filled in from the guard of that id.
+ * @returns One result for each guard, in the order given.
+ * @throws RangeError if two guards share an id, devices stand before each other in a ring, or as `judgeGuard`.
+ */
+export function judgeGuards(guards: readonly Guard[], rules: GuardRules): readonly ProtectionFigures[] {
+  const { tried, ratingA, nearerOf } = settle(guards, rules);
   return guards.flatMap((guard) => {
     const own = tried.get(guard.id);
-    return own === undefined ? [] : [figuresAt(own, nearerOf(guard), settledA.get(guard.id))];
+    return own === undefined ? [] : [figuresAt(own, nearerOf(guard), ratingA.get(guard.id))];
   });
 }

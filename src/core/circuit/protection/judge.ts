@@ -29,36 +29,39 @@ function conditionsAt(
   ].filter((result) => result !== undefined);
 }
 
-/** A guard with every standard rating of its kind tried against the conditions that do not look at other devices. */
-export interface TriedGuard {
+/** A guard with every standard rating of its kind tried, each once, and only if asked for: a rating that stands already need not be. */
+export class TriedGuard {
   readonly prepared: PreparedGuard;
-  readonly tried: readonly TriedRating[];
-}
+  #alone: readonly TriedRating[] | undefined;
+  #against: { readonly nearer: NearerDevice; readonly tried: readonly TriedRating[] } | undefined;
 
-/** @throws RangeError on impossible figures (negative load, length, resistance; areas and ratings not above zero). */
-export function tryRatings(guard: Guard, rules: GuardRules): TriedGuard {
-  const prepared = prepareGuard(guard, rules);
-  const tried = prepared.kind.ratingsA.map((ratingA): TriedRating => {
+  /** @throws RangeError on impossible figures (negative load, length, resistance; areas and ratings not above zero). */
+  constructor(guard: Guard, rules: GuardRules) {
+    this.prepared = prepareGuard(guard, rules);
+  }
+
+  /** Every rating with what it breaks of the conditions a rating can mend, and of what the device nearer the source asks. */
+  against(nearer: NearerDevice | undefined): readonly TriedRating[] {
+    this.#alone ??= this.prepared.kind.ratingsA.map((ratingA) => this.#tried(ratingA));
+    if (nearer?.ratingA === undefined) return this.#alone;
+    const known = this.#against;
+    if (known?.nearer.ratingA === nearer.ratingA && known.nearer.device === nearer.device) return known.tried;
+    const tried = this.#alone.map((each): TriedRating => {
+      const fails = beforeMain(this.prepared, each.ratingA, nearer)?.state === "fails";
+      return fails ? { ...each, fails: [...each.fails, "before-main"] } : each;
+    });
+    this.#against = { nearer, tried };
+    return tried;
+  }
+
+  #tried(ratingA: number): TriedRating {
     const fails: ProtectionCondition[] = [];
     for (const judge of ownConditions) {
-      const result = judge(prepared, ratingA);
+      const result = judge(this.prepared, ratingA);
       if (result?.state === "fails") fails.push(result.condition);
     }
     return { ratingA, fails };
-  });
-  return { prepared, tried };
-}
-
-/** Adds what the device nearer the source asks of each rating. */
-function withNearer(
-  { prepared, tried }: TriedGuard,
-  nearer: NearerDevice | undefined,
-): readonly TriedRating[] {
-  if (nearer?.ratingA === undefined) return tried;
-  return tried.map((each): TriedRating => {
-    const fails = beforeMain(prepared, each.ratingA, nearer)?.state === "fails";
-    return fails ? { ...each, fails: [...each.fails, "before-main"] } : each;
-  });
+  }
 }
 
 /** Chooses the smallest standard rating that breaks nothing; see `chooseRating`. */
@@ -67,17 +70,18 @@ export function choiceFor(
   nearer: NearerDevice | undefined,
   prefers?: (ratingA: number) => boolean,
 ): RatingChoice {
-  return chooseRating(withNearer(guard, nearer), prefers);
+  return chooseRating(guard.against(nearer), prefers);
 }
 
 /** The figures of one device at a rating already settled on. */
 export function figuresAt(
-  { prepared, tried }: TriedGuard,
+  tried: TriedGuard,
   nearer: NearerDevice | undefined,
   settledA?: number,
 ): ProtectionFigures {
+  const { prepared } = tried;
   const { guard, allowed, conductors, nearShortA } = prepared;
-  const ratings = withNearer({ prepared, tried }, nearer);
+  const ratings = tried.against(nearer);
   const choice = chooseRating(ratings);
   const ratingA = guard.ratingA ?? settledA ?? choice.ratingA;
   const conditions = conditionsAt(prepared, ratingA, nearer);
@@ -110,8 +114,8 @@ export function figuresAt(
  * Judges the owner's rating, or chooses the smallest standard rating that breaks no condition.
  * Where none does, the rating is the smallest that breaks `before-main` alone, else the largest that harms no conductor and no gear, and `conflict` names the two conditions
  * that exclude each other (absent where one condition alone excludes every standard rating).
- * @throws RangeError as `tryRatings`.
+ * @throws RangeError as `TriedGuard`.
  */
 export function judgeGuard(guard: Guard, rules: GuardRules): ProtectionFigures {
-  return figuresAt(tryRatings(guard, rules), guard.nearer);
+  return figuresAt(new TriedGuard(guard, rules), guard.nearer);
 }

@@ -8,11 +8,29 @@ import type { DeviceKind } from "./devices.js";
  * no time to lose heat, so I²t stays what it is in that row (arcing, short at 12 V and 24 V, is left out); a mechanism has no known time there.
  */
 
-const log = Math.log;
+type Row = DeviceKind["times"]["rows"][number];
 
-function interpolated(x: number, x0: number, y0: number, x1: number, y1: number): number {
-  const share = (log(x) - log(x0)) / (log(x1) - log(x0));
-  return Math.exp(log(y0) + share * (log(y1) - log(y0)));
+/** Logarithms of a row, looked up hundreds of times for each device. */
+interface Logs {
+  readonly share: number;
+  readonly minS: number;
+  readonly maxS: number;
+}
+const logs = new WeakMap<Row, Logs>();
+
+function logsOf(row: Row): Logs {
+  const known = logs.get(row);
+  if (known) return known;
+  const { log } = Math;
+  const made = { share: log(row.share), minS: log(row.minS), maxS: log(row.maxS ?? Number.NaN) };
+  logs.set(row, made);
+  return made;
+}
+
+function interpolated(share: number, low: Row, high: Row, limit: "minS" | "maxS"): number {
+  const [from, to] = [logsOf(low), logsOf(high)];
+  const along = (Math.log(share) - from.share) / (to.share - from.share);
+  return Math.exp(from[limit] + along * (to[limit] - from[limit]));
 }
 
 function checkCurrent(currentA: number, ratingA: number): number {
@@ -26,28 +44,22 @@ function same(share: number, rowShare: number): boolean {
   return Math.abs(share - rowShare) <= 1e-12 * rowShare;
 }
 
-function timeS(
-  kind: DeviceKind,
-  share: number,
-  limitOf: (row: DeviceKind["times"]["rows"][number]) => number | undefined,
-): number | undefined {
+function timeS(kind: DeviceKind, share: number, limit: "minS" | "maxS"): number | undefined {
   const { rows } = kind.times;
   const first = rows[0];
   if (first === undefined) return undefined;
   if (share <= first.share || same(share, first.share)) return Number.POSITIVE_INFINITY;
   let low = first;
   for (const row of rows) {
-    if (same(share, row.share)) return limitOf(row) ?? Number.POSITIVE_INFINITY;
+    if (same(share, row.share)) return row[limit] ?? Number.POSITIVE_INFINITY;
     if (row.share > share) {
-      const lowS = limitOf(low);
-      const highS = limitOf(row);
       // no greatest time at the lower row: between the two it need not open at all
-      if (lowS === undefined || highS === undefined) return Number.POSITIVE_INFINITY;
-      return interpolated(share, low.share, lowS, row.share, highS);
+      if (low[limit] === undefined || row[limit] === undefined) return Number.POSITIVE_INFINITY;
+      return interpolated(share, low, row, limit);
     }
     low = row;
   }
-  const lastS = limitOf(low);
+  const lastS = low[limit];
   return kind.melts && lastS !== undefined ? lastS * (low.share / share) ** 2 : undefined;
 }
 
@@ -56,7 +68,7 @@ function timeS(
  * @throws RangeError if the rating is not above zero or the current is negative.
  */
 export function leastOperatingS(kind: DeviceKind, ratingA: number, currentA: number): number | undefined {
-  return timeS(kind, checkCurrent(currentA, ratingA), (row) => row.minS);
+  return timeS(kind, checkCurrent(currentA, ratingA), "minS");
 }
 
 /**
@@ -64,7 +76,7 @@ export function leastOperatingS(kind: DeviceKind, ratingA: number, currentA: num
  * @throws RangeError if the rating is not above zero or the current is negative.
  */
 export function greatestOperatingS(kind: DeviceKind, ratingA: number, currentA: number): number | undefined {
-  return timeS(kind, checkCurrent(currentA, ratingA), (row) => row.maxS);
+  return timeS(kind, checkCurrent(currentA, ratingA), "maxS");
 }
 
 /**

@@ -7,13 +7,15 @@ import { loadLaw, type NetworkNumbers, type SolveOptions } from "./types.js";
 
 /** Structures kept beside each other: one for each set of states the converters were lately in. */
 const mostKept = 4;
+/** Folds kept beside each other where a network is radial only without some loads that are off. */
+const mostFolds = 12;
 
 /** What follows from how a network is joined and which converters work, whatever its resistances, voltages and loads. */
 export class Structure {
   readonly islands: Islands;
   #radial: LinearNetwork | undefined;
-  /** Where the network is radial only without some loads that are off: for these loads. */
-  #partly: { readonly loaded: Uint8Array; readonly linear: LinearNetwork | undefined } | undefined;
+  /** Where the network is radial only without some loads that are off: for these loads, the last asked for first. */
+  #partly: { readonly loaded: Uint8Array; readonly linear: LinearNetwork | undefined }[] = [];
   #sparse: LinearNetwork | undefined;
   #triedRadial = false;
 
@@ -51,9 +53,14 @@ export class Structure {
       this.#radial = radialNetwork(this.joins, this.islands, new Uint8Array(loaded.length).fill(1));
     }
     if (this.#radial !== undefined) return this.#radial;
-    if (this.#partly === undefined || !same(this.#partly.loaded, loaded))
-      this.#partly = { loaded: loaded.slice(), linear: radialNetwork(this.joins, this.islands, loaded) };
-    return this.#partly.linear;
+    const first = this.#partly[0];
+    if (first !== undefined && same(first.loaded, loaded)) return first.linear;
+    const found = this.#partly.find((one) => same(one.loaded, loaded)) ?? {
+      loaded: loaded.slice(),
+      linear: radialNetwork(this.joins, this.islands, loaded),
+    };
+    this.#partly = [found, ...this.#partly.filter((one) => one !== found)].slice(0, mostFolds);
+    return found.linear;
   }
 }
 
