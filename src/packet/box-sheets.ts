@@ -99,24 +99,22 @@ function pieces(
   if (body === undefined || layout === undefined)
     return boxFacts(box).map((each) => paragraph({ text: each, maxLines: 8 }, widthMm, 2));
   const drawingMm = Math.min(78, Math.max(46, (leftMm * body.heightMm) / body.widthMm));
+  const draw = (room: { left: number; bottom: number }) =>
+    boxInside(body, layout, numbers, { ...room, widthMm: leftMm, heightMm: drawingMm });
+  const { scale, letters } = draw({ left: 0, bottom: 0 });
+  const notes = [
+    `Lid off, ${scale === 1 ? "true scale" : `1 : ${scale}`}; numbers as on the template of each face`,
+    ...(letters.size === 0 ? [] : [[...letters].map(([name, letter]) => `${letter}: ${name}`).join("; ")]),
+  ];
+  const type = { sizeMm: points(9), weight: "regular" } as const;
   const drawing: Piece = {
-    heightMm: drawingMm + 10,
-    draw: (x, top) => {
-      const room = { left: x, bottom: top - drawingMm, widthMm: leftMm, heightMm: drawingMm };
-      const { shapes, scale, letters } = boxInside(body, layout, numbers, room);
-      const seen = `Lid off, ${scale === 1 ? "true scale" : `1 : ${scale}`}; numbers as on the template of each face`;
-      const called = [...letters].map(([name, letter]) => `${letter}: ${name}`).join("; ");
-      const type = { sizeMm: points(9), weight: "regular" } as const;
-      return [
-        ...shapes,
-        ...[seen, called].map((words, index) =>
-          text(x, top - drawingMm - 4.5 - index * 4, fitText(words, leftMm, type), {
-            ...type,
-            colour: "soft",
-          }),
-        ),
-      ];
-    },
+    heightMm: drawingMm + 2 + 4 * notes.length,
+    draw: (x, top) => [
+      ...draw({ left: x, bottom: top - drawingMm }).shapes,
+      ...notes.map((words, index) =>
+        text(x, top - drawingMm - 4.5 - index * 4, fitText(words, leftMm, type), { ...type, colour: "soft" }),
+      ),
+    ],
   };
   return [
     beside([
@@ -126,8 +124,19 @@ function pieces(
     space(2),
     ...table(columns, entryRows(box, numbers, names), widthMm),
     ...(box.drilling.length === 0 ? [] : [heading("In this order", widthMm)]),
-    ...box.drilling.map((step, index) => tickLine({ text: `${index + 1}  ${drillWords(step)}` }, widthMm)),
+    ...drillLines(box, widthMm),
   ];
+}
+
+/** So many lines still stay on one page. */
+const mostTogether = 14;
+
+/** The order of drilling, one step a line, not torn between pages. */
+function drillLines({ drilling }: BoxFigures, widthMm: number): Piece[] {
+  return drilling.map((step, index) => ({
+    ...tickLine({ text: `${index + 1}  ${drillWords(step)}` }, widthMm),
+    keepWithNext: drilling.length <= mostTogether && index < drilling.length - 1,
+  }));
 }
 
 const clampWords =

@@ -126,5 +126,5 @@ function totalWords({ total, withoutPrice, currencies }: LayoutFigures["parts"])
     return `Prices are in ${listed(currencies)}: no total is made of two currencies.`;
   const sum = total === undefined ? "Nothing on it has a price." : `Total: ${moneyWords(total)}.`;
   if (withoutPrice.length === 0) return sum;
-  return `${sum} Not in it, for want of a price: ${listed(withoutPrice)}.`;
+  return `${sum} Not in it, for want of a price: ${withoutPrice.join("; ")}.`;
 }
