@@ -106,15 +106,27 @@ export function templateSheets(template: FaceTemplate, paper: keyof typeof paper
   });
 }
 
-/** The face alone at true scale on a sheet of its own size, for a program that cuts or prints it. */
-export function faceSheet(template: FaceTemplate): Sheet {
-  const { widthMm, heightMm, box: name, face } = template;
+/**
+ * The face alone at true scale on a sheet of its own size: for a program that cuts it as it is, for one that prints it with the
+ * bar and the square that prove the print.
+ */
+export function faceSheet(template: FaceTemplate, to: "cut" | "print"): Sheet {
+  const { widthMm, heightMm, box: name, face, barMm, squareMm } = template;
   const window = { x0: 0, y0: 0, x1: widthMm, y1: heightMm };
+  const proves = to === "print";
+  const inside: Size = {
+    widthMm: proves ? Math.max(widthMm, squareMm + 8 + barMm) : widthMm,
+    heightMm: heightMm + (proves ? footMm(template) + edgeWordsMm : 0),
+  };
+  const tile = { window, dx: marginMm, dy: marginMm + inside.heightMm - heightMm, row: 1, column: 1 };
   return {
     title: templateWords.title(name, face),
-    widthMm: widthMm + 2 * marginMm,
-    heightMm: heightMm + 2 * marginMm,
-    shapes: faceShapes(template, { window, dx: marginMm, dy: marginMm, row: 1, column: 1 }),
+    widthMm: inside.widthMm + 2 * marginMm,
+    heightMm: inside.heightMm + 2 * marginMm,
+    shapes: [
+      ...faceShapes(template, tile),
+      ...(proves ? proof(template, { left: marginMm, bottom: marginMm, ...inside }) : []),
+    ],
   };
 }
 

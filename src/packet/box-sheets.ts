@@ -149,7 +149,7 @@ function boxFacts(box: BoxFigures): string[] {
     ...(body === undefined
       ? []
       : [
-          `It ${body.mounted === "wall" ? "hangs on a wall, lid towards you" : "stands on a floor, lid up"}${box.waterNumeral === undefined ? "; its IP code is not told: whether it keeps water out was not checked" : `; second numeral of its IP code ${box.waterNumeral}`}.`,
+          `It ${body.mounted === "wall" ? "hangs on a wall, lid towards you" : "stands on a floor, lid up"}${box.water === undefined ? "; its IP code is not told: whether it keeps water out was not checked" : `; water numeral of its IP code ${box.water.jetNumeral === undefined ? "" : `${box.water.jetNumeral} and `}${box.water.numeral}`}.`,
         ]),
     ...(passing === undefined ? [] : [passingWords(passing)]),
     ...(box.spareEntries > 0

@@ -2,8 +2,6 @@ import { describe, expect, test } from "vitest";
 import { minApartMm, usualRoom } from "../../src/core/box/entry-rules.js";
 import { chooseGland, nutCornersMm } from "../../src/core/box/gland.js";
 import { glandFits, metricGlandThreads, pgGlandThreads } from "../../src/core/reference/glands.js";
-import { ipBySurroundings, ipWaterTests } from "../../src/core/reference/ip-code.js";
-import { supportRules } from "../../src/core/reference/supports.js";
 
 // EN 60423 / EN 50262 thread list, read in a maker's annex (published).
 test.each([
@@ -74,24 +72,4 @@ test("two M20 glands", () => {
   expect(corners).toBeCloseTo(27.7, 1);
   const m20 = { id: "a", holeMm: 20.5, acrossMm: corners, spanner: true };
   expect(minApartMm(m20, m20, { material: "abs", wallMm: 3 }, usualRoom)).toBeCloseTo(31.7, 1);
-});
-
-// IEC 60529, read in test houses' summaries (published): nozzles, flows, depth and time of the water tests.
-test("water tests of the IP code", () => {
-  const row = (numeral: number) => ipWaterTests.rows.find((one) => one.numeral === numeral);
-  expect(row(5)).toMatchObject({ nozzleMm: 6.3, litresPerMin: 12.5, kPa: 30 });
-  expect(row(6)).toMatchObject({ nozzleMm: 12.5, litresPerMin: 100, kPa: 100 });
-  expect(row(7)).toMatchObject({ depthBottomM: 1, depthTopM: 0.15, minutes: 30 });
-  // Common practice, no source: a box in the bilge is under water sooner or later.
-  expect(ipBySurroundings.rows.bilge).toBe(7);
-});
-
-// ISO 10133:2012 7.3 and 7.4 (published): 450 mm, battery conductors 300 mm with the first support within 1 m;
-// 46 CFR 183.340 (published): 24 in.
-test("support spacing of the rules", () => {
-  const rule = (rules: string, what: string) =>
-    supportRules.find((one) => one.rules === rules && one.what === what);
-  expect(rule("iso", "sheathed")?.maxApartM).toBe(0.45);
-  expect(rule("iso", "battery conductor")).toMatchObject({ maxApartM: 0.3, maxFirstM: 1 });
-  expect(rule("us", "sheathed")?.maxApartM).toBeCloseTo(24 * 0.0254, 9);
 });

@@ -9,12 +9,14 @@ import { workOutWhole } from "../../src/core/layout-figures.js";
 import { readPlan } from "../../src/core/plan/read.js";
 import { faceSheet } from "../../src/drawing/template-sheet.js";
 import { dxfSheet } from "../../src/drawing/writers/dxf.js";
+import { svgSheet } from "../../src/drawing/writers/svg.js";
 import { packetPages, packetPdf } from "../../src/packet/packet.js";
 import { fonts } from "../drawing/help.js";
 
 /**
  * Templates read back by programs that know nothing of this project: the PDF through the drawing it makes in poppler
- * (`pdftocairo -svg`, Debian package poppler-utils), the DXF through the npm package dxf-parser. Both to 0.05 mm.
+ * (`pdftocairo -svg`, Debian package poppler-utils), the DXF through the npm package dxf-parser, the SVG as Chromium (Debian
+ * package chromium) prints it, measured in the PDF that it makes. All to 0.05 mm.
  */
 const toleranceMm = 0.05;
 const whole = (() => {
@@ -125,8 +127,11 @@ function drawnOn(svg: string): { rings: Ring[]; straightMm: number[] } {
     const xs = at.map(({ x }) => x);
     const ys = at.map(({ y }) => y);
     const [width, height] = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
-    const round = steps.filter(({ to }) => to === "C").length === 4;
-    if (round && Math.abs(width - height) < 0.02)
+    // four curves or more that come back to where they began
+    const curves = steps.filter(({ to }) => to === "C").length;
+    const [first, last] = [at[0], at.at(-1)];
+    const closes = first && last && Math.hypot(first.x - last.x, first.y - last.y) < 0.01;
+    if (curves >= 4 && closes && Math.abs(width - height) < 0.02)
       rings.push({ x: Math.min(...xs) + width / 2, y: Math.min(...ys) + height / 2, diameterMm: width });
     else
       at.slice(1).forEach((point, index) => {
@@ -136,6 +141,71 @@ function drawnOn(svg: string): { rings: Ring[]; straightMm: number[] } {
   }
   return { rings, straightMm };
 }
+
+describe("SVG, printed by a browser", () => {
+  let pages: readonly { rings: Ring[]; straightMm: number[] }[];
+  beforeAll(() => {
+    const folder = mkdtempSync(join(tmpdir(), "skiffloom-print-"));
+    try {
+      // Each on a sheet of paper that is larger than it, so that the browser has no reason to shrink it.
+      const drawings = templates.map(
+        (template) => `<section>${svgSheet(faceSheet(template, "print"))}</section>`,
+      );
+      const style =
+        "@page{size:600mm 400mm;margin:0}body{margin:0}section{break-after:page;padding:10mm}svg{display:block}";
+      writeFileSync(
+        join(folder, "page.html"),
+        `<!doctype html><meta charset="utf-8"><style>${style}</style>${drawings.join("")}`,
+      );
+      execFileSync(
+        "chromium",
+        [
+          "--headless",
+          "--no-sandbox",
+          "--disable-gpu",
+          "--no-first-run",
+          "--disable-background-networking",
+          "--disable-component-update",
+          "--disable-sync",
+          `--user-data-dir=${join(folder, "profile")}`,
+          "--no-pdf-header-footer",
+          `--print-to-pdf=${join(folder, "print.pdf")}`,
+          `file://${join(folder, "page.html")}`,
+        ],
+        { stdio: "ignore" },
+      );
+      pages = templates.map((_, index) => {
+        const page = ["-f", String(index + 1), "-l", String(index + 1)];
+        const to = join(folder, "print.svg");
+        execFileSync("pdftocairo", ["-svg", ...page, join(folder, "print.pdf"), to]);
+        return drawnOn(readFileSync(to, "utf8"));
+      });
+    } finally {
+      rmSync(folder, { recursive: true, force: true });
+    }
+  }, 120_000);
+
+  test.each(
+    templates.map((template, index) => [`${template.box}, ${template.face}`, template, index] as const),
+  )(
+    "%s: every hole where the plan has it and as large, the outline, the bar and the square",
+    (_, template, index) => {
+      const { rings, straightMm } = pages[index] ?? { rings: [], straightMm: [] };
+      expect(holdsTo(template, rings)).toBe(pairsOf(template));
+      for (const { holeMm, pilotMm } of template.holes)
+        for (const wanted of [holeMm, pilotMm])
+          expect(
+            rings.some(({ diameterMm }) => Math.abs(diameterMm - wanted) < toleranceMm),
+            `${wanted}`,
+          ).toBe(true);
+      for (const wanted of [template.widthMm, template.heightMm, template.barMm, template.squareMm])
+        expect(
+          straightMm.some((mm) => Math.abs(mm - wanted) < toleranceMm),
+          `${wanted}`,
+        ).toBe(true);
+    },
+  );
+});
 
 interface Entity {
   readonly type: string;
@@ -150,7 +220,7 @@ describe("DXF", () => {
   test.each(templates.map((template) => [`${template.box}, ${template.face}`, template] as const))(
     "%s: every hole and pilot where the plan has it, in millimetres",
     (_, template) => {
-      const read = new DxfParser().parseSync(dxfSheet(faceSheet(template)));
+      const read = new DxfParser().parseSync(dxfSheet(faceSheet(template, "cut")));
       expect(read.header.$INSUNITS).toBe(4);
       const rings = read.entities.flatMap(({ type, center, radius }): Ring[] =>
         type === "CIRCLE" && center && radius !== undefined

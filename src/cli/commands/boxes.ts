@@ -27,7 +27,8 @@ inside. A box is laid out where its inside is told, or chosen from the boxes you
 A box with 'holes' is taken as it is drilled, and checked.
 
   --box NAME           this box only
-  --template svg|dxf   a file at true scale for each face that is drilled; the packet has them for paper
+  --template svg|dxf   a file at true scale for each face that is drilled, svg with a bar and a square to check
+                       the print by; the packet has them for paper
   --to FOLDER          where the files go; --force writes over those that are there
   --csv                the holes as a table: millimetres from the lower left corner of the face's inside
   --json               everything as data (docs/json.md)
@@ -92,10 +93,13 @@ function writeTemplates(
   }
   const used = new Set<string>();
   for (const template of templates) {
-    const sheet = faceSheet(template);
     const name = freeName(`${template.box} ${faceWords[template.face]}`, used);
     const path = join(to, `${name}.${kind}`);
-    writeWhole(path, kind === "svg" ? svgSheet(sheet) : dxfSheet(sheet), force);
+    writeWhole(
+      path,
+      kind === "svg" ? svgSheet(faceSheet(template, "print")) : dxfSheet(faceSheet(template, "cut")),
+      force,
+    );
     process.stdout.write(`${harmless(path)} written\n`);
   }
 }

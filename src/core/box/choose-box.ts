@@ -4,8 +4,6 @@ import { type BoxAnswer, type BoxLayout, type BoxProblem, type BoxRequest, layOu
 export interface CatalogueBox {
   readonly id: string;
   readonly body: BoxBody;
-  /** Water numeral of its IP code, as its maker says. */
-  readonly waterNumeral?: number;
   readonly priceMinor?: number;
 }
 

@@ -1,7 +1,7 @@
 import type { RunCable } from "../circuit/conductor/run-cable.js";
 import type { CompletePlan } from "../plan/completed.js";
 import type { Surroundings } from "../plan/model/common.js";
-import type { BoxForm, BoxHole, Enclosure, EntryPlace } from "../plan/model/layout.js";
+import type { BoxForm, BoxHole, Enclosure, EntryPlace, WaterCode } from "../plan/model/layout.js";
 import type { Money } from "../quantity/money.js";
 import { usualBox } from "../reference/assumed.js";
 import { usualFitting } from "../reference/boxes.js";
@@ -32,7 +32,7 @@ export interface BoxFigures {
   /** As it is, or as chosen; undefined where none is told or none takes it all. */
   readonly body?: BoxBody;
   readonly bought?: { readonly name: string; readonly price?: Money };
-  readonly waterNumeral?: number;
+  readonly water?: WaterCode;
   /** Measures that decide where a hole may be and that the plan does not tell. */
   readonly unmeasured: readonly ("inside" | "boss" | "lid lip")[];
   readonly cables: readonly BoxCable[];
@@ -89,7 +89,7 @@ function boxFigures(
       ...about,
       from: drilled ? "drilled" : "own",
       body,
-      ...(box.waterNumeral === undefined ? {} : { waterNumeral: box.waterNumeral }),
+      ...(box.water === undefined ? {} : { water: box.water }),
       unmeasured: drilled ? [] : unmeasured(box),
       ...(layout === undefined ? {} : { layout }),
       problems: answer.ok ? [] : answer.problems,
@@ -127,7 +127,7 @@ function boxFigures(
     from: "catalogue",
     body,
     bought: { name: bought.name, ...(bought.price === undefined ? {} : { price: bought.price }) },
-    ...(bought.waterNumeral === undefined ? {} : { waterNumeral: bought.waterNumeral }),
+    ...(bought.water === undefined ? {} : { water: bought.water }),
     unmeasured: unmeasured(bought),
     layout: chosen.layout,
     problems: [],

@@ -17,20 +17,23 @@ const iso74: Source = {
     "7.4: battery conductors to the disconnect switch 300 mm, first within 1 m; other sheathed conductors 450 mm",
   status: "published",
 };
-// 33 CFR 183.445 as it stands has no figure; the one for small passenger vessels is the nearest US text.
+// 33 CFR 183.445 (read) asks for protection from abrasion and gives no distance. 46 CFR 183.340 (b)(4) (read) allows 24 in with metal
+// supports on small passenger vessels, and refers the smaller of them to the standard below, which is stricter.
 const us: Source = {
-  title: "46 CFR 183.340",
-  place: "supports not more than 24 in apart; written for small passenger vessels, a guide here",
+  title: "ABYC E-11",
+  place:
+    "supported throughout their length at least every 18 in; read as quoted by a curriculum director of its publisher",
   status: "published",
 };
+const us18M = 0.4572;
 
 export const supportRules: readonly SupportRule[] = [
   { rules: "iso", what: "sheathed", maxApartM: 0.45, source: iso74 },
   { rules: "iso", what: "unsheathed", maxApartM: 0.45, source: iso73 },
   { rules: "iso", what: "battery conductor", maxApartM: 0.3, maxFirstM: 1, source: iso74 },
-  { rules: "us", what: "sheathed", maxApartM: 0.6096, source: us },
-  { rules: "us", what: "unsheathed", maxApartM: 0.6096, source: us },
-  { rules: "us", what: "battery conductor", maxApartM: 0.6096, source: us },
+  { rules: "us", what: "sheathed", maxApartM: us18M, source: us },
+  { rules: "us", what: "unsheathed", maxApartM: us18M, source: us },
+  { rules: "us", what: "battery conductor", maxApartM: us18M, source: us },
 ];
 
 /** Distance a cable keeps from things that harm it or that it harms. */

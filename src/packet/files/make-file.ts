@@ -122,11 +122,10 @@ export async function makeFile(
       const template = all.find(({ box, face }) => box === wanted.box && face === wanted.face);
       if (!template)
         throw new RangeError(`a face that is drilled required, got ${wanted.box}, ${wanted.face}`);
-      const sheet = faceSheet(template);
       const ending = ` ${wanted.box} ${faceWords[wanted.face]}.${wanted.form}`;
       return wanted.form === "svg"
-        ? textFile(ending, "image/svg+xml", svgSheet(sheet))
-        : textFile(ending, "image/vnd.dxf", dxfSheet(sheet));
+        ? textFile(ending, "image/svg+xml", svgSheet(faceSheet(template, "print")))
+        : textFile(ending, "image/vnd.dxf", dxfSheet(faceSheet(template, "cut")));
     }
     case "table":
       return textFile(` ${wanted.table}.csv`, "text/csv", planTable(wanted.table, whole));

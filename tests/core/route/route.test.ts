@@ -177,7 +177,7 @@ describe("supports", () => {
   });
   test("the strictest kind on a leg decides", () => {
     expect(supportRule("iso", ["sheathed", "battery conductor"]).maxApartM).toBe(0.3);
-    expect(supportRule("us", ["sheathed", "battery conductor"]).maxApartM).toBeCloseTo(0.6096, 12);
+    expect(supportRule("us", ["sheathed", "battery conductor"]).maxApartM).toBeCloseTo(0.4572, 12);
     expect(() => supportRule("us", [])).toThrow(RangeError);
   });
 });

@@ -1,8 +1,11 @@
+import type { WaterCode } from "../../plan/model/layout.js";
 import { ipBySurroundings, ipRules } from "../../reference/ip-code.js";
 import type { Finding } from "../finding.js";
 import { uncheckedTogether } from "../merge.js";
 import { rule } from "../rule.js";
 import { both, practice } from "../sources.js";
+
+const immersion: readonly number[] = ipRules.immersionNumerals;
 
 /** A box keeps out the water of the place it is in. */
 export const boxWater = rule({
@@ -14,20 +17,21 @@ export const boxWater = rule({
     const wanted = (layout?.boxes ?? []).filter(
       ({ body, surroundings }) => body !== undefined && ipBySurroundings.rows[surroundings] > 0,
     );
-    const found = wanted.flatMap(({ box, surroundings, waterNumeral }): Finding[] => {
+    const found = wanted.flatMap(({ box, surroundings, water }): Finding[] => {
       const limit = ipBySurroundings.rows[surroundings];
-      if (waterNumeral === undefined) return [];
+      if (water === undefined) return [];
+      const figure = numeralFor(water, limit);
       const about = {
         rule: "box-water",
         at: box,
-        figure: waterNumeral,
+        figure,
         limit,
         terms: { surroundings },
       } as const;
-      if (waterNumeral < limit) return [{ ...about, level: "mend" }];
-      return jetsUnproven(waterNumeral, limit) ? [{ ...about, level: "unchecked" }] : [];
+      if (figure < limit) return [{ ...about, level: "mend" }];
+      return jetsUnproven(figure, limit) ? [{ ...about, level: "unchecked" }] : [];
     });
-    const untold = wanted.filter(({ waterNumeral }) => waterNumeral === undefined);
+    const untold = wanted.filter(({ water }) => water === undefined);
     return [
       ...found,
       ...uncheckedTogether(
@@ -38,9 +42,13 @@ export const boxWater = rule({
   },
 });
 
+/** The numeral that counts where a place asks for so much: a code for both is judged by its jets where jets are asked for. */
+function numeralFor({ numeral, jetNumeral }: WaterCode, limit: number): number {
+  return jetNumeral !== undefined && !immersion.includes(limit) ? jetNumeral : numeral;
+}
+
 /** A box tested under water only need not stand a jet. */
 function jetsUnproven(numeral: number, limit: number): boolean {
   const jets: readonly number[] = ipRules.jetNumerals;
-  const under: readonly number[] = ipRules.immersionNumerals;
-  return jets.includes(limit) && under.includes(numeral);
+  return jets.includes(limit) && immersion.includes(numeral);
 }

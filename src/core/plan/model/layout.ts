@@ -27,8 +27,13 @@ export interface BoxForm {
   readonly lidLipM?: number;
   /** Faces not to be drilled. */
   readonly closedFaces?: readonly FaceName[];
-  /** Water numeral of its IP code. */
-  readonly waterNumeral?: number;
+  readonly water?: WaterCode;
+}
+
+/** What an IP code says of water: its second numeral, and of a code for both (`IP66/IP67`) the one of jets besides that of immersion. */
+export interface WaterCode {
+  readonly numeral: number;
+  readonly jetNumeral?: number;
 }
 
 /** A hole that is there already: `{on: down, at: [40 mm, 35 mm], hole: 12.5 mm}`. */

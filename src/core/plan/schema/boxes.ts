@@ -6,9 +6,10 @@ import {
   type CatalogueBox,
   type EntryPlace,
   faceNames,
+  type WaterCode,
 } from "../model/layout.js";
 import type { JunctionBox } from "../model/supply.js";
-import { listOf, map, named, refine, shared } from "./combine.js";
+import { listOf, named, refine, shared } from "./combine.js";
 import { surroundings } from "./common.js";
 import { fields, optional, otherwise, required } from "./fields.js";
 import { boatPoint } from "./form.js";
@@ -16,13 +17,31 @@ import { three, two } from "./lists.js";
 import { type Amount, amount } from "./money.js";
 import { aboveZeroM, metres } from "./quantities.js";
 import { choice, flag, text, whole } from "./scalars.js";
-import type { Shape } from "./shape.js";
+import { type Shape, scalarText } from "./shape.js";
 
 const face = shared("face", choice(faceNames));
 export const measures = shared("three measures", three(aboveZeroM));
 
-const codes = ["IP20", "IP40", "IP44", "IP54", "IP55", "IP56", "IP65", "IP66", "IP67", "IP68"] as const;
-const waterNumeral: Shape<number> = map(choice(codes), (code) => Number(code.at(-1)));
+const usualCodes = choice(["IP20", "IP40", "IP44", "IP54", "IP55", "IP56", "IP65", "IP66", "IP67", "IP68"]);
+const ipPattern = "^IP[0-6X][0-8]( ?/ ?(IP)?[0-6X]?[0-8])?$";
+
+/** An IP code of IEC 60529: solids `0` to `6` or `X`, water `0` to `8`, or two of them where both jets and immersion were tested. */
+const waterCode: Shape<WaterCode> = {
+  label: "IP code: `IP65`, `IPX4`, `IP66/IP67`",
+  json: () => ({ type: "string", pattern: ipPattern }),
+  read: (spot) => {
+    const written = scalarText(spot, "text");
+    if (written === undefined) return undefined;
+    const [first, second] = [...written.matchAll(/\d(?= *\/|$)/g)].map(([digit]) => Number(digit));
+    if (!new RegExp(ipPattern).test(written) || first === undefined) {
+      // told with the codes most boxes have
+      usualCodes.read(spot);
+      return undefined;
+    }
+    if (second === undefined) return { numeral: first };
+    return { numeral: Math.max(first, second), jetNumeral: Math.min(first, second) };
+  },
+};
 
 /** How a box is made; the same for one's own and for those of the catalogue. */
 const form = {
@@ -32,7 +51,7 @@ const form = {
   bossM: optional("boss", metres, "Corner posts inside: how far they reach along each side."),
   lidLipM: optional("lid lip", metres, "From the lid's seat down, where no hole may come."),
   closedFaces: optional("closed faces", listOf(face), "Faces that are not to be drilled."),
-  waterNumeral: optional("ip", waterNumeral, "Its IP code, as its maker says."),
+  water: optional("ip", waterCode, "Its IP code, as its maker says."),
 } as const;
 
 export const hole = fields("a hole", {

@@ -112,10 +112,10 @@ export const wayCases = {
         at: "under the thwart",
         level: "mend",
         figure: 0.9144,
-        limit: 0.6096,
+        limit: 0.4572,
       },
     ],
-    quiet: [() => led(straight, "supports: 24 in"), () => led(straight, "supports: 3 ft, enclosed: true")],
+    quiet: [() => led(straight, "supports: 18 in"), () => led(straight, "supports: 3 ft, enclosed: true")],
   },
   "slack-short": {
     raises: [
