@@ -1,4 +1,5 @@
 import type { CompleteGear, CompletePlan } from "../plan/completed.js";
+import { reals, wholes } from "./columns.js";
 import { type LoadTable, loadLaw } from "./solve/types.js";
 import type { Topology } from "./topology/types.js";
 
@@ -47,20 +48,20 @@ export class GearLoads {
     this.full = this.pieces.map((piece) =>
       piece ? loadNumbers(piece, plan, 1) : { law: loadLaw.current, value: 0 },
     );
-    this.plus = Int32Array.from(gear, ({ plus }) => plus);
-    this.minus = Int32Array.from(gear, ({ minus }) => minus);
+    this.plus = wholes(gear, ({ plus }) => plus);
+    this.minus = wholes(gear, ({ minus }) => minus);
   }
 
   /** @param on Share of its draw by name; what is not in it is off. */
   table(on: ReadonlyMap<string, number>): LoadTable {
     const count = this.pieces.length;
-    const levels = Float64Array.from(this.pieces, (piece) => (piece && on.get(piece.name)) ?? 0);
+    const levels = reals(this.pieces, (piece) => (piece && on.get(piece.name)) ?? 0);
     const table = {
       plus: this.plus,
       minus: this.minus,
       law: new Uint8Array(count),
       value: new Float64Array(count),
-      minV: Float64Array.from(this.pieces, (piece, at) => ((levels[at] ?? 0) > 0 ? (piece?.minV ?? 0) : 0)),
+      minV: reals(this.pieces, (piece, at) => ((levels[at] ?? 0) > 0 ? (piece?.minV ?? 0) : 0)),
     };
     this.set(table, levels);
     return table;

@@ -1,4 +1,5 @@
 import type { CompleteConverter, CompletePlan } from "../plan/completed.js";
+import { reals, wholes } from "./columns.js";
 import type { CornerState } from "./corners.js";
 import { GearLoads } from "./loads.js";
 import { type Chosen, CopperAt, PartPricer } from "./parts.js";
@@ -35,10 +36,10 @@ export class CircuitNetwork {
     readonly solve: SolveNetwork = rememberingSolver(),
   ) {
     this.gear = new GearLoads(plan, topology);
-    this.from = Int32Array.from(topology.branches, ({ from }) => from);
-    this.to = Int32Array.from(topology.branches, ({ to }) => to);
-    this.sourcePlus = Int32Array.from(topology.sources, ({ plus }) => plus);
-    this.sourceMinus = Int32Array.from(topology.sources, ({ minus }) => minus);
+    this.from = wholes(topology.branches, ({ from }) => from);
+    this.to = wholes(topology.branches, ({ to }) => to);
+    this.sourcePlus = wholes(topology.sources, ({ plus }) => plus);
+    this.sourceMinus = wholes(topology.sources, ({ minus }) => minus);
     this.converters = converterTable(topology, plan);
     this.devices = new Map(topology.devices.map((device) => [device.id, device]));
   }
@@ -60,8 +61,8 @@ export class CircuitNetwork {
       sources: {
         plus: this.sourcePlus,
         minus: this.sourceMinus,
-        emfV: Float64Array.from(sources, ({ battery }) => corner.emfV.get(battery) ?? 0),
-        ohm: Float64Array.from(sources, ({ battery }) => corner.internalOhm.get(battery) ?? 1),
+        emfV: reals(sources, ({ battery }) => corner.emfV.get(battery) ?? 0),
+        ohm: reals(sources, ({ battery }) => corner.internalOhm.get(battery) ?? 1),
       },
       loads: this.loadsAt(corner),
       converters: this.converters,
@@ -71,7 +72,7 @@ export class CircuitNetwork {
   /** Resistance of each branch [Ω]. */
   ohmAt(chosen: Chosen, corner: CornerState): Float64Array {
     const pricer = this.pricer(chosen, corner);
-    return Float64Array.from(this.topology.branches, ({ parts }) => pricer.ohmOf(parts));
+    return reals(this.topology.branches, ({ parts }) => pricer.ohmOf(parts));
   }
 
   loadsAt(corner: CornerState): LoadTable {
@@ -114,15 +115,15 @@ export function loadTable(topology: Topology, plan: CompletePlan, corner: Corner
 function converterTable(topology: Topology, plan: CompletePlan): ConverterTable {
   const facts = new Map(plan.converters.map((converter) => [converter.name, converter]));
   const numbers = (pick: (converter: CompleteConverter) => number) =>
-    Float64Array.from(topology.converters, ({ id }) => {
+    reals(topology.converters, ({ id }) => {
       const converter = facts.get(id);
       return converter ? pick(converter) : 0;
     });
   return {
-    inPlus: Int32Array.from(topology.converters, ({ inPlus }) => inPlus),
-    inMinus: Int32Array.from(topology.converters, ({ inMinus }) => inMinus),
-    outPlus: Int32Array.from(topology.converters, ({ outPlus }) => outPlus),
-    outMinus: Int32Array.from(topology.converters, ({ outMinus }) => outMinus),
+    inPlus: wholes(topology.converters, ({ inPlus }) => inPlus),
+    inMinus: wholes(topology.converters, ({ inMinus }) => inMinus),
+    outPlus: wholes(topology.converters, ({ outPlus }) => outPlus),
+    outMinus: wholes(topology.converters, ({ outMinus }) => outMinus),
     outputV: numbers(({ outputV }) => outputV),
     maxOutputA: numbers(({ maxOutputA }) => maxOutputA),
     efficiency: numbers(({ efficiency }) => efficiency),

@@ -33,6 +33,13 @@ const isLithium = (chemistry: Chemistry): boolean => chemistry === "lifepo4";
 const resistanceRows = (chemistry: Chemistry) =>
   resistanceByCharge[isLithium(chemistry) ? "lifepo4" : "lead"];
 
+const pointsOf = (rows: readonly { readonly charge: number; readonly factor: number }[]) =>
+  rows.map((row) => [row.charge, row.factor] as const);
+const resistancePoints = {
+  lead: pointsOf(resistanceByCharge.lead),
+  lifepo4: pointsOf(resistanceByCharge.lifepo4),
+} as const;
+
 /**
  * Share of the rated capacity left at a temperature.
  * @throws RangeError if the temperature is not a number.
@@ -65,10 +72,7 @@ export function resistanceFactor(
   ageYears: number,
 ): number {
   if (!(ageYears >= 0)) throw new RangeError(`age must be ≥ 0 years, got ${ageYears}`);
-  const ofCharge = onStraightLines(
-    resistanceRows(chemistry).map((row) => [row.charge, row.factor]),
-    charge,
-  );
+  const ofCharge = onStraightLines(resistancePoints[isLithium(chemistry) ? "lifepo4" : "lead"], charge);
   return ofCharge * resistanceShareAt(temperatureC) * (1 + internalResistance.perYear * ageYears);
 }
 

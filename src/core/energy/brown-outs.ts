@@ -25,17 +25,17 @@ export class BrownOutWatch {
       const endCharge = battery.charge - (falls[index] ?? 0) * stepH;
       return [battery.aboveMiddleV(battery.charge, currentA), battery.aboveMiddleV(endCharge, currentA)];
     });
-    for (const [index, { id, minV, regulated }] of this.gear.entries()) {
-      if (!(minV > 0) || !((state.peak[index] ?? 0) > 0) || this.first.has(index)) continue;
+    this.gear.forEach(({ id, minV, regulated }, index) => {
+      if (!(minV > 0) || !((state.peak[index] ?? 0) > 0) || this.first.has(index)) return;
       const [startShift, endShift] = (regulated ? undefined : shifts[this.batteryOf[index] ?? -1]) ?? [0, 0];
       const middleV = drawn.peakGearV[index] ?? 0;
       // a battery that gives nothing lifts nothing
       const startV = middleV > 0 ? middleV + startShift : 0;
       const endV = middleV > 0 ? middleV + endShift : 0;
-      if (startV >= minV && endV >= minV) continue;
+      if (startV >= minV && endV >= minV) return;
       const atH = startV < minV ? fromH : fromH + (stepH * (startV - minV)) / (startV - endV);
       this.first.set(index, { gear: id, atH, voltageV: Math.min(startV, minV), minV });
-    }
+    });
   }
 
   /** Earliest first. */

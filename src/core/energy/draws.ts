@@ -1,3 +1,4 @@
+import { reals } from "../circuit/columns.js";
 import type { BatteryModel } from "./battery-model.js";
 import type { ChargeCells } from "./cells.js";
 import type { CircuitAnswer, CircuitState, OutingInput } from "./outing.js";
@@ -63,13 +64,13 @@ export class Draws {
       effectiveA[battery] = (1 - part) * model.effectiveA(low) + part * model.effectiveA(high);
       peakBatteryA[battery] = Math.max(low, high);
     }
-    const gearA = Float64Array.from(this.input.gear, (_gear, index) => {
+    const gearA = reals(this.input.gear, (_gear, index) => {
       const low = base.gearA[index] ?? 0;
       const duty = state.duty[index] ?? Number.NaN;
       const part = Number.isNaN(duty) ? (share[this.batteryOf[index] ?? -1] ?? 0) : duty;
       return low + part * ((peak.gearA[index] ?? 0) - low);
     });
-    const peakGearV = Float64Array.from(this.input.gear, (_gear, index) => peak.gearV[index] ?? 0);
+    const peakGearV = reals(this.input.gear, (_gear, index) => peak.gearV[index] ?? 0);
     return { batteryA, effectiveA, gearA, peakBatteryA, peakGearV };
   }
 

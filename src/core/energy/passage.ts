@@ -48,14 +48,14 @@ export function passOuting(
       for (let gear = 0; gear < gearAh.length; gear += 1) {
         gearAh[gear] = (gearAh[gear] ?? 0) + (drawn.gearA[gear] ?? 0) * step.stepH;
       }
-      for (const [index, battery] of batteries.entries()) {
-        if (battery.stopped) continue;
+      batteries.forEach((battery, index) => {
+        if (battery.stopped) return;
         battery.advance(atH, step.stepH, falls[index] ?? 0, drawn.batteryA[index] ?? 0);
         if (step.stops.includes(index)) {
           battery.note(nextH, drawn.batteryA[index] ?? 0);
           battery.stop(nextH);
         }
-      }
+      });
       if (nextH > atH) note(batteries, nextH, drawn);
       atH = nextH;
     }
@@ -64,7 +64,9 @@ export function passOuting(
 }
 
 function note(batteries: readonly FollowedBattery[], atH: number, drawn: Drawn): void {
-  for (const [index, battery] of batteries.entries()) battery.note(atH, drawn.batteryA[index] ?? 0);
+  batteries.forEach((battery, index) => {
+    battery.note(atH, drawn.batteryA[index] ?? 0);
+  });
 }
 
 /** How long the currents stay as they are, and which batteries stop at the end of it. */
@@ -76,18 +78,18 @@ function stepOf(
   leastH: number,
 ): { readonly stepH: number; readonly stops: readonly number[] } {
   let stepH = leftH;
-  for (const [index, battery] of batteries.entries()) {
+  batteries.forEach((battery, index) => {
     const fall = falls[index] ?? 0;
     const emptyH = fall > 0 && !battery.stopped ? battery.charge / fall : Infinity;
     stepH = Math.min(stepH, Math.max(leastH, battery.hoursInCell(fall)), emptyH);
-  }
+  });
   let stops: number[] = [];
-  for (const [index, battery] of batteries.entries()) {
-    if (battery.stopped || !((drawn.peakBatteryA[index] ?? 0) > 0)) continue;
+  batteries.forEach((battery, index) => {
+    if (battery.stopped || !((drawn.peakBatteryA[index] ?? 0) > 0)) return;
     const hours = battery.hoursToCutOff(stepH, falls[index] ?? 0, drawn.peakBatteryA[index] ?? 0);
-    if (hours === undefined || hours > stepH) continue;
+    if (hours === undefined || hours > stepH) return;
     stops = hours < stepH ? [index] : [...stops, index];
     stepH = hours;
-  }
+  });
   return { stepH, stops };
 }

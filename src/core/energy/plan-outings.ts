@@ -1,3 +1,4 @@
+import { wholes } from "../circuit/columns.js";
 import type { CornerState } from "../circuit/corners.js";
 import { gearNamed } from "../circuit/selection.js";
 import type { SettledCircuit } from "../circuit/settle.js";
@@ -101,7 +102,7 @@ function drawOf(plan: CompletePlan, circuit: SettledCircuit, airC: number): Draw
   };
   const numbers = network.numbersAt(chosen, state);
   const converterAt = new Map(topology.converters.map(({ id }, index) => [id, index]));
-  const converterOf = Int32Array.from(
+  const converterOf = wholes(
     topology.gear,
     ({ circuit: fedBy }) => converterAt.get(plan.circuits.get(fedBy)?.supply ?? "") ?? -1,
   );

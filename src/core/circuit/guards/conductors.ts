@@ -67,11 +67,10 @@ export class ConductorReader {
     if (!facts) return [];
     const { id, part, loop, leads, run } = facts;
     const farLoopOhm = loop && loopOhm(loop, hotToSupply);
-    const base = { id, ...(farLoopOhm !== undefined && { farLoopOhm }) };
-    if (leads) return [conductor(base, leads.size, leads.insulationC, this.leadAmpacityA(leads))];
+    if (leads) return [conductor(id, farLoopOhm, leads.size, leads.insulationC, this.leadAmpacityA(leads))];
     const size = part.kind === "conductor" ? chosen.sizes.get(part.sizeGroup) : undefined;
     if (!run || !size) return [];
-    return [conductor(base, size, run.insulationC, this.runAmpacityA(run, size))];
+    return [conductor(id, farLoopOhm, size, run.insulationC, this.runAmpacityA(run, size))];
   }
 
   private factsOf(index: number): Facts | undefined {
@@ -129,16 +128,19 @@ function loopOhm(
 }
 
 function conductor(
-  base: { readonly id: string; readonly farLoopOhm?: number },
+  id: string,
+  farLoopOhm: number | undefined,
   size: ConductorSize,
   insulationC: number | undefined,
-  ampacity: number | undefined,
+  ampacityA: number | undefined,
 ): GuardedConductor {
-  return {
-    ...base,
+  const made: { -readonly [K in keyof GuardedConductor]: GuardedConductor[K] } = {
+    id,
     sizeKey: size.key,
     areaMm2: size.areaMm2,
-    ...(insulationC !== undefined && { insulationC }),
-    ...(ampacity !== undefined && { ampacityA: ampacity }),
   };
+  if (farLoopOhm !== undefined) made.farLoopOhm = farLoopOhm;
+  if (insulationC !== undefined) made.insulationC = insulationC;
+  if (ampacityA !== undefined) made.ampacityA = ampacityA;
+  return made;
 }

@@ -50,7 +50,9 @@ function timeS(kind: DeviceKind, share: number, limit: "minS" | "maxS"): number 
   if (first === undefined) return undefined;
   if (share <= first.share || same(share, first.share)) return Number.POSITIVE_INFINITY;
   let low = first;
-  for (const row of rows) {
+  // by index: asked for thousands of times for a boat
+  for (let at = 0; at < rows.length; at += 1) {
+    const row = rows[at] as Row;
     if (same(share, row.share)) return row[limit] ?? Number.POSITIVE_INFINITY;
     if (row.share > share) {
       // no greatest time at the lower row: between the two it need not open at all

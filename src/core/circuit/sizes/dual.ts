@@ -93,7 +93,7 @@ export class Pricing {
   private moved(price: Float64Array, step: number): Float64Array {
     const moved = new Float64Array(price.length);
     for (let row = 0; row < price.length; row += 1)
-      moved[row] = Math.max(0, (price[row] ?? 0) + step * (this.over[row] ?? 0));
+      moved[row] = Math.max(0, (price[row] as number) + step * (this.over[row] as number));
     return moved;
   }
 
@@ -107,7 +107,7 @@ export class Pricing {
       let overV = -own.slackV;
       for (const { group, ampereM } of own.terms)
         overV += ampereM * (options[group]?.ohmPerM[this.choice[group] ?? 0] ?? 0);
-      if (overV < 0 && !((price[row] ?? 0) > 0)) overV = 0;
+      if (overV < 0 && !((price[row] as number) > 0)) overV = 0;
       this.over[row] = overV;
       square += overV * overV;
     }
@@ -121,27 +121,27 @@ export class Pricing {
     perOhmPerM.fill(0);
     let bound = 0;
     for (let row = 0; row < rows.length; row += 1) {
-      const start = paths.startOf[row] ?? 0;
-      perVolt[start] = (perVolt[start] ?? 0) + (price[row] ?? 0);
-      bound -= (price[row] ?? 0) * (rows[row]?.slackV ?? 0);
+      const start = paths.startOf[row] as number;
+      perVolt[start] = (perVolt[start] as number) + (price[row] as number);
+      bound -= (price[row] as number) * (rows[row]?.slackV ?? 0);
     }
     for (let step = perVolt.length - 1; step > 0; step -= 1) {
-      const worth = perVolt[step] ?? 0;
+      const worth = perVolt[step] as number;
       if (worth === 0) continue;
-      const next = paths.nextOf[step] ?? 0;
-      const group = paths.groupOf[step] ?? 0;
-      perVolt[next] = (perVolt[next] ?? 0) + worth;
-      perOhmPerM[group] = (perOhmPerM[group] ?? 0) + worth * (paths.ampereMOf[step] ?? 0);
+      const next = paths.nextOf[step] as number;
+      const group = paths.groupOf[step] as number;
+      perVolt[next] = (perVolt[next] as number) + worth;
+      perOhmPerM[group] = (perOhmPerM[group] as number) + worth * (paths.ampereMOf[step] as number);
     }
     for (let group = 0; group < options.length; group += 1) {
       const own = options[group];
       if (!own) continue;
       const { cost, ohmPerM } = own;
-      const weight = perOhmPerM[group] ?? 0;
-      let best = box.low[group] ?? 0;
-      let least = (cost[best] ?? 0) + weight * (ohmPerM[best] ?? 0);
-      for (let option = best + 1; option <= (box.high[group] ?? 0); option += 1) {
-        const sum = (cost[option] ?? 0) + weight * (ohmPerM[option] ?? 0);
+      const weight = perOhmPerM[group] as number;
+      let best = box.low[group] as number;
+      let least = (cost[best] as number) + weight * (ohmPerM[best] as number);
+      for (let option = best + 1; option <= (box.high[group] as number); option += 1) {
+        const sum = (cost[option] as number) + weight * (ohmPerM[option] as number);
         if (sum < least) {
           least = sum;
           best = option;

@@ -1,4 +1,5 @@
 import type { CompletePlan } from "../../plan/completed.js";
+import { reals, wholes } from "../columns.js";
 import type { CornerState } from "../corners.js";
 import { type GearLoads, loadNumbers } from "../loads.js";
 import { loadLaw } from "../solve/types.js";
@@ -42,7 +43,7 @@ export class DemandReader {
     this.supplies = supplyOrder(plan, topology);
     const indexOf = new Map(this.supplies.map(({ name }, index) => [name, index]));
     const supplyAt = (circuit: string) => indexOf.get(plan.circuits.get(circuit)?.supply ?? "") ?? -1;
-    this.supplyOf = Int32Array.from(topology.gear, ({ circuit }) => supplyAt(circuit));
+    this.supplyOf = wholes(topology.gear, ({ circuit }) => supplyAt(circuit));
     const taker = (plus: number, minus: number, supply: Supply | undefined): Taker => ({
       plus,
       minus,
@@ -107,7 +108,7 @@ class DemandState {
       const nominalV = plan.circuits.get(circuit)?.nominalV ?? 12;
       return { ...loadNumbers(piece, plan, level), dropV: piece.maxDropShare * nominalV };
     });
-    this.fullV = Float64Array.from(supplies, ({ name, converter }) =>
+    this.fullV = reals(supplies, ({ name, converter }) =>
       converter ? converter.facts.outputV : (corner.emfV.get(name) ?? 12),
     );
     this.lowV = this.fullV.slice();

@@ -1,3 +1,4 @@
+import { wholes } from "../columns.js";
 import type { Topology } from "../topology/types.js";
 
 /**
@@ -144,7 +145,7 @@ export class Forest {
 
   private markLoops({ branches, sources, converters }: Topology): boolean {
     /** What is marked is folded into one node, so that each branch is passed once. */
-    const folded = Int32Array.from(this.order, (_, node) => node);
+    const folded = wholes(this.order, (_, node) => node);
     const markUp = (node: number, until: number): void => {
       let at = find(folded, node);
       while (at !== until && this.parentNode[at] !== -1) {
@@ -164,7 +165,7 @@ export class Forest {
       markUp(b, top);
     });
     // supplies join trees too; where two are joined already, current can go round through the supply
-    const joined = Int32Array.from(this.order, (_, node) => node);
+    const joined = wholes(this.order, (_, node) => node);
     const join = (plus: number, minus: number) => {
       const [a, b] = [find(joined, this.rootOf[plus] ?? 0), find(joined, this.rootOf[minus] ?? 0)];
       if (a !== b) {

@@ -1,4 +1,5 @@
 import type { CompletePlan } from "../../plan/completed.js";
+import { reals } from "../columns.js";
 import type { DropLimit } from "../sizes/problem.js";
 import type { Topology } from "../topology/types.js";
 import type { Forest } from "./forest.js";
@@ -50,7 +51,7 @@ export class LimitReader {
       }
     });
     const ohmPerM = (pick: (group: RunGroup) => number) =>
-      Float64Array.from(groups, (group) => group.candidates[group.fixed ?? pick(group)]?.ohmPerM ?? 0);
+      reals(groups, (group) => group.candidates[group.fixed ?? pick(group)]?.ohmPerM ?? 0);
     this.leastOhmPerM = ohmPerM(({ candidates }) => candidates.length - 1);
     this.mostOhmPerM = ohmPerM(() => 0);
   }

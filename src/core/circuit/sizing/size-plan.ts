@@ -1,5 +1,6 @@
 import type { CompletePlan } from "../../plan/completed.js";
 import type { RuleSet } from "../../reference/rule-sets.js";
+import { reals } from "../columns.js";
 import type { CornerState } from "../corners.js";
 import type { CircuitNetwork } from "../network.js";
 import type { Chosen } from "../parts.js";
@@ -163,7 +164,7 @@ function limitReader({ plan, network, forest, groups, largest, cases }: SizePlan
   };
   const beside = (chosen: Chosen) => {
     const pricer = network.pricer(chosen, worst);
-    return Float64Array.from(topology.branches, ({ parts }) => pricer.ohmBesideConductor(parts));
+    return reals(topology.branches, ({ parts }) => pricer.ohmBesideConductor(parts));
   };
   return new LimitReader({
     plan,

@@ -1,3 +1,4 @@
+import { reals } from "../columns.js";
 import { jointOhm } from "../conductor/contacts.js";
 import type { CornerState } from "../corners.js";
 import type { CircuitNetwork } from "../network.js";
@@ -44,7 +45,7 @@ export class TrueCircuit {
       if (conductor?.kind !== "conductor") return [];
       const group = groupIndex.get(conductor.sizeGroup) ?? -1;
       const joints = parts.flatMap((part) => (part.kind === "joint" ? [part.joint] : []));
-      const ohm = Float64Array.from(groups[group]?.candidates ?? [], ({ size, ohmPerM }) =>
+      const ohm = reals(groups[group]?.candidates ?? [], ({ size, ohmPerM }) =>
         joints.reduce((sum, kind) => sum + jointOhm(kind, size.areaMm2), ohmPerM * conductor.lengthM),
       );
       return ohm.length > 0 ? [{ index, group, ohm }] : [];
@@ -74,7 +75,7 @@ export class TrueCircuit {
         ({ status, convertersOff }, at) =>
           status !== "solved" || convertersOff.some((index) => !off[at]?.has(index)),
       );
-      return Float64Array.from(ways, ({ case: at, gear, fromPlus, toMinus }) => {
+      return reals(ways, ({ case: at, gear, fromPlus, toMinus }) => {
         const solution = solutions[at];
         if (!solution || fails[at]) return Number.POSITIVE_INFINITY;
         const { nodeV, loadV } = solution;
