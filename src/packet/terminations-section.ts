@@ -12,11 +12,11 @@ import { type Column, groupedTable, type Row } from "./table.js";
 const columns: readonly Column[] = [
   { heading: "Run, conductor", share: 56 },
   { heading: "Size", share: 26 },
-  { heading: "Terminal or joint", share: 66 },
-  { heading: "With it in the joint", share: 40 },
+  { heading: "Terminal or joint", share: 56 },
+  { heading: "With it in the joint", share: 58 },
   { heading: "Strip", share: 24, align: "right" },
-  { heading: "Sleeve, cut", share: 44 },
-  { heading: "Tool", share: 54 },
+  { heading: "Sleeve, cut", share: 40 },
+  { heading: "Tool", share: 50 },
   { heading: "Pull", share: 24, align: "right" },
 ];
 
@@ -90,7 +90,7 @@ function row(group: readonly EndFigures[], { joints }: LayoutFigures["terminatio
       },
       sizeWords(at.size, shows),
       terminalWords(end),
-      { words: [{ text: joint === undefined ? "" : partnerWords(end, joint), sizePt: 9.5 }] },
+      { words: [{ text: joint === undefined ? "" : partnerWords(end, joint), sizePt: 9.5, maxLines: 8 }] },
       stripMm > 0
         ? `${stripMm}\u00a0mm${end.barrel?.kind === "insulated" && end.barrel.folded ? ", folded" : ""}`
         : "–",

@@ -12,7 +12,7 @@ import { type Piece, paragraph, space } from "./piece.js";
 import type { Section } from "./section.js";
 
 /** A flag: the same words on both halves, and between them what goes round the wire [mm]. */
-const flag = { halfMm: 33, wrapMm: 10, heightMm: 12, gapMm: 2 } as const;
+const flag = { halfMm: 35, wrapMm: 10, heightMm: 12, gapMm: 2 } as const;
 const across = 3;
 
 /** Flags to print, cut out and fold round both ends of every piece: which piece, where this end goes, where the other is. */
@@ -56,9 +56,10 @@ function flagRow(
 function flagShapes({ here, there }: WireLabel, { head, leg }: PieceName, x: number, top: number): Shape[] {
   const { halfMm, wrapMm, heightMm } = flag;
   const bottom = top - heightMm;
-  const bold = { sizeMm: points(9), weight: "semibold" } as const;
   const plain = { sizeMm: points(8.5), weight: "regular" } as const;
   const roomMm = halfMm - 2.4;
+  const fits = textWidthMm(`${head}${leg}`, points(9), "semibold") <= roomMm;
+  const bold = { sizeMm: points(fits ? 9 : 8.5), weight: "semibold" } as const;
   // Which conductor of a pair it is stays, whatever must be cut off.
   const name = `${fitText(head, roomMm - textWidthMm(leg, bold.sizeMm, bold.weight), bold)}${leg}`;
   const half = (left: number): Shape[] => [

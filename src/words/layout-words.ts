@@ -84,12 +84,12 @@ const shortReasons: Readonly<Record<SlackPart["why"], string>> = {
   "draw out": "to draw out",
   "work beside": "to work",
   "off its hole": "off its hole",
-  "at panel": "in the panel",
+  "at panel": "in panel",
   "at battery": "at the post",
-  "make again": "spare end",
+  "make again": "spare",
 };
 
-/** The same for a table: `10 in to draw out + 2 in spare end`. */
+/** The same for a table: `10 in to draw out + 2 in spare`. */
 export const shortSlackWords = (parts: readonly SlackPart[], shows: Shows): string =>
   parts
     .map(({ why, lengthM }) => `${roundLengthWords(lengthM * 1000, shows)} ${shortReasons[why]}`)
