@@ -24,22 +24,38 @@ import { type Piece, paragraph, pitch, space, stacked, typeOf } from "./piece.js
 import type { Section } from "./section.js";
 
 const columns = 2;
+const soft = { colour: "soft", sizePt: 9.5 } as const;
+
+/** What stands over a part of the order in place of how it came about. */
+export interface OrderLead {
+  readonly title: string;
+  readonly lead: string;
+}
 
 /**
  * The order of work: every step that is left with a square to tick, alike ones together under their tools and cautions.
+ * @param lead Heads a part of the order; left out: the whole of it, and how it came about.
  * @param from What the marks and holes of a step are drawn from; left out: no drawings.
  */
-export function orderSection(work: WorkFigures, shows: Shows, paper: Paper, from?: DrawnFrom): Section {
+export function orderSection(
+  work: WorkFigures,
+  shows: Shows,
+  paper: Paper,
+  from?: DrawnFrom,
+  lead?: OrderLead,
+): Section {
   const { order } = work;
   const widthMm = columnWidthMm(paper, columns);
   const title = stepTitles(work.step.values());
   const groups = groupsOf(work, title);
   const pieces = [
-    ...summary(work, title, widthMm),
+    ...(lead === undefined
+      ? summary(work, title, widthMm)
+      : [paragraph({ ...soft, text: lead.lead }, widthMm, 3.5)]),
     ...groups.flatMap((group) => groupPieces(group, shows, widthMm, from)),
   ];
   return {
-    title: "Order of work",
+    title: lead?.title ?? "Order of work",
     subtitle: `${counted(order.steps.length, "step")}, ${hours(order.workMin / 60)}`,
     pages: order.steps.length === 0 ? [] : flow(pieces, paper, columns),
   };
@@ -50,7 +66,6 @@ function summary(work: WorkFigures, title: (id: string) => string, widthMm: numb
   const held = order.binds
     .filter(({ by, waitedMin }) => (by === "cure" || by === "hours") && waitedMin > 0)
     .slice(0, 3);
-  const soft = { colour: "soft", sizePt: 9.5 } as const;
   return [
     paragraph(
       {

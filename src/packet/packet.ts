@@ -58,7 +58,7 @@ export function packetPages(figures: Figures, shows: Shows, apart: Apart = {}): 
   return boundPages([summary, ...sections], paper, planWords(figures));
 }
 
-const planWords = ({ plan: { source } }: Figures) => ({
+export const planWords = ({ plan: { source } }: Figures) => ({
   name: source.name,
   rules: ruleSetWords[source.rules],
 });

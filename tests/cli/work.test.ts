@@ -111,3 +111,19 @@ describe("changes", () => {
     expect(err).toContain(says);
   });
 });
+
+describe("a packet for one evening", () => {
+  const plan = join(folderWith("examples/second-season.yaml"), "second-season.yaml");
+  test("lies beside the plan under a name of its own, and is short", () => {
+    const { status, out, err } = skiffloom(["packet", plan, "--for", "tonight", "--now", "2026-04-13 18:00"]);
+    expect([status, err]).toEqual([0, ""]);
+    expect(out).toBe(`${plan.replace(".yaml", " tonight.pdf")} written\n`);
+  });
+  test("a scope there is not, and a time without a scope or that is none, are said", () => {
+    const said = (...words: string[]) => skiffloom(["packet", ...words]);
+    expect(said(plan, "--for", "sunday")).toMatchObject({ status: 2, out: "" });
+    expect(said(plan, "--for", "sunday").err).toContain("--for takes tonight or project, not sunday");
+    expect(said(plan, "--now", "2026-04-13").err).toContain("--now goes with --for");
+    expect(said(plan, "--for", "tonight", "--now", "soon").err).toContain("--now takes a day");
+  });
+});

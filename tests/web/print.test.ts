@@ -75,3 +75,24 @@ test("packet, single sheets, tables, circuit and plan are those of the command l
   const own = await got(page, "Plan as YAML");
   expect(own.bytes.toString("utf8")).toBe(text);
 });
+
+test("the next evening and the project in hand are the short packets of the command line", {
+  timeout,
+}, async () => {
+  const plan = join(folder, "second-season.yaml");
+  const text = readFileSync("examples/second-season.yaml", "utf8");
+  writeFileSync(plan, text);
+  const { page } = await visit(rig);
+  await openText(page, text);
+  await page.clock.setFixedTime("2026-04-13T18:00:00");
+  await goToView(page, "print");
+  for (const [button, scope] of [
+    ["For the next evening as PDF", "tonight"],
+    ["For the project in hand as PDF", "project"],
+  ] as const) {
+    const short = await got(page, button);
+    const asked = ["packet", plan, "--for", scope, "--now", "2026-04-13 18:00"];
+    expect(short.bytes.equals(written(asked, `cli-${scope}.pdf`))).toBe(true);
+    expect(short.file).toMatch(new RegExp(`${scope}\\.pdf$`));
+  }
+});

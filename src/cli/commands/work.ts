@@ -1,6 +1,5 @@
 import type { Edit } from "../../core/plan/edits/edit.js";
 import { editSound } from "../../core/plan/edits/edit-sound.js";
-import { readMoment } from "../../core/quantity/moments.js";
 import { nearestOf } from "../../core/quantity/nearest.js";
 import { planWork, type WorkFigures } from "../../core/work/plan-work.js";
 import { takeBuiltEdits } from "../../core/work/take-built.js";
@@ -10,6 +9,7 @@ import { editProblemSentence } from "../../words/edit-problems.js";
 import { readArguments } from "../arguments.js";
 import { writeWhole } from "../files.js";
 import { loadWhole } from "../load.js";
+import { momentAsked } from "../moment.js";
 import { print, printJson } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
 import { harmless, terminal } from "../terminal.js";
@@ -50,7 +50,7 @@ export function run(words: readonly string[]): number {
       finish: "value",
     },
   });
-  const nowMin = momentOf(given.values.now);
+  const nowMin = momentAsked(given.values.now);
   const loaded = loadWhole(given.plan);
   const { figures, layout, hull } = loaded;
   const work = planWork(figures, { layout, hull }, nowMin);
@@ -113,20 +113,6 @@ function asked(
 function nearest(name: string, work: WorkFigures): string {
   const found = nearestOf(name, work.step.keys());
   return found === undefined ? "; the list has them all" : `; did you mean '${found}'?`;
-}
-
-function momentOf(text: string | undefined): number {
-  if (text === undefined) {
-    // the owner's own clock: what a wall clock here shows, as minutes
-    const now = new Date();
-    return Math.floor(now.getTime() / 60_000) - now.getTimezoneOffset();
-  }
-  const read = readMoment(text);
-  if (!read.ok)
-    throw new InputProblem([
-      `--now takes a day or a day and time, such as '2026-04-11 19:20', not ${harmless(text)}`,
-    ]);
-  return read.value.atMin;
 }
 
 const nowText = (atMin: number): string =>

@@ -8,17 +8,15 @@ const roomMm = { left: 0, bottom: 0, widthMm: 190, heightMm: 150 } as const;
 
 /** One line from the battery to the gear of what a run carries; undefined where that would not go on one drawing. */
 export function circuitOfRun(figures: Figures, run: string, shows: Shows): readonly Shape[] | undefined {
-  const plan = planOfRun(figures.plan, run);
-  if (plan === undefined) return undefined;
+  const plan = planOfRuns(figures.plan, new Set([run]));
+  if (plan.runs.length === 0) return undefined;
   const [drawn, ...more] = oneLineDiagram({ ...figures, plan }, shows, roomMm);
   return more.length === 0 ? drawn : undefined;
 }
 
-/** The plan with nothing in it but what one run carries, and the way there from the battery. */
-export function planOfRun(plan: CompletePlan, name: string): CompletePlan | undefined {
-  const run = plan.runs.find((one) => one.name === name);
-  if (run === undefined) return undefined;
-  const wanted = new Set(run.carries);
+/** The plan with nothing in it but what some runs carry, and the way there from the battery. */
+export function planOfRuns(plan: CompletePlan, names: ReadonlySet<string>): CompletePlan {
+  const wanted = new Set(plan.runs.flatMap(({ name, carries }) => (names.has(name) ? carries : [])));
   // a way of a panel hangs on what feeds the panel, and that may be a way of another
   for (const circuit of wanted) {
     const [panel = ""] = circuit.split(" / ");

@@ -12,12 +12,20 @@ import { type PdfFonts, pdfDocument } from "../../drawing/writers/pdf.js";
 import { svgSheet } from "../../drawing/writers/svg.js";
 import { faceWords } from "../../words/template-words.js";
 import { type Apart, packetPdf, singleSheets } from "../packet.js";
+import type { Page } from "../page.js";
+import { shortPages } from "../short-packet.js";
+import type { ShortScope } from "../short-scopes.js";
 import type { PlanTable } from "./table-names.js";
 import { planTable } from "./tables.js";
 
+/** The whole packet, or no more of it than one evening or one project needs; `nowMin` counts since 1970 on the owner's clock. */
+export type PacketWanted =
+  | { readonly file: "packet" }
+  | { readonly file: "short"; readonly scope: ShortScope; readonly nowMin: number };
+
 /** One file out of a plan. Whatever face asks for it, it has the same bytes. */
 export type FileWanted =
-  | { readonly file: "packet" }
+  | PacketWanted
   | { readonly file: "sheet"; readonly title: string }
   /** One page of a sheet, counted from 1. */
   | { readonly file: "page"; readonly title: string; readonly page: number }
@@ -41,31 +49,37 @@ export interface MadeFile {
 
 /** What can be asked for, of a plan as it is. */
 export interface FileList {
+  /** Steps of work that are left: without any there is no short packet. */
+  readonly stepsLeft: number;
   readonly sheets: readonly { readonly title: string; readonly pages: number }[];
   readonly corners: readonly string[];
   readonly templates: readonly { readonly box: string; readonly face: FaceName }[];
 }
 
 /** What the packet prints besides the electrics. */
-function apartOf(whole: Whole): Apart {
+function apartOf(whole: Whole): Required<Apart> {
   const known = apart.get(whole) ?? workOutApart(whole);
   apart.set(whole, known);
   return known;
 }
 
 /** One sheet after another is asked of the same plan; the bands of the test sheet take their time. */
-const apart = new WeakMap<Whole, Apart>();
+const apart = new WeakMap<Whole, Required<Apart>>();
 
-const workOutApart = ({ figures, circuit, layout, hull }: Whole): Apart => ({
+const workOutApart = ({ figures, circuit, layout, hull }: Whole): Required<Apart> => ({
   hull,
   layout,
   work: planWork(figures, { layout, hull }),
   proof: { sheet: testSheet(benchOf(figures.plan, circuit), figures), card: waterCard(figures) },
 });
 
+/** Steps of the work that are left to do. */
+export const stepsLeft = (whole: Whole): number => apartOf(whole).work.order.steps.length;
+
 export function fileList(whole: Whole, shows: Shows): FileList {
   const { figures, circuit } = whole;
   return {
+    stepsLeft: stepsLeft(whole),
     sheets: singleSheets(figures, shows, apartOf(whole)).map(({ title, pages }) => ({
       title,
       pages: pages.length,
@@ -80,7 +94,7 @@ export function fileList(whole: Whole, shows: Shows): FileList {
 /**
  * Makes a file of what was worked out.
  * @param fonts Of the house; needed for PDF only.
- * @throws RangeError if there is no sheet, page or corner of that name.
+ * @throws RangeError if there is no sheet, page or corner of that name, or no step left for a short packet.
  */
 export async function makeFile(
   whole: Whole,
@@ -94,15 +108,16 @@ export async function makeFile(
       const content = await packetPdf(figures, shows, await fonts(), undefined, apartOf(whole));
       return { ending: ".pdf", type: "application/pdf", content };
     }
+    case "short": {
+      const { scope, nowMin } = wanted;
+      const work = planWork(figures, whole, nowMin);
+      const pages = shortPages(figures, shows, { ...apartOf(whole), work }, scope);
+      if (pages.length === 0) throw new RangeError("a step that is left required, got none");
+      return pdfOf(whole, scope, pages, await fonts());
+    }
     case "sheet": {
       const { title, pages } = sheetNamed(whole, shows, wanted.title);
-      const { name } = figures.plan.source;
-      const options = { title: `${name}: ${title}`, language: "en", fonts: await fonts() };
-      const content = await pdfDocument(
-        pages.map(({ sheet }) => sheet),
-        options,
-      );
-      return { ending: ` ${title.toLowerCase()}.pdf`, type: "application/pdf", content };
+      return pdfOf(whole, title, pages, await fonts());
     }
     case "page": {
       const { title, pages } = sheetNamed(whole, shows, wanted.title);
@@ -132,6 +147,19 @@ export async function makeFile(
     default:
       return wanted satisfies never;
   }
+}
+
+async function pdfOf(
+  whole: Whole,
+  title: string,
+  pages: readonly Page[],
+  fonts: PdfFonts,
+): Promise<MadeFile> {
+  const content = await pdfDocument(
+    pages.map(({ sheet }) => sheet),
+    { title: `${whole.figures.plan.source.name}: ${title}`, language: "en", fonts },
+  );
+  return { ending: ` ${title.toLowerCase()}.pdf`, type: "application/pdf", content };
 }
 
 function sheetNamed(whole: Whole, shows: Shows, title: string) {

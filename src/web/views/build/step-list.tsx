@@ -4,6 +4,7 @@ import { clockText, dayText, spanWords } from "../../../words/work-times.js";
 import { bindingWords, proofWords, toolWords } from "../../../words/work-words.js";
 import { useWords } from "../../app/context.js";
 import type { WorkShown } from "../../garage/messages.js";
+import { ViewLink } from "../../parts/view-link.js";
 import { Said } from "./step-record.js";
 
 /** Where the list stands beside the step, it lies open from the first; as in garage.css. */
@@ -38,6 +39,9 @@ export function StepList(props: {
             <li key={link.step}>{bindingWords(link, title)}</li>
           ))}
         </ul>
+        <p>
+          <ViewLink view="print">{words.toShort}</ViewLink>
+        </p>
         <ol className="step-lines">
           {order.steps.map((planned, at) => {
             const day = dayText(planned.startMin, order.steps[at - 1]?.startMin, nowMin);

@@ -1,8 +1,10 @@
 import { useId, useState } from "react";
 import type { FileList, FileWanted } from "../../../packet/files/make-file.js";
 import { planTables } from "../../../packet/files/table-names.js";
+import { type ShortScope, shortScopes } from "../../../packet/short-scopes.js";
 import { usePlan, usePreferences, useShows, useWords } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
+import { ownersMinutes } from "../../garage/use-foreman.js";
 import { Icon } from "../../parts/icon.js";
 import { download, fileNameOf } from "../../state/files.js";
 import { type Making, usePress } from "./use-press.js";
@@ -34,6 +36,17 @@ function Everything() {
         <Outcome making={making} />
         <p className="hint">{words.english}</p>
       </section>
+      {list && list.stepsLeft > 0 && (
+        <section className="print-short">
+          <h3>{words.short}</h3>
+          <p className="hint">{words.shortHint}</p>
+          <div className="row">
+            {shortScopes.map((scope) => (
+              <GetShort key={scope} scope={scope} make={make} making={making} />
+            ))}
+          </div>
+        </section>
+      )}
       {list ? <Rest list={list} make={make} making={making} /> : <p>{words.listing}</p>}
     </>
   );
@@ -201,10 +214,17 @@ function PlanFile() {
   );
 }
 
+/** A short packet is for the hours that come next: it is asked for with the time at which one asks. */
+function GetShort({ scope, make, making }: { scope: ShortScope; make: Make; making: Making }) {
+  const what = useWords().print.shortFor[scope];
+  const wanted = () => ({ file: "short", scope, nowMin: ownersMinutes() }) as const;
+  return <Get what={what} wanted={wanted} make={make} making={making} />;
+}
+
 function Get(props: {
   what: string;
   short?: string;
-  wanted: FileWanted;
+  wanted: FileWanted | (() => FileWanted);
   make: Make;
   making: Making;
   main?: boolean;
@@ -216,7 +236,7 @@ function Get(props: {
       className={props.main === true ? "main get" : "get"}
       aria-label={short === undefined ? undefined : what}
       aria-busy={making.is === "making" && making.what === what}
-      onClick={() => making.is !== "making" && make(wanted, what)}
+      onClick={() => making.is !== "making" && make(typeof wanted === "function" ? wanted() : wanted, what)}
     >
       <Icon name="save" /> {short ?? what}
     </button>

@@ -41,6 +41,7 @@ export const build = {
     count === 1 ? "1 step left, in its order" : `${count} steps left, in their order`,
   assumedHours:
     "Your free hours are not in the plan: evenings from 19:00 to 21:30 and the weekend were assumed.",
+  toShort: "Print only what the next evening needs",
   putAway: "Put away for good:",
   record: (count: number) => `What is on record (${count})`,
   states: {

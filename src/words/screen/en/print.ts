@@ -7,6 +7,10 @@ export const print = {
   making: "Being made …",
   made: (file: string) => `${file} is in your downloads.`,
   failed: "It could not be made. Your plan is kept; nothing is lost.",
+  short: "Only what is next",
+  shortHint:
+    "The steps of one evening, or what is left of the project in hand, with the sheets they need and no others.",
+  shortFor: { tonight: "For the next evening as PDF", project: "For the project in hand as PDF" },
   paper: "Paper",
   sheets: "Single sheets",
   sheetHint: "One part of the packet by itself.",

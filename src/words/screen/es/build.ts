@@ -41,6 +41,7 @@ export const build: ScreenWords["build"] = {
   order: (count) => (count === 1 ? "Queda 1 paso, en su orden" : `Quedan ${count} pasos, en su orden`),
   assumedHours:
     "Tus horas libres no están en el plan: se han supuesto las tardes de 19:00 a 21:30 y el fin de semana.",
+  toShort: "Imprimir solo lo que hace falta la próxima tarde",
   putAway: "Guarda para siempre:",
   record: (count) => `Lo que consta (${count})`,
   states: {

@@ -8,6 +8,10 @@ export const print: ScreenWords["print"] = {
   making: "Preparándolo …",
   made: (file) => `${file} está en tus descargas.`,
   failed: "No se pudo preparar. Tu plan está guardado; no se ha perdido nada.",
+  short: "Solo lo que viene ahora",
+  shortHint:
+    "Los pasos de una tarde, o lo que queda del proyecto en marcha, con las hojas que hacen falta y ninguna más.",
+  shortFor: { tonight: "Para la próxima tarde, en PDF", project: "Para el proyecto en marcha, en PDF" },
   paper: "Papel",
   sheets: "Hojas sueltas",
   sheetHint: "Una parte del cuaderno por separado.",

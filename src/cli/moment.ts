@@ -1,0 +1,17 @@
+import { readMoment } from "../core/quantity/moments.js";
+import { InputProblem } from "./problem.js";
+import { harmless } from "./terminal.js";
+
+/** Minutes since 1970 on the owner's own clock: of `--now`, else what a wall clock here shows. */
+export function momentAsked(text: string | undefined): number {
+  if (text === undefined) {
+    const now = new Date();
+    return Math.floor(now.getTime() / 60_000) - now.getTimezoneOffset();
+  }
+  const read = readMoment(text);
+  if (!read.ok)
+    throw new InputProblem([
+      `--now takes a day or a day and time, such as '2026-04-11 19:20', not ${harmless(text)}`,
+    ]);
+  return read.value.atMin;
+}

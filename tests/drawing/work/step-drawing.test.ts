@@ -1,0 +1,111 @@
+import { describe, expect, test } from "vitest";
+import { workOutWhole } from "../../../src/core/layout-figures.js";
+import { planWork } from "../../../src/core/work/plan-work.js";
+import { boundsOf } from "../../../src/drawing/bounds.js";
+import type { Shape } from "../../../src/drawing/shapes.js";
+import { planOfRuns } from "../../../src/drawing/work/step-circuit.js";
+import { type StepDrawing, stepDrawings } from "../../../src/drawing/work/step-drawing.js";
+import { planAt } from "../../packet/pages.js";
+
+const plan = planAt("examples/utility.yaml");
+const whole = workOutWhole(plan);
+const { step } = planWork(whole.figures, whole);
+const room = { widthMm: 100, mostMm: 76 };
+
+function drawn(id: string, at = room): readonly StepDrawing[] {
+  const found = step.get(id);
+  if (found === undefined) throw new Error(`no step ${id}`);
+  return stepDrawings(found, whole, plan.shows, at);
+}
+
+function* textsOf(shapes: readonly Shape[]): Generator<string> {
+  for (const shape of shapes) {
+    if (shape.kind === "text") yield shape.text.replaceAll("\u00a0", " ");
+    if (shape.kind === "group") yield* textsOf(shape.shapes);
+  }
+}
+
+describe("every drawing of every step", () => {
+  const all = [...step.values()].flatMap((one) => stepDrawings(one, whole, plan.shows, room));
+  test("stays in its own room, and says what it shows", () => {
+    expect(all.length).toBeGreaterThan(30);
+    for (const { shapes, widthMm, heightMm, words } of all) {
+      for (const shape of shapes) {
+        const { minX, maxX, minY, maxY } = boundsOf(shape);
+        expect(minX, words).toBeGreaterThanOrEqual(-0.5);
+        expect(maxX, words).toBeLessThanOrEqual(widthMm + 0.5);
+        expect(minY, words).toBeGreaterThanOrEqual(-0.5);
+        expect(maxY, words).toBeLessThanOrEqual(heightMm + 0.5);
+      }
+      expect(words).toMatch(/^.{20,}\.$/);
+      expect(words).not.toMatch(/undefined|NaN/);
+    }
+  });
+});
+
+test("a box that is drilled shows its face: as many holes as entries, each named with its size", () => {
+  const [face] = drawn("drill box / fore box");
+  const template = whole.layout.boxes.find(({ box }) => box === "fore box")?.templates[0];
+  expect(template?.holes.length).toBeGreaterThan(1);
+  for (const { id, holeMm } of template?.holes ?? []) expect(face?.words).toContain(`${id}, Ø ${holeMm} mm`);
+  // outline, lip and arrow are lines: rings alone are circles, nut, hole and pilot
+  expect(face?.shapes.filter(({ kind }) => kind === "circle")).toHaveLength(
+    3 * (template?.holes.length ?? 0),
+  );
+});
+
+test("made smaller, a face keeps its proportions and its holes their places", () => {
+  const [large] = drawn("drill box / helm", { widthMm: 400, mostMm: 300 });
+  const [small] = drawn("drill box / helm", { widthMm: 80, mostMm: 40 });
+  const rings = (one: StepDrawing | undefined) =>
+    (one?.shapes ?? []).flatMap((shape) => (shape.kind === "circle" ? [shape] : []));
+  const [a, b] = [rings(large), rings(small)];
+  expect(b).toHaveLength(a.length);
+  const scale = (a[0]?.r ?? 0) / (b[0]?.r ?? 1);
+  expect(scale).toBeGreaterThan(2);
+  for (const [index, ring] of a.entries()) {
+    const other = b[index];
+    expect(ring.r / (other?.r ?? 0)).toBeCloseTo(scale, 9);
+    expect((ring.cx - (a[0]?.cx ?? 0)) / scale).toBeCloseTo((other?.cx ?? 0) - (b[0]?.cx ?? 0), 9);
+  }
+});
+
+test("the marks of one piece have its tapes with their readings on them, and nobody else's", () => {
+  const [board] = drawn("mark / voltmeter");
+  const said = [...textsOf(board?.shapes ?? [])];
+  expect(board?.words).toContain("voltmeter; A ");
+  for (const { m } of step
+    .get("mark / voltmeter")
+    ?.sizes.flatMap((one) => (one.what === "mark" ? one.readings : [])) ?? [])
+    expect(said.some((words) => words.endsWith(" in") && Math.abs(inches(words) - m / 0.0254) < 1e-6)).toBe(
+      true,
+    );
+  expect(said).not.toContain("power socket");
+});
+
+/** `5 7/16 in` as inches. */
+function inches(words: string): number {
+  return words
+    .replace(" in", "")
+    .split(" ")
+    .reduce((sum, part) => {
+      const [over = 0, under = 1] = part.split("/").map(Number);
+      return sum + over / under;
+    }, 0);
+}
+
+test("an end that is joined shows its own circuit from the battery on, and no other", () => {
+  const [circuit] = drawn("join / lamp trunk / end");
+  const said = [...textsOf(circuit?.shapes ?? [])].join(" ");
+  for (const name of ["house", "helm", "lamp trunk", "fore box", "coaming lamp"])
+    expect(said).toContain(name);
+  for (const name of ["sounder", "bilge", "usb"]) expect(said).not.toContain(name);
+  const small = planOfRuns(whole.figures.plan, new Set(["lamp trunk"]));
+  expect(small.runs.map(({ name }) => name)).toContain("battery feed");
+  expect(small.panels.flatMap(({ ways }) => ways.map(({ name }) => name))).toEqual(["lamps"]);
+});
+
+test("a step that words tell as well has no drawing", () => {
+  expect(drawn("survey / boat")).toEqual([]);
+  expect(drawn("cut / lamp trunk")).toEqual([]);
+});
