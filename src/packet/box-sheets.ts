@@ -12,7 +12,7 @@ import { type PieceName, pieceName, pieceNames } from "../words/piece-words.js";
 import { faceWords, templateWords } from "../words/template-words.js";
 import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
-import { beside, heading, type Piece, paragraph, space, stacked } from "./piece.js";
+import { beside, heading, type Piece, paragraph, space, stacked, together } from "./piece.js";
 import type { Section } from "./section.js";
 import { type Column, type Row, table } from "./table.js";
 import { tickLine } from "./tick.js";
@@ -123,20 +123,15 @@ function pieces(
     ]),
     space(2),
     ...table(columns, entryRows(box, numbers, names), widthMm),
-    ...(box.drilling.length === 0 ? [] : [heading("In this order", widthMm)]),
-    ...drillLines(box, widthMm),
+    ...(box.drilling.length === 0
+      ? []
+      : together([
+          heading("In this order", widthMm),
+          ...box.drilling.map((step, index) =>
+            tickLine({ text: `${index + 1}  ${drillWords(step)}` }, widthMm),
+          ),
+        ])),
   ];
-}
-
-/** So many lines still stay on one page. */
-const mostTogether = 14;
-
-/** The order of drilling, one step a line, not torn between pages. */
-function drillLines({ drilling }: BoxFigures, widthMm: number): Piece[] {
-  return drilling.map((step, index) => ({
-    ...tickLine({ text: `${index + 1}  ${drillWords(step)}` }, widthMm),
-    keepWithNext: drilling.length <= mostTogether && index < drilling.length - 1,
-  }));
 }
 
 const clampWords =

@@ -83,6 +83,16 @@ export function stacked(pieces: readonly Piece[]): Piece {
   };
 }
 
+/** What is read in one go stays on one page, where it is no higher than this: half a page [mm]. */
+const mostTogetherMm = 80;
+
+/** Pieces that a page break does not part, if together they are low enough. */
+export function together(pieces: readonly Piece[]): Piece[] {
+  const heightMm = pieces.reduce((sum, piece) => sum + piece.heightMm, 0);
+  if (heightMm > mostTogetherMm) return [...pieces];
+  return pieces.map((piece, index) => (index < pieces.length - 1 ? { ...piece, keepWithNext: true } : piece));
+}
+
 /** Pieces side by side, each at its own distance from the left. */
 export function beside(pieces: readonly { readonly at: number; readonly piece: Piece }[]): Piece {
   return {

@@ -1,7 +1,7 @@
 import type { HullFigures } from "../core/hull/figures.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { pullRows } from "../words/pull-words.js";
-import { heading, type Piece, paragraph, space } from "./piece.js";
+import { heading, type Piece, paragraph, space, together } from "./piece.js";
 import { table } from "./table.js";
 
 const columns = [
@@ -17,7 +17,7 @@ const columns = [
 export function pullingPieces(hull: HullFigures, shows: Shows, widthMm: number): Piece[] {
   const rows = pullRows(hull, shows);
   if (rows.length === 0) return [];
-  return [
+  return together([
     heading("Pulling the wires", widthMm),
     paragraph(
       {
@@ -42,5 +42,5 @@ export function pullingPieces(hull: HullFigures, shows: Shows, widthMm: number):
       })),
       widthMm,
     ),
-  ];
+  ]);
 }

@@ -5,7 +5,7 @@ import { box } from "../../src/drawing/make.js";
 import { svgSheet } from "../../src/drawing/writers/svg.js";
 import { flow } from "../../src/packet/flow.js";
 import { paperOf } from "../../src/packet/page.js";
-import type { Piece } from "../../src/packet/piece.js";
+import { type Piece, together } from "../../src/packet/piece.js";
 import { table } from "../../src/packet/table.js";
 import { expectPicture } from "../drawing/picture.js";
 import { overlaps } from "./pages.js";
@@ -106,6 +106,18 @@ describe("flow", () => {
       }),
       { numRuns: 200, seed: 7 },
     );
+  });
+
+  test("what is read in one go is not parted, if it is low enough; else it flows", () => {
+    const before = piece(heightMm - 30, false);
+    const pagesOf = (count: number) =>
+      flow([before, ...together(Array.from({ length: count }, () => piece(10, false)))], paper).map(
+        (shapes) => shapes.length,
+      );
+    expect(pagesOf(3)).toEqual([4]);
+    expect(pagesOf(4)).toEqual([1, 4]);
+    expect(pagesOf(8)).toEqual([1, 8]);
+    expect(pagesOf(9)).toEqual([4, 6]);
   });
 
   test("refuses what no page holds", () =>

@@ -13,6 +13,7 @@ import {
   verdictWords,
   wayWords,
 } from "../../words/hull-words.js";
+import { ordinal } from "../../words/numbers.js";
 import { readArguments } from "../arguments.js";
 import { holesJson, holeTables } from "../hole-tables.js";
 import { layoutFindingLines } from "../layout-findings.js";
@@ -142,7 +143,7 @@ function markLines(side: SideFigures, figures: Figures, screen: Terminal): strin
         : `19 of 20 within ${smallWords(mark.ellipse.majorM * mark.ellipse.growthFor95, shows)}`;
     const beside = [sure, twinWords(one, shows)].filter((part) => part !== "").join("; ");
     return [
-      `${String(index + 1).padStart(3)}  ${harmless(mark.name)}${beside === "" ? "" : `   ${paint(beside, "quiet", screen)}`}`,
+      `${ordinal(index + 1).padStart(5)}  ${harmless(mark.name)}${beside === "" ? "" : `   ${paint(beside, "quiet", screen)}`}`,
       ...(mark.method === "none" ? ["       cannot be set out; the findings say why"] : []),
       ...mark.readings.map(({ from, roundedM, lies }, at) => {
         const how = square

@@ -34,8 +34,20 @@ export const floatCases = {
   },
   "freeboard-low": {
     raises: [
-      { boat: () => weighing(1400), at: "plan", level: "mend", limit: 0.21 },
-      { boat: () => weighing(1000), at: "plan", level: "mind", limit: 0.3048 },
+      {
+        boat: () => weighing(1400),
+        at: "plan",
+        level: "mend",
+        limit: 0.21,
+        says: /for her length, a limit from memory: confirm it before relying on it\.$/,
+      },
+      {
+        boat: () => weighing(1000),
+        at: "plan",
+        level: "mind",
+        limit: 0.3048,
+        says: /is the least for her length\.$/,
+      },
       { boat: () => hullBoat(["beam: 1.5 m", "beam: 1.0 m"]), at: "plan", level: "unchecked" },
       {
         boat: () => hullBoat([helm, "weight: 800 kg, at: [3.2 m, 0 m, 200 mm]"]),
@@ -57,6 +69,21 @@ export const floatCases = {
           ),
         at: "outlet",
         level: "mind",
+      },
+      {
+        boat: () =>
+          hullBoat(
+            [helm, "weight: 700 kg, at: [1.9 m, 0 m, 300 mm]"],
+            [
+              "outlet: {at: {along: 200 mm, off: 70 mm}",
+              "outlet: {at: {along: 1400 mm, below: sheer, off: 35 mm}",
+            ],
+          ),
+        at: "outlet",
+        level: "mind",
+        // 10° + (24 − 4.2)³/600
+        limit: 22.937320000000003,
+        says: /should stay dry to [\d.]+.°, a limit from memory: confirm it before relying on it\.$/,
       },
     ],
     quiet: [sound],
