@@ -1,6 +1,5 @@
 import type { ConditionResult, ProtectionCondition } from "../core/circuit/protection/types.js";
 import type { Level } from "../core/findings/finding.js";
-import type { GearRole } from "../core/plan/model/gear.js";
 import type { Chemistry } from "../core/plan/model/supply.js";
 
 /** What a level asks of the reader. */
@@ -16,15 +15,6 @@ export const chemistryWords: Readonly<Record<Chemistry, string>> = {
   agm: "AGM lead-acid",
   gel: "gel lead-acid",
   lifepo4: "lithium iron phosphate",
-};
-
-/** Letter or sign inside the round symbol of a piece of gear. */
-export const roleLetters: Readonly<Partial<Record<GearRole, string>>> = {
-  "bilge pump": "M",
-  pump: "M",
-  blower: "M",
-  propulsion: "M",
-  gauge: "V",
 };
 
 /** What a device must do, each condition in a few words. */

@@ -22,9 +22,3 @@ export const chargeRows = {
   source: commonPractice,
   shares: [1, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3],
 } as const satisfies Sourced;
-
-/** Gear that stays on when everything else is turned off to get home: roles of `plan/model/gear.ts`. */
-export const safetyRoles: Sourced & { readonly roles: readonly string[] } = {
-  source: commonPractice,
-  roles: ["navigation light", "bilge pump", "sound signal"],
-};

@@ -1,3 +1,4 @@
+import { gearRoleFacts } from "../reference/gear-roles.js";
 import { workMinutes } from "../reference/work-times.js";
 import type { GraphBuilder } from "./graph-builder.js";
 import { groupedBy } from "./grouped.js";
@@ -77,7 +78,7 @@ export function addProofs(graph: GraphBuilder, { plan, protection }: WorkInput):
   const gearOf = groupedBy(plan.gear, ({ name }) => plan.circuitOf.get(name) ?? "");
   for (const [circuit, gear] of gearOf) {
     if (circuit === "") continue;
-    const pump = gear.some(({ role }) => role === "pump" || role === "bilge pump");
+    const pump = gear.some(({ role }) => gearRoleFacts.rows[role].movesWater);
     const id = `prove / ${circuit}`;
     const fuse = protection.find((figures) => figures.of === circuit);
     graph.add({

@@ -30,6 +30,7 @@ import {
   breakers,
   cartridgeFuses,
 } from "../../../src/core/reference/fuses.js";
+import { gearRoleFacts } from "../../../src/core/reference/gear-roles.js";
 import { joints } from "../../../src/core/reference/joints.js";
 import { flexibleCopper, strandedCopper } from "../../../src/core/reference/metric-conductors.js";
 import { ruleSet, ruleSets } from "../../../src/core/reference/rule-sets.js";
@@ -154,6 +155,15 @@ describe("joints", () => {
       if (fitFor.includes("wet") || fitFor.includes("bilge")) expect(facts.sealed).toBe(true);
     }
   });
+});
+
+test("every kind of gear has its row, and there are no others", () => {
+  expect(Object.keys(gearRoleFacts.rows).sort()).toEqual([...gearRoles].sort());
+  // a pump is turned by a motor, a lamp is not
+  for (const { motor, movesWater, light } of Object.values(gearRoleFacts.rows)) {
+    expect(movesWater && !motor).toBe(false);
+    expect(light && motor).toBe(false);
+  }
 });
 
 describe.each(chemistries)("%s", (chemistry) => {

@@ -1,8 +1,7 @@
+import { gearRoleFacts } from "../../reference/gear-roles.js";
 import type { Finding } from "../finding.js";
 import { rule } from "../rule.js";
 import { both, practice } from "../sources.js";
-
-const shy: ReadonlySet<string> = new Set(["electronics", "navigation light", "gauge"]);
 
 /** Instruments and navigation lights hang on another battery than the motor that pulls the boat. */
 export const motorAndElectronics = rule({
@@ -17,7 +16,7 @@ export const motorAndElectronics = rule({
         ({ name }) => plan.circuits.get(plan.circuitOf.get(name) ?? "")?.supply === battery.name,
       );
       const motors = here.filter(({ role }) => role === "propulsion");
-      const others = here.filter(({ role }) => shy.has(role));
+      const others = here.filter(({ role }) => gearRoleFacts.rows[role].upsetByMotor);
       if (motors.length === 0 || others.length === 0) return [];
       return [
         {

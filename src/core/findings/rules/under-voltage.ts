@@ -1,11 +1,10 @@
+import { gearRoleFacts } from "../../reference/gear-roles.js";
 import type { Finding } from "../finding.js";
 import { oneEachGroup } from "../merge.js";
 import { sizeRemedies } from "../remedies.js";
 import { rule } from "../rule.js";
 import { both, physics } from "../sources.js";
 import { unlikeSupply } from "../voltages.js";
-
-const vital: ReadonlySet<string> = new Set(["navigation light", "bilge pump", "sound signal"]);
 
 /** Gear that stops or browns out for want of voltage in some corner. Graver where safety hangs on it. */
 export const underVoltage = rule({
@@ -25,7 +24,7 @@ export const underVoltage = rule({
         if (!(voltageV < (lowest.get(id)?.figure ?? Number.POSITIVE_INFINITY))) continue;
         lowest.set(id, {
           rule: "under-voltage",
-          level: vital.has(gear.role) ? "stop" : "mend",
+          level: gearRoleFacts.rows[gear.role].takesHome ? "stop" : "mend",
           at: id,
           figure: voltageV,
           limit: gear.minV,

@@ -1,4 +1,5 @@
 import { usualWorkingRange } from "../../reference/assumed.js";
+import { gearRoleFacts } from "../../reference/gear-roles.js";
 import type { CompleteGear } from "../completed.js";
 import type { JointKind, Surroundings } from "../model/common.js";
 import type { PlanPoint } from "../model/form.js";
@@ -13,18 +14,11 @@ export function piecesOf(gear: Gear): string[] {
     : Array.from({ length: gear.count }, (_, index) => `${gear.name} ${index + 1}`);
 }
 
-const motorRoles: ReadonlySet<GearRole> = new Set(["bilge pump", "blower", "pump", "propulsion"]);
-
 function behaviourOf(gear: Gear, role: GearRole): Behaviour {
-  if (motorRoles.has(role)) return "motor";
+  if (gearRoleFacts.rows[role].motor) return "motor";
   if (gear.draw.kind === "resistance") return "resistance";
   return gear.draw.kind === "power" ? "power" : "current";
 }
-
-const usualSurroundings: Partial<Record<GearRole, Surroundings>> = {
-  "bilge pump": "bilge",
-  "navigation light": "wet",
-};
 
 function jointFor(surroundings: Surroundings): JointKind {
   return surroundings === "dry" ? "crimped butt" : "sealed butt";
@@ -60,9 +54,9 @@ export function completeGear(gear: Gear, supply: GearSupply, notes: Notes): Comp
   const range = usualWorkingRange;
   const minV = notes.take(gear.minV, nominalV * range.minShare, at, "works from", "working-range", volts);
   const maxV = notes.take(gear.maxV, nominalV * range.maxShare, at, "works to", "working-range", volts);
-  const surroundings = notes.take(
+  const surroundings = notes.take<Surroundings>(
     gear.surroundings,
-    usualSurroundings[role] ?? "splash",
+    gearRoleFacts.rows[role].sits,
     at,
     "surroundings",
     "open-boat",

@@ -1,4 +1,5 @@
 import { readQuantity } from "../../quantity/read.js";
+import { gearRoleFacts } from "../../reference/gear-roles.js";
 import { usualMainDevice } from "../complete/main-device.js";
 import { keyText, valueText } from "../edits/value.js";
 import { readPlan } from "../read-text.js";
@@ -102,13 +103,12 @@ ${items.map(gearLines).join("\n")}
 
 function gearLines(item: NewGear): string {
   const float = item.role === "bilge pump";
-  const motor = float || item.role === "pump" || item.role === "blower" || item.role === "propulsion";
   return [
     `  ${keyText(item.name)}:`,
     ...((item.count ?? 1) === 1 ? [] : [`    count: ${item.count}   # named 1, 2, 3 … behind the name`]),
     `    role: ${item.role}`,
     `    draws: ${value(item.draws)}`,
-    ...(motor ? ["    behaves as: motor"] : []),
+    ...(gearRoleFacts.rows[item.role].motor ? ["    behaves as: motor"] : []),
     ...(float ? ["    float switch: true", "    surroundings: bilge"] : []),
     "    # works: 9 V to 16 V",
     "    # leads: {size: 20 AWG, length: 8 in}",

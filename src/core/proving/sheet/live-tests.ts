@@ -1,4 +1,5 @@
 import type { CompleteGear, CompletePlan } from "../../plan/completed.js";
+import { gearRoleFacts } from "../../reference/gear-roles.js";
 import { readingLimits } from "../../reference/meters.js";
 import type { Bench } from "../bench-network.js";
 import type { ProvingInput } from "../input.js";
@@ -122,14 +123,7 @@ function switchTests(
 }
 
 function hasOwnSwitch({ role, floatSwitch }: CompleteGear): boolean {
-  return (
-    floatSwitch ||
-    role === "socket" ||
-    role === "electronics" ||
-    role === "propulsion" ||
-    role === "sound signal" ||
-    role === "heating"
-  );
+  return floatSwitch || gearRoleFacts.rows[role].ownSwitch;
 }
 
 function stateTests(
@@ -166,7 +160,7 @@ function stateTests(
   );
   const voltages = pieces.flatMap((piece): SheetTest[] => {
     const [plus, minus] = polesOf(bench, piece.name);
-    const pump = piece.role === "pump" || piece.role === "bilge pump";
+    const pump = gearRoleFacts.rows[piece.role].movesWater;
     const about = { at: piece.name, stop: "outside the band" } as const;
     return [
       {

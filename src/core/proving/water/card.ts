@@ -1,7 +1,8 @@
 import type { CornerFigures } from "../../circuit/results.js";
 import type { OutingFigures } from "../../energy/types.js";
 import type { CompleteBattery, CompleteGear, CompletePlan } from "../../plan/completed.js";
-import { chargeRows, safetyRoles, spares } from "../../reference/spares.js";
+import { gearRoleFacts } from "../../reference/gear-roles.js";
+import { chargeRows, spares } from "../../reference/spares.js";
 import type { ProvingInput } from "../input.js";
 import { guardsOf } from "../sheet/places.js";
 import { type BatteryLeft, batteryLeft, modelOf } from "./battery-left.js";
@@ -142,7 +143,7 @@ function cardBattery({ plan, corners, outings }: CardInput, battery: CompleteBat
       left: uses.map(({ useA }) => batteryLeft(plan, battery, { voltageV: restingV, currentA: 0, useA })),
     };
   });
-  const others = own.filter(({ role }) => !safetyRoles.roles.includes(role));
+  const others = own.filter(({ role }) => !gearRoleFacts.rows[role].takesHome);
   const allA = sumA(own);
   const halfV = model.emfV((1 + battery.reserveShare) / 2);
   const hoursAt = (useA: number) =>

@@ -1,4 +1,5 @@
 import { mirrored, type Point, straightM } from "../../../../core/hull/vector.js";
+import { gearRoleFacts } from "../../../../core/reference/gear-roles.js";
 import { bottomAt, sheerAt } from "./hull-at.js";
 import type { BoatScene, Moves } from "./scene.js";
 import type { BoatThing } from "./things.js";
@@ -92,7 +93,7 @@ export function broughtAboard(
     pieces.map(({ name, role, sizeM }, i): [string, Point] => {
       const x = at[0] + apart * (i - (pieces.length - 1) / 2);
       if (heightKnown) return [name, [x, at[1], at[2]]];
-      const lamp = role === "lighting" || role === "navigation light";
+      const lamp = role !== undefined && gearRoleFacts.rows[role].light;
       const z = lamp ? sheerAt(drawn, x)[1] : bottomAt(drawn, x, at[1]) + sizeM[2] / 2;
       return [name, [x, at[1], z]];
     }),

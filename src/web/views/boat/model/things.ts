@@ -1,6 +1,7 @@
 import type { HullFigures } from "../../../../core/hull/figures.js";
 import type { Point } from "../../../../core/hull/vector.js";
 import type { CompletePlan } from "../../../../core/plan/completed.js";
+import type { GearRole } from "../../../../core/plan/model/gear.js";
 import type { Enclosure, SizeM } from "../../../../core/plan/model/layout.js";
 import type { Side } from "../../../../core/plan/model/placing.js";
 import { drawnSizes } from "../../../../core/reference/drawn-sizes.js";
@@ -15,7 +16,7 @@ export interface BoatThing {
   readonly count: number;
   readonly index: number;
   readonly kind: ThingKind;
-  readonly role?: string;
+  readonly role?: GearRole;
   /** Its middle. Undefined: not placed yet. */
   readonly at?: Point;
   /** Along, across and up [m]. */

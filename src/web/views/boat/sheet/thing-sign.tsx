@@ -1,3 +1,4 @@
+import type { GearRole } from "../../../../core/plan/model/gear.js";
 import type { BoatThing } from "../model/things.js";
 
 /** A small sign for each kind of thing, told apart by its shape; its size on screen stays. */
@@ -23,14 +24,14 @@ export function ThingSign({ thing: { kind, role } }: { thing: BoatThing }) {
     case "waypoint":
       return <path className="sign" d="M0-4.500L4.500 0L0 4.500L-4.500 0Z" />;
     case "gear":
-      return <path className="sign" d={gearSigns[role ?? "other"] ?? ring} />;
+      return <path className="sign" d={gearSigns[role ?? "other"]} />;
     default:
       return kind satisfies never;
   }
 }
 
 const ring = "M-5 0A5 5 0 1 0 5 0A5 5 0 1 0-5 0";
-const gearSigns: Readonly<Record<string, string>> = {
+const gearSigns: Readonly<Record<GearRole, string>> = {
   lighting: `${ring}M-3.500-3.500L3.500 3.500M-3.500 3.500L3.500-3.500`,
   "navigation light": `${ring}M0-5V-9M-4.300-2.500L-7.800-4.500M4.300-2.500L7.800-4.500`,
   "bilge pump": `${ring}M-3 2.500V-2.500L0 1L3-2.500V2.500M-7 7.500Q-4.500 5.500-2 7.500T3 7.500T7 7.500`,
