@@ -31,6 +31,9 @@ export function Header({ view }: { view: ViewId }) {
         {readOnly ? <span className="keeping">{words.shell.readOnly}</span> : <KeepingMark />}
       </div>
       <UndoButtons />
+      <ViewLink view="print" className="header-print" current={view === "print"}>
+        {words.views.names.print}
+      </ViewLink>
       <PanelButton icon="more" label={words.shell.tools}>
         {(close) => (
           <>

@@ -1,9 +1,20 @@
 import type { Level } from "../../core/findings/finding.js";
 
-/** The sign of a level, told apart by its shape: octagon with a bar, triangle, ring, broken ring. Words stand beside it. */
-export function LevelMark({ level }: { level: Level }) {
+/**
+ * The sign of a level, told apart by its shape: octagon with a bar, triangle, ring, broken ring. Words stand beside it.
+ * @param size Inside a drawing: across, in its units. Left out: as large as the words beside it.
+ */
+export function LevelMark({ level, size }: { level: Level; size?: number }) {
   return (
-    <svg className={`level-mark level-${level}`} viewBox="0 0 20 20" aria-hidden="true" focusable="false">
+    <svg
+      className={`level-mark level-${level}`}
+      style={size === undefined ? undefined : { width: size, height: size }}
+      width={size}
+      height={size}
+      viewBox="0 0 20 20"
+      aria-hidden="true"
+      focusable="false"
+    >
       {shapeOf(level)}
     </svg>
   );

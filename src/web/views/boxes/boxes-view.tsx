@@ -1,5 +1,6 @@
 import { usePlan, useShows, useWords } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
+import { ViewLink } from "../../parts/view-link.js";
 import { useLayout } from "../../print/use-layout.js";
 import { BoxCard } from "./box-card.js";
 
@@ -14,8 +15,12 @@ export function View() {
       <h2 className="away">{words.views.names.boxes}</h2>
       {!sound && <ReadProblems />}
       {fault !== undefined && <p className="problem">{`${words.boxes.failed} ${fault.split("\n")[0]}`}</p>}
-      {!layout && sound && fault === undefined && <p>{words.boxes.working}</p>}
-      {layout?.boxes.length === 0 && <p>{words.boxes.none}</p>}
+      {!layout && sound && fault === undefined && <p className="loading">{words.boxes.working}</p>}
+      {layout?.boxes.length === 0 && (
+        <p>
+          {words.boxes.none} <ViewLink view="gear">{words.boxes.toLists}</ViewLink>
+        </p>
+      )}
       {layout && layout.boxes.length > 0 && (
         <p className="hint" id="boxes-hint">
           {words.boxes.hint(words.boxes.nudges[lengths])}

@@ -144,6 +144,13 @@ export function FaceView({ face, body, entries, faults, movable, onTry, onTake, 
           );
         })}
       </svg>
+      <ol className="face-legend">
+        {entries.map(({ id }) => (
+          <li key={id}>
+            <bdi>{id}</bdi>
+          </li>
+        ))}
+      </ol>
     </figure>
   );
 }

@@ -206,8 +206,8 @@ function Words({ x, y, name = "", small = "" }: { x: number; y: number; name?: s
 
 function Sign({ level, x, y }: { level: Level | undefined; x: number; y: number }) {
   return level === undefined ? null : (
-    <g transform={`translate(${x} ${y})`} fontSize={3.6}>
-      <LevelMark level={level} />
+    <g transform={`translate(${x} ${y})`}>
+      <LevelMark level={level} size={4.5} />
     </g>
   );
 }

@@ -21,7 +21,11 @@ export function View() {
       <h2 className="away">{words.views.names.parts}</h2>
       {!sound && <ReadProblems />}
       {fault !== undefined && <p className="problem">{`${words.parts.failed} ${fault.split("\n")[0]}`}</p>}
-      {layout ? <Shopping layout={layout} /> : sound && fault === undefined && <p>{words.parts.working}</p>}
+      {layout ? (
+        <Shopping layout={layout} />
+      ) : (
+        sound && fault === undefined && <p className="loading">{words.parts.working}</p>
+      )}
     </div>
   );
 }
@@ -92,6 +96,7 @@ function Shopping({ layout }: { layout: LayoutFigures }) {
       )}
       <footer className="row">
         <ViewLink view="gear">{words.parts.toStock}</ViewLink>
+        <ViewLink view="print">{words.parts.toPrint}</ViewLink>
         {done > 0 && (
           <button
             type="button"

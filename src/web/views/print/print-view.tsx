@@ -47,7 +47,7 @@ function Everything() {
           </div>
         </section>
       )}
-      {list ? <Rest list={list} make={make} making={making} /> : <p>{words.listing}</p>}
+      {list ? <Rest list={list} make={make} making={making} /> : <p className="loading">{words.listing}</p>}
     </>
   );
 }

@@ -27,6 +27,7 @@ export const boxes = {
   working: "Working out the boxes …",
   failed: "The boxes could not be worked out.",
   none: "There is no box in the plan, and no panel whose casing is told. Say the inside of a panel or add a box to see its faces here.",
+  toLists: "To the lists of panels and boxes",
   faces,
   faults,
   from: {

@@ -45,6 +45,7 @@ export const parts = {
   for: "for",
   shelf: "From the shelf",
   shelfHint: "Needed, and on hand already.",
+  toPrint: "Print the list, or the whole packet",
   toStock: "Stock and prices are in the lists",
   allDone: "Everything is in the basket.",
 };

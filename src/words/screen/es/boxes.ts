@@ -30,6 +30,7 @@ export const boxes: ScreenWords["boxes"] = {
     catalogue: "elegida entre las que comprarías",
     none: "no se ha dicho su interior",
   },
+  toLists: "A las listas de cuadros y cajas",
   tellInside: "Di su interior (ancho, alto, fondo) para distribuirla, o apunta cajas que comprarías.",
   inside: "interior",
   wall: "pared",

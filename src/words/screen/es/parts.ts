@@ -42,6 +42,7 @@ export const parts: ScreenWords["parts"] = {
   for: "para",
   shelf: "Del estante",
   shelfHint: "Hace falta y ya está en casa.",
+  toPrint: "Imprimir la lista, o todo el cuaderno",
   toStock: "Existencias y precios están en las listas",
   allDone: "Todo está en la cesta.",
 };
