@@ -2,6 +2,7 @@ import { lazy, type ReactNode, Suspense, useEffect, useState } from "react";
 import { en, type ScreenWords } from "../../words/screen/en.js";
 import { StartView } from "../views/start/start-view.js";
 import { usePreferences, useWords, WordsProvider } from "./context.js";
+import { useFocusKept } from "./focus-kept.js";
 import { usePlace } from "./place.js";
 import { UpdateNotice } from "./update-notice.js";
 
@@ -12,6 +13,7 @@ const NewPlanView = lazy(() => import("../views/new-plan/new-plan-view.js"));
 export function App() {
   const words = useLanguage();
   useLooks();
+  useFocusKept();
   return (
     <WordsProvider words={words}>
       <UpdateNotice />

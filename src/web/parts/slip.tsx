@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useRef } from "react";
+import { type ReactNode, useEffect, useLayoutEffect, useRef } from "react";
 import { useWords } from "../app/context.js";
 import { Icon } from "./icon.js";
 
@@ -6,7 +6,17 @@ import { Icon } from "./icon.js";
 export function Slip(props: { title: string; kind?: ReactNode; close: () => void; children: ReactNode }) {
   const words = useWords().shell;
   const heading = useRef<HTMLHeadingElement>(null);
+  const paper = useRef<HTMLElement>(null);
   const { title, close } = props;
+  useLayoutEffect(() => {
+    const opener = document.activeElement;
+    const own = paper.current;
+    // closed with the focus in it: that goes back to where it came from
+    return () => {
+      if (own?.contains(document.activeElement) && opener instanceof HTMLElement && opener.isConnected)
+        opener.focus();
+    };
+  }, []);
   useEffect(() => {
     if (title === "") return;
     // a drawing keeps the focus, so that its keys go on moving what was selected there
@@ -22,7 +32,7 @@ export function Slip(props: { title: string; kind?: ReactNode; close: () => void
     return () => document.removeEventListener("keydown", onKey);
   }, [close]);
   return (
-    <aside className="slip" aria-label={words.slipOf(title)}>
+    <aside ref={paper} className="slip" aria-label={words.slipOf(title)}>
       <header className="slip-head">
         <div>
           {props.kind !== undefined && <p className="slip-kind">{props.kind}</p>}
