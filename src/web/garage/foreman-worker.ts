@@ -75,15 +75,15 @@ function answer(question: Exclude<ForemanQuestion, { ask: "changes" }>, whole: W
       };
     }
     case "drawings":
-      return { is: "drawings", drawings: stepDrawings(question.step, whole, question.shows, drawingRoom) };
+      return {
+        is: "drawings",
+        drawings: stepDrawings(question.step, whole, question.shows, question.room),
+      };
     case "water":
       return { is: "water", card: waterCard(figures) };
     default:
       return question satisfies never;
   }
 }
-
-/** As wide as a phone shows with words still readable. */
-const drawingRoom = { widthMm: 100, mostMm: 76 } as const;
 
 const sendable = ({ fits: _fits, model: _model, ...shown }: FaultReport): FaultsShown => shown;

@@ -8,7 +8,7 @@ import type { WaterCard } from "../../core/proving/water/card.js";
 import type { WorkFigures } from "../../core/work/plan-work.js";
 import type { Step } from "../../core/work/step.js";
 import type { PlanChanges } from "../../core/working/plan-changes.js";
-import type { StepDrawing } from "../../drawing/work/step-drawing.js";
+import type { StepDrawing, StepDrawingRoom } from "../../drawing/work/step-drawing.js";
 
 /** Work figures as they can be sent from a worker: facts hold a function, and stay behind. */
 export interface WorkShown extends Omit<WorkFigures, "facts"> {
@@ -37,7 +37,13 @@ export type ForemanQuestion =
   | { readonly ask: "sheet"; readonly text: string }
   | { readonly ask: "prove"; readonly text: string }
   | { readonly ask: "water"; readonly text: string }
-  | { readonly ask: "drawings"; readonly text: string; readonly step: Step; readonly shows: Shows }
+  | {
+      readonly ask: "drawings";
+      readonly text: string;
+      readonly step: Step;
+      readonly shows: Shows;
+      readonly room: StepDrawingRoom;
+    }
   /** What the change from one text to the other does. */
   | { readonly ask: "changes"; readonly before: string; readonly text: string };
 

@@ -6,9 +6,7 @@ import { useWords } from "../../app/context.js";
 import type { WorkShown } from "../../garage/messages.js";
 import { ViewLink } from "../../parts/view-link.js";
 import { Said } from "./step-record.js";
-
-/** Where the list stands beside the step, it lies open from the first; as in garage.css. */
-const besideSheet = "(min-width: 64rem)";
+import { isDesk } from "./use-work.js";
 
 /** All that is left in its order, then what was done. A tap brings a step up. */
 export function StepList(props: {
@@ -20,7 +18,8 @@ export function StepList(props: {
   const { shown, title, current, choose } = props;
   const words = useWords().build;
   const { order, nowMin } = shown;
-  const [wide] = useState(() => matchMedia(besideSheet).matches);
+  // beside the step it lies open from the first
+  const [wide] = useState(isDesk);
   const held = order.binds.filter(({ by, waitedMin }) => by !== "hands" && waitedMin > 0).slice(0, 4);
   if (order.steps.length === 0) return <DoneList shown={shown} title={title} />;
   return (

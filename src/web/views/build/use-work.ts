@@ -47,7 +47,8 @@ export function useWork(): Work {
   const draw = useCallback(
     async (step: Step) => {
       const shows = { lengths, conductors, paper };
-      const outcome = await ask({ ask: "drawings", text: store.get().text, step, shows });
+      const room = isDesk() ? deskRoom : phoneRoom;
+      const outcome = await ask({ ask: "drawings", text: store.get().text, step, shows, room });
       return outcome.is === "drawings" ? outcome.drawings : [];
     },
     [ask, store, lengths, conductors, paper],
@@ -85,6 +86,13 @@ export function useWork(): Work {
     },
   };
 }
+
+/** Is there room for the list beside the step? As in garage.css. */
+export const isDesk = (): boolean => matchMedia("(min-width: 64rem)").matches;
+
+/** What a drawing may take, so that its words are still read where it is shown. */
+const phoneRoom = { widthMm: 100, mostMm: 76 } as const;
+const deskRoom = { widthMm: 150, mostMm: 90 } as const;
 
 const faultWords = (outcome: ForemanOutcome): string | undefined =>
   outcome.is === "fault" ? (outcome.detail.split("\n")[0] ?? outcome.detail) : undefined;
