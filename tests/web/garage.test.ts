@@ -171,6 +171,30 @@ it("a note is kept when its field or its step is left, or a remote ticks; it and
     expect(text.split(said)).toHaveLength(2);
 });
 
+it("the next project is found from the plans kept and in the log: one closes what is in hand, and what is not ticked stays to do", async () => {
+  const { page } = await visit(rig, { viewport: phone });
+  await openText(page, secondSeason);
+  await page.evaluate(() => {
+    location.hash = "#/";
+  });
+  await page.getByRole("link", { name: /start the next on this boat/ }).click();
+  const projects = page.locator(".projects");
+  await projects.getByText("In hand: 2 steps ticked").waitFor();
+  await projects.getByText("lamps and sounder", { exact: true }).waitFor();
+  expect(await projects.locator("dl").textContent()).toContain("fore box: 1");
+  await projects.getByRole("button", { name: "Close the project" }).click();
+  await projects.getByText("A name is wanted").waitFor();
+  await projects.getByLabel("Name of the project").fill("boarding lamp, marked only");
+  await projects.getByRole("button", { name: "Close the project" }).click();
+  await projects.getByText("Nothing is ticked since the last project was closed").waitFor();
+  await projects.getByText("boarding lamp, marked only", { exact: true }).waitFor();
+  await goToView(page, "build");
+  await page.locator('[data-step="drill / boarding lamp"]').waitFor();
+  await goToView(page, "log");
+  await projects.getByRole("link", { name: "Add the gear of the next project" }).click();
+  await page.locator('main[data-view="gear"]').waitFor();
+});
+
 it("a desk shows the order of work beside the step in hand; a step leads to what draws it", async () => {
   const { page } = await visit(rig);
   await openText(page, secondSeason);

@@ -5,6 +5,7 @@ import { workOutWhole } from "../../../src/core/layout-figures.js";
 import { applyEdit, applyEdits } from "../../../src/core/plan/edits/apply.js";
 import { readPlan } from "../../../src/core/plan/read.js";
 import { planWork } from "../../../src/core/work/plan-work.js";
+import { spareOf } from "../../../src/core/work/spare.js";
 import { takeBuiltEdits } from "../../../src/core/work/take-built.js";
 
 const tender = readFileSync("examples/tender.yaml", "utf8");
@@ -36,6 +37,25 @@ describe("the second season", () => {
     expect(work.asBuilt.differences.map(({ kind }) => kind)).toEqual(["length"]);
     expect(work.asBuilt.problems).toEqual([]);
   });
+});
+
+test("what is spare for the next project: the way left free, the entry no cable has taken, the lines of the stock", () => {
+  const { figures, layout } = workOutWhole(planOf(second));
+  const spare = spareOf(figures.plan);
+  // the new cable has taken the one of the panel; a second way to the same count: holes that the layout gives to no cable
+  const { boxes, panels } = figures.plan;
+  const free = [...panels, ...boxes].flatMap(({ name, holes = [] }) => {
+    const taken = layout.boxes.find(({ box }) => box === name)?.layout?.entries.length ?? 0;
+    return holes.length > taken ? [{ at: name, count: holes.length - taken }] : [];
+  });
+  expect(spare.entries).toEqual(free);
+  expect(spare.entries).toEqual([{ at: "fore box", count: 1 }]);
+  expect(spare.ways).toEqual([]);
+  const { figures: before } = workOutWhole(
+    planOf(second.replace("from: helm / boarding", "from: helm / lamps")),
+  );
+  expect(spareOf(before.plan).ways).toEqual(["helm / boarding"]);
+  expect(spare.stockLines).toBeGreaterThan(3);
 });
 
 test("what is in the boat is not bought again: one lamp, its cable, its ends", () => {

@@ -1,5 +1,6 @@
-import { type Ref, useState } from "react";
+import type { Ref } from "react";
 import { useWords } from "../../app/context.js";
+import { CloseProject } from "../../garage/close-project.js";
 import { ViewLink } from "../../parts/view-link.js";
 
 /** All steps are done: the project gets a name, and the next starts from what was built. */
@@ -10,8 +11,6 @@ export function Finish(props: {
   readOnly: boolean;
 }) {
   const words = useWords().build;
-  const [name, setName] = useState("");
-  const [missing, setMissing] = useState(false);
   return (
     <article className="step-sheet">
       <h3 ref={props.heading} tabIndex={-1}>
@@ -30,30 +29,7 @@ export function Finish(props: {
       ) : (
         <p>{words.nothingHint}</p>
       )}
-      {props.any && !props.readOnly && (
-        <form
-          className="stack"
-          onSubmit={(event) => {
-            event.preventDefault();
-            const given = name.trim();
-            setMissing(given === "");
-            if (given !== "") void props.finish(given);
-          }}
-        >
-          <label className="field">
-            <span>{words.projectName}</span>
-            <input value={name} onChange={(event) => setName(event.target.value)} />
-          </label>
-          {missing && (
-            <p className="problem" role="alert">
-              {words.nameMissing}
-            </p>
-          )}
-          <button type="submit" className="main">
-            {words.finish}
-          </button>
-        </form>
-      )}
+      {props.any && !props.readOnly && <CloseProject finish={props.finish} />}
     </article>
   );
 }

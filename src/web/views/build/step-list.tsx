@@ -71,6 +71,9 @@ export function StepList(props: {
           })}
         </ol>
       </details>
+      <p>
+        <ViewLink view="log">{words.toProjects}</ViewLink>
+      </p>
       <DoneList shown={shown} title={title} />
     </>
   );

@@ -1,11 +1,11 @@
-import { useCallback, useEffect, useState } from "react";
+import { useCallback, useEffect, useRef, useState } from "react";
 import type { Step } from "../../../core/work/step.js";
 import { noteEdits, undoEdits } from "../../../core/work/work-edits.js";
 import type { StepDrawing } from "../../../drawing/work/step-drawing.js";
-import { usePlan, usePlanStore, useShows, useWords } from "../../app/context.js";
-import type { ForemanOutcome, WorkShown } from "../../garage/messages.js";
+import { usePlan, usePlanStore, useShows } from "../../app/context.js";
+import type { WorkShown } from "../../garage/messages.js";
 import { ownersMinutes, useForeman } from "../../garage/use-foreman.js";
-import { refusalOf } from "../../parts/edit-words.js";
+import { useMadeEdits } from "../../garage/use-made-edits.js";
 
 export interface Work {
   readonly work: WorkShown | undefined;
@@ -24,11 +24,12 @@ export interface Work {
 /** The work on the open plan, worked out anew when the plan changes, and each minute while something rests. */
 export function useWork(): Work {
   const ask = useForeman();
-  const words = useWords();
   const store = usePlanStore();
   const text = usePlan((state) => state.text);
   const [work, setWork] = useState<WorkShown>();
-  const [problem, setProblem] = useState<string>();
+  const { problem, say, make } = useMadeEdits();
+  const saying = useRef(say);
+  saying.current = say;
   const minute = useMinute(work?.rests.some(({ leftMin }) => (leftMin ?? 0) > 0) === true);
   useEffect(() => {
     let wanted = true;
@@ -36,7 +37,7 @@ export function useWork(): Work {
       const outcome = await ask({ ask: "work", text, nowMin: minute });
       if (!wanted) return;
       if (outcome.is === "work") setWork(outcome.work);
-      else setProblem(faultWords(outcome));
+      else saying.current(outcome);
     };
     void load();
     return () => {
@@ -53,15 +54,6 @@ export function useWork(): Work {
     },
     [ask, store, lengths, conductors, paper],
   );
-  const make = (outcome: ForemanOutcome): boolean => {
-    if (outcome.is !== "edits") {
-      setProblem(faultWords(outcome));
-      return false;
-    }
-    const refusal = outcome.edits.length === 0 ? undefined : refusalOf(store.edit(outcome.edits), words);
-    setProblem(refusal);
-    return refusal === undefined;
-  };
   return {
     work,
     problem,
@@ -93,9 +85,6 @@ export const isDesk = (): boolean => matchMedia("(min-width: 64rem)").matches;
 /** What a drawing may take, so that its words are still read where it is shown. */
 const phoneRoom = { widthMm: 100, mostMm: 76 } as const;
 const deskRoom = { widthMm: 150, mostMm: 90 } as const;
-
-const faultWords = (outcome: ForemanOutcome): string | undefined =>
-  outcome.is === "fault" ? (outcome.detail.split("\n")[0] ?? outcome.detail) : undefined;
 
 /** The minute it is; moves on only while `running`. */
 function useMinute(running: boolean): number {

@@ -2,6 +2,7 @@ import { useState } from "react";
 import { usePlan, usePlanStore, useWords } from "../../app/context.js";
 import { CompareStates } from "./compare-states.js";
 import { Moments } from "./moments.js";
+import { Projects } from "./projects.js";
 import { StepRow } from "./step-row.js";
 
 const atOnce = 50;
@@ -20,6 +21,7 @@ export function View() {
     <div className="log stack">
       <h2>{words.views.names.log}</h2>
       <p className="hint">{words.log.lead}</p>
+      <Projects />
       <Moments onCompare={(before) => setCompared({ before, after: record.head })} />
       <CompareStates of={compared} choose={setCompared} />
       <section>

@@ -62,4 +62,5 @@ export const build = {
   projectName: "Name of the project",
   nameMissing: "A name is wanted, such as “lamps and sounder”.",
   finish: "Close the project",
+  toProjects: "Close this project, or start the next",
 };

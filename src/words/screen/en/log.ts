@@ -41,4 +41,21 @@ export const log = {
   noMoments: "None yet. Name a moment before a large change, and it is easy to find again.",
   older: "Show older ones",
   unreadable: "can't be put together any more",
+  projects: "Projects",
+  finished: "finished",
+  finishedOn: (day: string) => `finished ${day}`,
+  inHand: (ticks: number) => (ticks === 1 ? "In hand: 1 step ticked" : `In hand: ${ticks} steps ticked`),
+  closeHint:
+    "Close it and the plan takes the sizes, fuses, lengths and holes that were built. What is not ticked stays to do.",
+  nothingTicked: "Nothing is ticked since the last project was closed: whatever you add now is the next one.",
+  nextProject: "The next project",
+  nextHint:
+    "It starts from what was built: nothing that stands is worked out, bought or drilled again, and what is new takes what is spare.",
+  addGear: "Add the gear of the next project",
+  spareWays: "Ways that feed nothing",
+  spareEntries: "Entries that are drilled and free",
+  entriesAt: (at: string, count: number) => `${at}: ${count}`,
+  onTheShelf: "On the shelf",
+  stockLines: (count: number) => (count === 1 ? "1 line of stock" : `${count} lines of stock`),
+  nothingSpare: "No way and no entry is spare, and nothing is on the shelf.",
 };

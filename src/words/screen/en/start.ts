@@ -25,4 +25,5 @@ export const start = {
   loadingPlans: "Looking for plans …",
   noDatabase:
     "This browser does not let the page keep anything (a private window, or storage is switched off). You can work, but save to a file before you close.",
+  nextProject: "Finish a project, or start the next on this boat",
 };

@@ -62,4 +62,5 @@ export const build: ScreenWords["build"] = {
   projectName: "Nombre del proyecto",
   nameMissing: "Hace falta un nombre, por ejemplo «luces y sonda».",
   finish: "Cerrar el proyecto",
+  toProjects: "Cerrar este proyecto o empezar el siguiente",
 };

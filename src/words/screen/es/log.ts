@@ -42,4 +42,22 @@ export const log: ScreenWords["log"] = {
   noMoments: "Todavía ninguno. Da nombre a un momento antes de un cambio grande y será fácil encontrarlo.",
   older: "Mostrar más antiguos",
   unreadable: "ya no se puede recomponer",
+  projects: "Proyectos",
+  finished: "terminado",
+  finishedOn: (day) => `terminado el ${day}`,
+  inHand: (ticks) => (ticks === 1 ? "En marcha: 1 paso marcado" : `En marcha: ${ticks} pasos marcados`),
+  closeHint:
+    "Ciérralo y el plan toma los calibres, fusibles, largos y agujeros como quedaron. Lo que no está marcado sigue por hacer.",
+  nothingTicked:
+    "No hay nada marcado desde que se cerró el último proyecto: lo que añadas ahora es el siguiente.",
+  nextProject: "El proyecto siguiente",
+  nextHint:
+    "Parte de lo construido: lo que ya está no se calcula, compra ni taladra de nuevo, y lo nuevo toma lo que queda libre.",
+  addGear: "Añadir los equipos del proyecto siguiente",
+  spareWays: "Salidas que no alimentan nada",
+  spareEntries: "Entradas taladradas y libres",
+  entriesAt: (at, count) => `${at}: ${count}`,
+  onTheShelf: "En la estantería",
+  stockLines: (count) => (count === 1 ? "1 línea de existencias" : `${count} líneas de existencias`),
+  nothingSpare: "No queda libre ninguna salida ni entrada, y no hay nada en la estantería.",
 };

@@ -26,4 +26,5 @@ export const start: ScreenWords["start"] = {
   loadingPlans: "Buscando planes …",
   noDatabase:
     "Este navegador no deja guardar nada a la página (ventana privada o almacenamiento apagado). Puedes trabajar, pero guarda en un archivo antes de cerrar.",
+  nextProject: "Terminar un proyecto o empezar el siguiente en este barco",
 };
