@@ -6,16 +6,9 @@ import { differenceSentence, placeWords, tickProblemSentence } from "../words/di
 import { boreWords } from "../words/hull-words.js";
 import { counted, hours, lengthWords, marked } from "../words/numbers.js";
 import { sizeLines } from "../words/step-lines.js";
-import { stepCautions } from "../words/work-cautions.js";
+import { english } from "../words/steps/english.js";
 import { clockText, dayText, spanWords } from "../words/work-times.js";
-import {
-  bindingWords,
-  consumableText,
-  cureWords,
-  proofWords,
-  stepTitles,
-  toolWords,
-} from "../words/work-words.js";
+import { bindingWords, consumableText, proofWords, stepTitles } from "../words/work-words.js";
 import { type Column, textTable } from "./table.js";
 import { harmless, paint, type Terminal, wrap } from "./terminal.js";
 
@@ -40,11 +33,13 @@ function fullStep(step: Step, title: (id: string) => string, shows: Shows, scree
     ...set(`${title(step.id)}  (${step.minutes} min)`),
     ...set(`called ${step.id}`).map((line) => paint(line, "quiet", screen)),
     ...sizeLines(step, shows).flatMap((line) => set(`- ${line}`)),
-    ...(step.tools.length === 0 ? [] : set(`tools: ${step.tools.map((tool) => toolWords[tool]).join(", ")}`)),
+    ...(step.tools.length === 0
+      ? []
+      : set(`tools: ${step.tools.map((tool) => english.tools[tool]).join(", ")}`)),
     ...(step.consumables.length === 0
       ? []
-      : set(`takes: ${step.consumables.map(consumableText).join(", ")}`)),
-    ...(step.caution === undefined ? [] : set(`! ${stepCautions[step.caution]}`)),
+      : set(`takes: ${step.consumables.map((one) => consumableText(one)).join(", ")}`)),
+    ...(step.caution === undefined ? [] : set(`! ${english.cautions[step.caution]}`)),
     "",
   ];
 }
@@ -92,11 +87,11 @@ function list(work: WorkFigures, title: (id: string) => string, screen: Terminal
     const tool = step?.tools[0];
     const clock = clockWords(planned, steps[at - 1]);
     const day = dayText(planned.startMin, steps[at - 1]?.startMin, work.nowMin);
-    const last = planned.lastUseOf.map((each) => toolWords[each]).join(", ");
+    const last = planned.lastUseOf.map((each) => english.tools[each]).join(", ");
     return [
       ...(day === "" ? [] : ["", paint(day, "strong", screen)]),
       ...(planned.newTool && tool !== undefined
-        ? [paint(`  get out: ${toolWords[tool]}`, "quiet", screen)]
+        ? [paint(`  get out: ${english.tools[tool]}`, "quiet", screen)]
         : []),
       ...wrap(
         `${clock.padStart(7)}  ${title(planned.step)} (${step?.minutes ?? 0} min)`,
@@ -178,7 +173,7 @@ export function saidLines(work: WorkFigures, shows: Shows, screen: Terminal): st
         : leftMin > 0
           ? `${hours(leftMin / 60)} left`
           : "over";
-    return `${title(after)}: ${cureWords[cure]}; ${state}`;
+    return `${title(after)}: ${english.cures[cure]}; ${state}`;
   });
   const part = (heading: string, lines: readonly string[]) =>
     lines.length === 0 ? [] : ["", paint(heading, "strong", screen), ...lines.flatMap(set)];

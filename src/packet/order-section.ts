@@ -8,16 +8,9 @@ import type { Shape } from "../drawing/shapes.js";
 import { type DrawnFrom, stepDrawings } from "../drawing/work/step-drawing.js";
 import { counted, hours } from "../words/numbers.js";
 import { sizeLines } from "../words/step-lines.js";
-import { stepCautions } from "../words/work-cautions.js";
+import { english } from "../words/steps/english.js";
 import { sessionWords, spanWords } from "../words/work-times.js";
-import {
-  bindingWords,
-  consumableText,
-  kindTitles,
-  proofWords,
-  stepTitles,
-  toolWords,
-} from "../words/work-words.js";
+import { bindingWords, consumableText, proofWords, stepTitles } from "../words/work-words.js";
 import { columnWidthMm, flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { type Piece, paragraph, pitch, space, stacked, typeOf } from "./piece.js";
@@ -123,7 +116,7 @@ function groupPieces({ steps }: Group, shows: Shows, widthMm: number, from: Draw
   // where all steps share a caution it stands once, right over them
   const shared =
     cautions.length === 1 && steps.every(({ step }) => step.caution !== undefined) ? cautions : [];
-  const kind = kindTitles[first.step.kind];
+  const kind = english.kinds[first.step.kind];
   const head = groupHead(kind, steps, shared, widthMm);
   const again = stacked([
     paragraph({ text: `${kind}, continued`, sizePt: 10.5, weight: "semibold", colour: "soft" }, widthMm, 0.5),
@@ -143,7 +136,7 @@ function groupPieces({ steps }: Group, shows: Shows, widthMm: number, from: Draw
         : [
             paragraph(
               {
-                text: `Put away for good: ${planned.lastUseOf.map((tool) => toolWords[tool]).join(", ")}.`,
+                text: `Put away for good: ${planned.lastUseOf.map((tool) => english.tools[tool]).join(", ")}.`,
                 sizePt: 9,
                 colour: "soft",
               },
@@ -179,7 +172,7 @@ function groupHead(
       ? []
       : [
           paragraph(
-            { ...small, text: `Tools: ${tools.map((tool) => toolWords[tool]).join(", ")}` },
+            { ...small, text: `Tools: ${tools.map((tool) => english.tools[tool]).join(", ")}` },
             widthMm,
             0.3,
           ),
@@ -201,7 +194,13 @@ function groupHead(
 
 const cautionPiece = (caution: CautionKey, widthMm: number): Piece =>
   paragraph(
-    { text: `! ${stepCautions[caution]}`, sizePt: 9.5, weight: "semibold", colour: "accent", maxLines: 6 },
+    {
+      text: `! ${english.cautions[caution]}`,
+      sizePt: 9.5,
+      weight: "semibold",
+      colour: "accent",
+      maxLines: 6,
+    },
     widthMm,
     0.6,
   );

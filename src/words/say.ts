@@ -68,12 +68,22 @@ export function quantity(value: number | undefined, unit: string | undefined, sh
 
 const mostNamed = 6;
 
+/** How a language joins names. */
+export interface Joining {
+  /** The word before the last name. */
+  readonly and: (last: string) => string;
+  readonly more: (count: number) => string;
+}
+
+export const joinedInEnglish: Joining = { and: () => "and", more: (count) => `${count} more` };
+
 /** `a`, `a and b`, `a, b and c`; long lists end in `and 12 more`. */
-export function listed(names: readonly string[]): string {
+export function listed(names: readonly string[], { and, more }: Joining = joinedInEnglish): string {
   if (names.length <= 1) return names[0] ?? "";
   const named = names.length > mostNamed ? names.slice(0, mostNamed - 1) : names.slice(0, -1);
   const rest = names.length - named.length;
-  return `${named.join(", ")} and ${rest > 1 ? `${rest} more` : names.at(-1)}`;
+  const last = rest > 1 ? more(rest) : (names.at(-1) ?? "");
+  return `${named.join(", ")} ${and(last)} ${last}`;
 }
 
 function cornerWords(corner: string | undefined): string {

@@ -1,20 +1,12 @@
 import { minuteOfWeek, writeMoment } from "../core/quantity/moments.js";
 import { hours } from "./numbers.js";
+import { english } from "./steps/english.js";
+import type { StepWords } from "./steps/step-words.js";
 
 const day = 24 * 60;
-export const weekdays = [
-  "Monday",
-  "Tuesday",
-  "Wednesday",
-  "Thursday",
-  "Friday",
-  "Saturday",
-  "Sunday",
-] as const;
-
 /** How long from beginning to end: hours, or days where it is two or more. */
-export const spanWords = (minutes: number): string =>
-  minutes < 2 * day ? hours(minutes / 60) : `${Math.round(minutes / day)}\u00a0days`;
+export const spanWords = (minutes: number, words: StepWords = english): string =>
+  minutes < 2 * day ? hours(minutes / 60) : words.days(Math.round(minutes / day));
 
 /** `19:05`, of minutes since Monday 0:00. */
 export function clockText(startMin: number): string {
@@ -22,11 +14,16 @@ export function clockText(startMin: number): string {
 }
 
 /** `Saturday 2026-04-11`, or `Saturday, week 2` where no date is known; empty where it is the day of what came before. */
-export function dayText(startMin: number, beforeMin: number | undefined, nowMin: number | undefined): string {
+export function dayText(
+  startMin: number,
+  beforeMin: number | undefined,
+  nowMin: number | undefined,
+  words: StepWords = english,
+): string {
   const date = Math.floor(startMin / day);
   if (beforeMin !== undefined && Math.floor(beforeMin / day) === date) return "";
-  const weekday = weekdays[date % 7] ?? "";
-  if (nowMin === undefined) return `${weekday}, week ${Math.floor(date / 7) + 1}`;
+  const weekday = words.weekdays[date % 7] ?? "";
+  if (nowMin === undefined) return words.week(weekday, Math.floor(date / 7) + 1);
   const monday = nowMin - minuteOfWeek(nowMin);
   return `${weekday} ${writeMoment(Math.floor(monday + date * day)).slice(0, 10)}`;
 }

@@ -230,6 +230,21 @@ it("a photo stays with its step; Page down and Page up tick and take back; the r
   await page.locator('[data-step="drill / boarding lamp"]').waitFor();
 });
 
+it("in Spanish the steps, their tools and cautions are Spanish", async () => {
+  const { page } = await visit(rig, { viewport: phone, locale: "es-ES" });
+  await openText(page, secondSeason);
+  await goToView(page, "build");
+  const sheet = page.locator(".step-sheet");
+  await sheet.waitFor();
+  expect(await sheet.locator("h3").textContent()).toBe("Taladrar para boarding lamp");
+  expect(await page.locator(".step-caution").textContent()).toContain("Mira antes lo que hay detrás");
+  expect(await sheet.locator(".step-needs").textContent()).toContain("taladro, broca helicoidal");
+  await page.locator(".step-order summary").first().click();
+  const lines = await page.locator(".step-lines button").allTextContents();
+  expect(lines.join("\n")).toMatch(/Tender boarding cable, de helm a boarding lamp/);
+  expect(lines.join("\n")).not.toMatch(/\b(Draw|Make|Connect|Switch|Close)\b/);
+});
+
 it("hours left follow what the voltmeter shows, and a reading in the wrong unit is said in its place", async () => {
   const { page } = await visit(rig, { viewport: phone });
   await openText(page, secondSeason);

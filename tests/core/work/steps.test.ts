@@ -7,7 +7,9 @@ import { orderOf } from "../../../src/core/work/order.js";
 import { LoopError, orderProblemOf } from "../../../src/core/work/order-problem.js";
 import { planWork } from "../../../src/core/work/plan-work.js";
 import { workSteps } from "../../../src/core/work/steps.js";
-import { stepTitles } from "../../../src/words/work-words.js";
+import { english } from "../../../src/words/steps/english.js";
+import { spanish } from "../../../src/words/steps/spanish.js";
+import { namesText, stepTitles } from "../../../src/words/work-words.js";
 import { evenings, madeUpGraph } from "../../outside/work-graphs.js";
 
 const figuresOf = (text: string) => {
@@ -125,4 +127,34 @@ test("steps that would read alike are told apart by what their names add; an unk
   expect(title("secure / leg under the thwart")).toMatch(/ \(leg under the thwart\)$/);
   expect(title(`label / ${secure.pieces[0]}`)).toBe(`Label both ends of ${secure.pieces[0]}`);
   expect(title("no such step")).toBe("no such step");
+});
+
+describe("the steps in Spanish", () => {
+  const read = readPlan(text("utility"));
+  if (!read.ok) throw new Error("does not read");
+  const whole = workOutWhole(read.plan);
+  const { step } = planWork(whole.figures, whole);
+  test("every title is another than in English, has the same names in it, and no two read alike", () => {
+    const [inEnglish, inSpanish] = [stepTitles(step.values()), stepTitles(step.values(), spanish)];
+    const titles = [...step.keys()].map(inSpanish);
+    expect(new Set(titles).size).toBe(step.size);
+    for (const { id, pieces, at } of step.values()) {
+      expect(inSpanish(id)).not.toBe(inEnglish(id));
+      for (const name of [...pieces, ...at])
+        expect(inSpanish(id).includes(name), `${name} in ${inSpanish(id)}`).toBe(
+          inEnglish(id).includes(name),
+        );
+      expect(inSpanish(id)).not.toMatch(/undefined| (and|from|to|at|for|the) /);
+    }
+  });
+  test("every caution, tool and thing that is used up has words of its own", () => {
+    for (const list of ["cautions", "tools", "kinds", "cures"] as const)
+      for (const [key, words] of Object.entries<string>(spanish[list]))
+        expect(words, key).not.toBe(new Map(Object.entries<string>(english[list])).get(key));
+  });
+  test("names are joined as the language does", () => {
+    expect(namesText(["bomba 1", "bomba 2", "sonda"], spanish)).toBe("bomba 1 a 2 y sonda");
+    expect(namesText(["sonda", "interruptor"], spanish)).toBe("sonda e interruptor");
+    expect(namesText(["agua", "hielo"], spanish)).toBe("agua y hielo");
+  });
 });

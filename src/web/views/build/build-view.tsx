@@ -8,6 +8,7 @@ import { HandsTools } from "./hands-tools.js";
 import { RecordSaid } from "./record-said.js";
 import { StepList } from "./step-list.js";
 import { StepSheet } from "./step-sheet.js";
+import { useStepWords } from "./use-step-words.js";
 import { useWork, type Work } from "./use-work.js";
 
 /** The work in its order: one step at a time, large, with everything it needs; what is done is ticked and kept in the plan. */
@@ -48,7 +49,8 @@ function Bench({ work, shown }: { work: Work; shown: WorkShown }) {
   const step = open ?? shown.next?.step;
   const left = shown.order.steps.length;
   const total = shown.project.steps.length;
-  const titleOf = useMemo(() => stepTitles(shown.step.values()), [shown.step]);
+  const steps = useStepWords();
+  const titleOf = useMemo(() => stepTitles(shown.step.values(), steps), [shown.step, steps]);
   const title = step === undefined ? undefined : titleOf(step.id);
   const wasAt = useRef(step?.id);
   const heading = useRef<HTMLHeadingElement>(null);
@@ -104,7 +106,7 @@ function Bench({ work, shown }: { work: Work; shown: WorkShown }) {
           />
           {last !== undefined && !readOnly && (
             <button type="button" onClick={() => work.untick(last)}>
-              {words.untick}: <span lang="en">{titleOf(last)}</span>
+              {words.untick}: {titleOf(last)}
             </button>
           )}
         </div>
@@ -141,12 +143,13 @@ function blockedBy({ project, order }: WorkShown, id: string): readonly string[]
 
 /** Reads a line aloud with a voice of this machine. None: nothing is said. */
 function speak(text: string): void {
+  const { lang: language } = document.documentElement;
   const voice = speechSynthesis
     .getVoices()
-    .find(({ localService, lang }) => localService && lang.startsWith("en"));
+    .find(({ localService, lang }) => localService && lang.startsWith(language));
   speechSynthesis.cancel();
   const line = new SpeechSynthesisUtterance(text);
-  line.lang = "en";
+  line.lang = language;
   if (voice) line.voice = voice;
   speechSynthesis.speak(line);
 }

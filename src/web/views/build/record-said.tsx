@@ -1,14 +1,15 @@
 import { differenceSentence, tickProblemSentence } from "../../../words/difference-words.js";
-import { cureWords } from "../../../words/work-words.js";
 import { useShows, useWords } from "../../app/context.js";
 import type { WorkShown } from "../../garage/messages.js";
 import { LevelMark } from "../../parts/level-mark.js";
 import { waitWords } from "./step-sheet.js";
+import { useStepWords } from "./use-step-words.js";
 
 /** What rests, what was built otherwise than the plan wants now, and what is odd on the record. */
 export function RecordSaid({ shown, title }: { shown: WorkShown; title: (step: string) => string }) {
   const words = useWords().build;
   const shows = useShows();
+  const steps = useStepWords();
   const { rests, asBuilt } = shown;
   return (
     <>
@@ -18,9 +19,7 @@ export function RecordSaid({ shown, title }: { shown: WorkShown; title: (step: s
           <ul>
             {rests.map(({ after, cure, leftMin }) => (
               <li key={`${after} ${cure}`}>
-                <span lang="en">
-                  {title(after)}: {cureWords[cure]}
-                </span>
+                {title(after)}: {steps.cures[cure]}
                 {"; "}
                 <b>
                   {leftMin === undefined

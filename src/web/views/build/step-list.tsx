@@ -1,11 +1,12 @@
 import { useState } from "react";
 import { hours } from "../../../words/numbers.js";
 import { clockText, dayText, spanWords } from "../../../words/work-times.js";
-import { bindingWords, proofWords, toolWords } from "../../../words/work-words.js";
+import { bindingWords, proofWords } from "../../../words/work-words.js";
 import { useWords } from "../../app/context.js";
 import type { WorkShown } from "../../garage/messages.js";
 import { ViewLink } from "../../parts/view-link.js";
 import { Said } from "./step-record.js";
+import { useStepWords } from "./use-step-words.js";
 import { isDesk } from "./use-work.js";
 
 /** All that is left in its order, then what was done. A tap brings a step up. */
@@ -17,6 +18,7 @@ export function StepList(props: {
 }) {
   const { shown, title, current, choose } = props;
   const words = useWords().build;
+  const steps = useStepWords();
   const { order, nowMin } = shown;
   // beside the step it lies open from the first
   const [wide] = useState(isDesk);
@@ -28,14 +30,14 @@ export function StepList(props: {
         <summary>
           <h3>{words.order(order.steps.length)}</h3>
         </summary>
-        <p lang="en">
-          {hours(order.workMin / 60)} of work, {order.changes} changes of tool, done{" "}
-          {spanWords(order.elapsedMin)} from now. {proofWords(order)}
+        <p>
+          {steps.order(hours(order.workMin / 60), order.changes, spanWords(order.elapsedMin, steps))}{" "}
+          {proofWords(order, steps)}
         </p>
         {shown.freeHours.assumed && <p className="hint">{words.assumedHours}</p>}
-        <ul className="hint" lang="en">
+        <ul className="hint">
           {held.map((link) => (
-            <li key={link.step}>{bindingWords(link, title)}</li>
+            <li key={link.step}>{bindingWords(link, title, steps)}</li>
           ))}
         </ul>
         <p>
@@ -43,14 +45,10 @@ export function StepList(props: {
         </p>
         <ol className="step-lines">
           {order.steps.map((planned, at) => {
-            const day = dayText(planned.startMin, order.steps[at - 1]?.startMin, nowMin);
+            const day = dayText(planned.startMin, order.steps[at - 1]?.startMin, nowMin, steps);
             return (
               <li key={planned.step}>
-                {day !== "" && (
-                  <b className="step-day" lang="en">
-                    {day}
-                  </b>
-                )}
+                {day !== "" && <b className="step-day">{day}</b>}
                 <button
                   type="button"
                   className="quiet"
@@ -58,12 +56,11 @@ export function StepList(props: {
                   onClick={() => choose(planned.step)}
                 >
                   <span className="step-clock">{clockText(planned.startMin)}</span>
-                  <span lang="en">{title(planned.step)}</span>
+                  <span>{title(planned.step)}</span>
                 </button>
                 {planned.lastUseOf.length > 0 && (
                   <span className="hint">
-                    {words.putAway}{" "}
-                    <span lang="en">{planned.lastUseOf.map((tool) => toolWords[tool]).join(", ")}</span>
+                    {words.putAway} {planned.lastUseOf.map((tool) => steps.tools[tool]).join(", ")}
                   </span>
                 )}
               </li>
@@ -93,7 +90,7 @@ function DoneList({ shown, title }: { shown: WorkShown; title: (id: string) => s
       <ol className="step-lines">
         {told.map(({ step, state, one, key }) => (
           <li key={key}>
-            <span lang="en">{title(step)}</span>{" "}
+            <span>{title(step)}</span>{" "}
             <span className="hint">
               {[words.states[state], one.when].filter((part) => part !== undefined).join(", ")}
             </span>

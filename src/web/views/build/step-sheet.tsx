@@ -1,14 +1,14 @@
 import { type Ref, useState } from "react";
 import type { Step } from "../../../core/work/step.js";
 import { sizeLines } from "../../../words/step-lines.js";
-import { stepCautions } from "../../../words/work-cautions.js";
-import { consumableText, kindTitles, toolWords } from "../../../words/work-words.js";
+import { consumableText } from "../../../words/work-words.js";
 import { useShows, useWords } from "../../app/context.js";
 import { Icon } from "../../parts/icon.js";
 import { ViewLink } from "../../parts/view-link.js";
 import { StepDrawings } from "./step-drawings.js";
 import { NoteField, PhotoButton } from "./step-notes.js";
 import { StepRecord } from "./step-record.js";
+import { useStepWords } from "./use-step-words.js";
 import type { Work } from "./use-work.js";
 
 /** One step with everything it needs, readable at arm's length. */
@@ -25,6 +25,7 @@ export function StepSheet(props: {
 }) {
   const { step, waitMin, blockedBy, tick, note, readOnly } = props;
   const words = useWords().build;
+  const steps = useStepWords();
   const [busy, setBusy] = useState(false);
   const done = async () => {
     setBusy(true);
@@ -32,17 +33,13 @@ export function StepSheet(props: {
   };
   return (
     <article className="step-sheet" data-step={step.id}>
-      <p className="hint" lang="en">
-        {kindTitles[step.kind]} · {words.minutes(step.minutes)}
+      <p className="hint">
+        {steps.kinds[step.kind]} · {words.minutes(step.minutes)}
       </p>
-      <h3 ref={props.heading} tabIndex={-1} lang="en">
+      <h3 ref={props.heading} tabIndex={-1}>
         {props.title}
       </h3>
-      {step.caution !== undefined && (
-        <p className="step-caution" lang="en">
-          {stepCautions[step.caution]}
-        </p>
-      )}
+      {step.caution !== undefined && <p className="step-caution">{steps.cautions[step.caution]}</p>}
       {waitMin > 0 && <p className="step-wait">{words.wait(waitWords(waitMin))}</p>}
       {waitMin === 0 && blockedBy.length > 0 && <p className="step-wait">{words.early(blockedBy.length)}</p>}
       <StepNeeds step={step} />
@@ -73,6 +70,7 @@ const isDrawn = (step: Step): step is Step & { drawing: NonNullable<Step["drawin
 
 function StepNeeds({ step }: { step: Step }) {
   const words = useWords().build;
+  const steps = useStepWords();
   const shows = useShows();
   const sizes = sizeLines(step, shows);
   return (
@@ -89,13 +87,13 @@ function StepNeeds({ step }: { step: Step }) {
           {step.tools.length > 0 && (
             <div>
               <dt>{words.tools}</dt>
-              <dd lang="en">{step.tools.map((tool) => toolWords[tool]).join(", ")}</dd>
+              <dd>{step.tools.map((tool) => steps.tools[tool]).join(", ")}</dd>
             </div>
           )}
           {step.consumables.length > 0 && (
             <div>
               <dt>{words.takes}</dt>
-              <dd lang="en">{step.consumables.map(consumableText).join(", ")}</dd>
+              <dd>{step.consumables.map((one) => consumableText(one, steps)).join(", ")}</dd>
             </div>
           )}
         </dl>

@@ -38,9 +38,12 @@ export function KeptPlans() {
               >
                 <Icon name="close" />
               </button>
-              <PlaceLink className="next-project" to={{ at: "plan", plan: plan.id, view: "log" }}>
+              <PlaceLink
+                className="next-project"
+                label={`${words.start.nextProject}: ${plan.name}`}
+                to={{ at: "plan", plan: plan.id, view: "log" }}
+              >
                 {words.start.nextProject}
-                <span className="away"> {plan.name}</span>
               </PlaceLink>
               {asking === plan.id && <AskRemove plan={plan} done={() => setAsking(undefined)} />}
             </li>
