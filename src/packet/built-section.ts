@@ -6,6 +6,7 @@ import { plannedHoles } from "../core/work/planned-holes.js";
 import { differenceSentence, placeWords, tickProblemSentence } from "../words/difference-words.js";
 import { boreWords } from "../words/hull-words.js";
 import { counted, lengthWords, marked } from "../words/numbers.js";
+import { branchWords } from "../words/proving.js";
 import { shownWords } from "../words/reading-words.js";
 import { stepTitles } from "../words/work-words.js";
 import { flow } from "./flow.js";
@@ -281,7 +282,7 @@ function readingRows({ readings, projects }: Figures["plan"]["source"]["work"]):
       cells: [
         one.at,
         one.against ?? "",
-        one.withOn.join(", "),
+        [...one.withOn, ...(one.lifted ?? []).map((id) => `without ${branchWords(id)}`)].join(", "),
         shownWords(one),
         one.when ?? "",
         one.note ?? "",

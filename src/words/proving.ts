@@ -1,9 +1,11 @@
 import type { Band } from "../core/proving/bands.js";
+import type { NextReading } from "../core/proving/next-reading.js";
 import type { Probe } from "../core/proving/probe.js";
 import type { FaultKind, Suspect } from "../core/proving/suspect.js";
 import type { Unplaced } from "../core/proving/taken/adapt.js";
 import type { Change } from "../core/proving/taken/aged.js";
 import type { JudgedReading, Verdict } from "../core/proving/taken/judge.js";
+import { readingEffort } from "../core/reference/reading-effort.js";
 import { amps, decimals, marked, noFigure, percent, threeDigits } from "./numbers.js";
 
 const tie = "\u00a0";
@@ -55,14 +57,28 @@ export function probeWords(probe: Probe): string {
     case "current":
       return `amperes in ${branchWords(probe.at)}, ${on}`;
     case "ohm":
-      return `ohms from ${pointWords(probe.at)} to ${pointWords(probe.against)}, batteries apart${probe.on.length > 0 ? `, switch of ${onWords(probe.on)}` : ""}`;
+      return `ohms from ${pointWords(probe.at)} to ${pointWords(probe.against)}, batteries apart${probe.on.length > 0 ? `, switch of ${onWords(probe.on)}` : ""}${liftedWords(probe.lifted ?? [])}`;
+    case "marking":
+      return `what is printed on ${branchWords(probe.at)}`;
     default:
       return probe satisfies never;
   }
 }
 
+const liftedWords = (lifted: readonly string[]) =>
+  lifted.length === 0 ? "" : `, ${lifted.map(branchWords).join(" and ")} taken off towards the supply`;
+
+/** A reading worth taking, and what must be taken apart for it. */
+export function nextWords({ probe, opens }: NextReading): string {
+  const loose = readingEffort.loosens.some((kind) => kind === opens);
+  const apart =
+    opens === undefined || loose ? "" : ` (cut its ${opens} and make it anew: when nothing else helps)`;
+  return `${probeWords(probe)}${apart}`;
+}
+
 /** A reading with its unit, in the digits a meter would show. */
 export function readingWords(kind: Probe["kind"], value: number): string {
+  if (kind === "marking") return marked(value, "A");
   if (kind === "current") return amps(value);
   if (kind === "ohm") return ohmWords(value);
   const mV = value * 1000;
@@ -78,7 +94,8 @@ export function ohmWords(ohm: number): string {
 }
 
 /** `12.1 to 12.9 V`. */
-export function bandWords(kind: Probe["kind"], { low, high }: Band): string {
+export function bandWords(kind: Probe["kind"], { expected, low, high }: Band): string {
+  if (kind === "marking") return marked(expected, "A");
   const [from, to] = [readingWords(kind, low), readingWords(kind, high)];
   const unit = to.slice(to.lastIndexOf(tie));
   return from.endsWith(unit) ? `${from.slice(0, from.length - unit.length)} to ${to}` : `${from} to ${to}`;

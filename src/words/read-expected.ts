@@ -21,7 +21,7 @@ const kinds: Readonly<Record<QuantityKind, string>> = {
   age: "an age",
   date: "a day, with or without a time,",
   "hours of a day": "hours of a day",
-  reading: "a voltage, a current, a resistance or `open`",
+  reading: "a voltage, a current, a resistance, `open` or `marked 10 A`",
 };
 
 /** A kind of quantity with its article. */

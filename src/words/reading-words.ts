@@ -1,10 +1,11 @@
 import type { TakenReading } from "../core/plan/model/work.js";
-import { decimals, noFigure, threeDigits } from "./numbers.js";
+import { decimals, marked, noFigure, threeDigits } from "./numbers.js";
 
 /** What the meter showed, with its unit: `12.31 V`, `0.4 Ω`, `open`. */
 export function shownWords({ kind, value }: Pick<TakenReading, "kind" | "value">): string {
   if (Number.isNaN(value)) return noFigure;
   if (kind === "voltage") return `${decimals(value, 2)}\u00a0V`;
+  if (kind === "marking") return marked(value, "A");
   if (kind === "current") return `${threeDigits(value)}\u00a0A`;
   return value === Number.POSITIVE_INFINITY ? "open" : `${threeDigits(value)}\u00a0Ω`;
 }

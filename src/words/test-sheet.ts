@@ -62,6 +62,7 @@ export function sectionWords({ kind, at }: SheetSection): string {
 
 /** Where the probes go and what is on; without a meter, what one does. */
 export function howWords({ test, at, probe, arcDeg }: SheetTest): string {
+  if (probe?.kind === "marking") return `read what is printed on it: ${branchWords(probe.at)}`;
   if (probe?.kind === "current")
     return `clamp round the wire at ${branchWords(probe.at)}; ${onWords(probe.on)}`;
   if (probe) {
@@ -76,8 +77,6 @@ export function howWords({ test, at, probe, arcDeg }: SheetTest): string {
       return `plus of ${at} to bare metal, then minus to bare metal`;
     case "colours":
       return `${at}: plus lead on the plus wire, minus on minus`;
-    case "rating":
-      return `read what is printed on it: ${branchWords(at)}`;
     case "float switch":
       return `lift the float of ${at}, master off`;
     case "seen from":
@@ -108,7 +107,7 @@ export function expectedWords({ probe, band, leastOhm, mostV, ratingA, arcDeg, t
 export function settingWords({ setting, probe, test }: SheetTest): string {
   if (setting?.startsWith("clamp")) return `clamp, ${setting.slice("clamp ".length)}`;
   if (setting !== undefined) return `meter, ${setting}`;
-  if (probe) return "meter";
+  if (probe) return probe.kind === "marking" ? "eyes" : "meter";
   if (test === "leak") return "hose, torch";
   return test === "insulation to hull" ? "meter, 2 MΩ" : "eyes";
 }

@@ -4,11 +4,10 @@
  */
 
 import { seededNumbers } from "../../src/core/parts/cuts/seeded.js";
-import { meterSigma, ohmSigma } from "../../src/core/proving/meter-error.js";
+import { fromScale, sigmaOnScale, toScale } from "../../src/core/proving/meter-error.js";
 import type { Probe } from "../../src/core/proving/probe.js";
 import type { Suspect } from "../../src/core/proving/suspect.js";
-import { type Boat, noise, trueNetwork } from "./proving-boats.js";
-import type { FaultCase } from "./proving-cases.js";
+import { noise, trueBoat } from "./proving-boats.js";
 import { type Fault, type FaultyBoat, faulty } from "./proving-faulty.js";
 import type { Hunt } from "./proving-hunt.js";
 import { exactReadings } from "./proving-readings.js";
@@ -29,64 +28,38 @@ export function apartness({ about, readings, report }: Hunt, boats: number): Apa
   const [first] = report.suspects;
   if (!first) throw new Error(`${about.name}: nobody is suspected`);
   const probes = readings.map(({ probe }) => probe);
-  const faults = [about.fault, faultOf(about, first)];
-  const sound = trueNetwork(about.boat, about.on, seededNumbers(about.seed));
+  const faults = [about.fault, faultOf(first)];
+  const { boat } = about.faulty;
   const [a = [], b = []] = shownBy(
-    about,
     probes,
-    faults.map((fault) => faulty(about.boat, sound, fault)),
+    faults.map((fault) => faulty(boat, about.sound, fault)),
   );
   const exactBoat = Math.hypot(...probes.map((_, i) => ((a[i] ?? 0) - (b[i] ?? 0)) / errorOf(probes, a, i)));
   if (exactBoat < apartSigmas) return { exactBoat, apart: false };
   const random = seededNumbers(77_000 + about.seed);
-  const drawn = Array.from({ length: boats }, () => ({
-    network: trueNetwork(about.boat, about.on, random),
-    boat: withOtherGear(about.boat, random),
-  }));
+  const drawn = Array.from({ length: boats }, () => trueBoat(boat, random));
   const shown = shownBy(
-    about,
     probes,
-    faults.flatMap((fault) =>
-      drawn.map(({ network, boat }) => ({ boat, ...faulty(about.boat, network, fault) })),
-    ),
+    faults.flatMap((fault) => drawn.map((truth) => faulty(boat, truth, fault))),
   ).map((values) => values.map((value, i) => value + noise(random) * errorOf(probes, values, i)));
   const drawnBoats = distance(shown.slice(0, boats), shown.slice(boats));
   return { exactBoat, drawnBoats, apart: drawnBoats >= apartSigmas };
 }
 
-/** Readings of faulty boats; ohms as ln(1 + R / 1 Ω), on which what is broken does not drown the rest. */
-function shownBy(
-  about: FaultCase,
-  probes: readonly Probe[],
-  boats: readonly (FaultyBoat & { readonly boat?: Boat })[],
-): number[][] {
-  return exactReadings(boats.map((one) => ({ boat: about.boat, ...one, on: about.on, probes }))).map(
-    (values) =>
-      values.map((value, i) =>
-        probes[i]?.kind === "ohm" ? Math.log1p(Math.min(1e8, Math.max(0, value))) : value,
-      ),
+/** Readings of faulty boats, each on the scale of its kind: ohms as ln(1 + R / 1 Ω), on which what is broken does not drown the rest. */
+function shownBy(probes: readonly Probe[], boats: readonly FaultyBoat[]): number[][] {
+  return exactReadings(boats.map((boat) => ({ faulty: boat, probes }))).map((values) =>
+    values.map((value, i) => toScale(probes[i]?.kind ?? "voltage", value)),
   );
-}
-
-/** Gear as an ohmmeter sees it is anyone's guess: within a factor e, two times in three. */
-function withOtherGear(boat: Boat, random: () => number): Boat {
-  const restingOhm = boat.bench.restingOhm.map((ohm) => ohm * Math.exp(noise(random)));
-  return { ...boat, bench: { ...boat.bench, restingOhm } };
 }
 
 function errorOf(probes: readonly Probe[], values: readonly number[], i: number): number {
   const kind = probes[i]?.kind ?? "voltage";
-  const value = values[i] ?? 0;
-  return kind === "ohm" ? ohmSigma(Math.expm1(value)) : meterSigma(kind, value);
+  return sigmaOnScale(kind, fromScale(kind, values[i] ?? 0));
 }
 
-function faultOf({ boat }: FaultCase, { kind, at, extraOhm, figure }: Suspect): Fault {
-  if (kind === "battery low") return { kind, at, size: [figure ?? 0] };
-  if (kind !== "wrong fuse") return { kind, at, size: extraOhm };
-  const row = boat.bench.branchOf.get(at[0] ?? "") ?? 0;
-  const part = boat.bench.parts[row]?.[0];
-  const own = part?.kind === "protection" ? part : undefined;
-  return { kind, at, size: [((own?.ohm ?? 0) * (own?.ratingA ?? 1)) / (figure ?? 1)] };
+function faultOf({ kind, at, extraOhm, figure }: Suspect): Fault {
+  return { kind, at, size: figure === undefined ? extraOhm : [figure] };
 }
 
 /**

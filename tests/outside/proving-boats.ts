@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import type { NetworkNumbers } from "../../src/core/circuit/solve/types.js";
+import { loadLaw, type NetworkNumbers } from "../../src/core/circuit/solve/types.js";
 import { workOut } from "../../src/core/figures.js";
 import { readPlan } from "../../src/core/plan/read.js";
 import { type Bench, benchOf, loadsWith } from "../../src/core/proving/bench-network.js";
@@ -29,35 +29,49 @@ export function noise(random: () => number): number {
   }
 }
 
-/** The boat within its tolerances, this gear on. */
-export function trueNetwork(
-  { bench, spread }: Boat,
-  on: readonly string[],
-  random: () => number,
-): NetworkNumbers {
-  const { numbers } = bench;
+/** A boat as it really is, whatever is on. */
+export interface TrueBoat {
+  readonly branchOhm: Float64Array;
+  readonly emfV: Float64Array;
+  readonly sourceOhm: Float64Array;
+  /** What each piece of gear takes, against its label; 0: it is dead. */
+  readonly loadFactor: Float64Array;
+  /** Gear as an ohmmeter sees it [Ω]. */
+  readonly restingOhm: Float64Array;
+}
+
+/** The boat drawn within its tolerances. Gear as an ohmmeter sees it is anyone's guess: within a factor e, two times in three. */
+export function trueBoat({ bench, spread }: Boat, random: () => number): TrueBoat {
+  const { branches, sources } = bench.numbers;
   const hot = noise(random) * spread.copperK;
   const off = (values: Float64Array, sigma: Float64Array) =>
     values.map((value, i) => Math.max(value / 4, value + noise(random) * (sigma[i] ?? 0)));
+  return {
+    branchOhm: off(branches.ohm, spread.branchOhm).map(
+      (ohm, i) => ohm + hot * (spread.branchOhmPerK[i] ?? 0),
+    ),
+    emfV: off(sources.emfV, spread.emfV),
+    sourceOhm: off(sources.ohm, spread.sourceOhm),
+    loadFactor: spread.loadShare.map((share) => 1 + noise(random) * share),
+    restingOhm: bench.restingOhm.map((ohm) => ohm * Math.exp(noise(random))),
+  };
+}
+
+/** The circuit of a true boat with this gear on. */
+export function networkWith({ bench }: Boat, truth: TrueBoat, on: readonly string[]): NetworkNumbers {
+  const { numbers } = bench;
   const loads = loadsWith(bench, on);
   return {
     ...numbers,
-    branches: {
-      ...numbers.branches,
-      ohm: off(numbers.branches.ohm, spread.branchOhm).map(
-        (ohm, i) => ohm + hot * (spread.branchOhmPerK[i] ?? 0),
-      ),
-    },
-    sources: {
-      ...numbers.sources,
-      emfV: off(numbers.sources.emfV, spread.emfV),
-      ohm: off(numbers.sources.ohm, spread.sourceOhm),
-    },
+    branches: { ...numbers.branches, ohm: truth.branchOhm },
+    sources: { ...numbers.sources, emfV: truth.emfV, ohm: truth.sourceOhm },
     loads: {
       ...loads,
-      value: loads.value.map((v, i) =>
-        Number.isFinite(v) ? v * (1 + noise(random) * (spread.loadShare[i] ?? 0)) : v,
-      ),
+      value: loads.value.map((value, i) => {
+        const factor = truth.loadFactor[i] ?? 1;
+        if (loads.law[i] !== loadLaw.resistance) return value * factor;
+        return factor === 0 ? Number.POSITIVE_INFINITY : value * factor;
+      }),
     },
   };
 }

@@ -1,16 +1,16 @@
-import { protectionOhm } from "../../src/core/circuit/conductor/contacts.js";
 import { deviceKinds } from "../../src/core/circuit/protection/devices.js";
 import { seededNumbers } from "../../src/core/parts/cuts/seeded.js";
 import type { FaultKind } from "../../src/core/proving/suspect.js";
-import { type Boat, currentOn, onTheWay, trueNetwork } from "./proving-boats.js";
+import { type Boat, currentOn, onTheWay, type TrueBoat, trueBoat } from "./proving-boats.js";
 import { type Fault, type FaultyBoat, faulty } from "./proving-faulty.js";
 
 export type CaseKind = Exclude<FaultKind, "well" | "fuse blown">;
 
 /** A boat as it really is: every figure a little off its plan, and something wrong in it. */
-export interface FaultCase extends FaultyBoat {
+export interface FaultCase {
   readonly name: string;
-  readonly boat: Boat;
+  readonly faulty: FaultyBoat;
+  readonly sound: TrueBoat;
   readonly seed: number;
   readonly fault: Fault & { readonly kind: CaseKind };
   /** Gear that is on, and the piece of it that fails, by row. */
@@ -27,10 +27,10 @@ export function faultCase(boat: Boat, kind: CaseKind, seed: number): FaultCase {
   const piece = pick(random, fed);
   const gear = topology.gear.indexOf(piece);
   const on = topology.gear.filter(({ circuit }) => circuit === piece.circuit).map(({ id }) => id);
-  const sound = trueNetwork(boat, on, random);
+  const sound = trueBoat(boat, random);
   const fault = { ...faultOn(boat, kind, gear, random), kind };
   const name = `${boat.name}, ${kind}, seed ${seed}`;
-  return { name, boat, seed, fault, on, gear, random, ...faulty(boat, sound, fault) };
+  return { name, seed, fault, on, gear, random, sound, faulty: faulty(boat, sound, fault) };
 }
 
 function pick<T>(random: () => number, list: readonly T[]): T {
@@ -90,7 +90,7 @@ function faultOn(
         random,
         others.filter((a) => a !== own),
       );
-      return { at: [at], size: [protectionOhm(protection.device, ratingA)] };
+      return { at: [at], size: [ratingA] };
     }
     case "battery low":
       return { at: [battery], size: [-(0.8 + 1.5 * random())] };

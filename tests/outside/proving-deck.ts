@@ -1,29 +1,56 @@
 import { loadLaw, type NetworkNumbers } from "../../src/core/circuit/solve/types.js";
 
+import { pocketMeter } from "../../src/core/reference/meters.js";
+
 /** A resistor that the boat should not have, or has too much of. */
 export interface Added {
   readonly from: number;
   readonly to: number;
   readonly ohm: number;
+  /** Branch whose wire it is, crossed; absent: it is no wire. */
+  readonly wire?: number;
+}
+
+/** A meter between two nodes. */
+export interface Meter {
+  readonly kind: "ohm" | "voltage";
+  readonly plus: number;
+  readonly minus: number;
+}
+
+/** Current an ohmmeter sends [A]. */
+export const meterA = 1e-3;
+
+/** Commands that put one meter after another to its nodes, the one before taken off. */
+export function metered(meters: readonly Meter[]): string[][] {
+  const set = ({ kind }: Meter, k: number, on: boolean) =>
+    kind === "ohm"
+      ? `alter IM${k} dc = ${on ? meterA : 0}`
+      : `alter RM${k} = ${on ? pocketMeter.inputOhm : 1e15}`;
+  return meters.map((meter, k) => {
+    const before = meters[k - 1];
+    return [...(before ? [set(before, k - 1, false)] : []), set(meter, k, true)];
+  });
 }
 
 /**
  * One state of a boat as a SPICE deck. Gear draws by its law down to a knee voltage and like a resistance under it, nothing backwards:
  * the same law as the tool takes, since no published one exists for gear far under its range; everything else is the simulator's.
- * @param meters Pairs of nodes an ohmmeter may be put to, `IM0`, `IM1` …, each without current until a command alters it.
+ * @param meters Pairs of nodes a meter may be put to: an ohmmeter as a current, a voltmeter as a resistance, each without effect until a
+ * command alters it (`metered`).
  */
 export function faultDeck(
   network: NetworkNumbers,
   kneeV: Float64Array,
   added: readonly Added[],
-  meters: readonly { readonly plus: number; readonly minus: number }[] = [],
+  meters: readonly Meter[] = [],
 ): string {
   const { branches, sources, loads, converters } = network;
   const reference = groundOf(network);
   const name = (node: number | undefined) => (node === reference ? "0" : `n${node}`);
   const lines = ["* a boat with something wrong"];
   for (let node = 0; node < network.nodeCount; node++)
-    if (node !== reference) lines.push(`RG${node} n${node} 0 1e10`);
+    if (node !== reference) lines.push(`RG${node} n${node} 0 1e12`);
   branches.ohm.forEach((ohm, i) => {
     lines.push(`R${i} ${name(branches.from[i])} ${name(branches.to[i])} ${ohm}`);
   });
@@ -57,9 +84,14 @@ export function faultDeck(
     const watts = `${converters.standbyW[i]}-${outputV}*I(VC${i})/${converters.efficiency[i]}`;
     lines.push(`BC${i} ${a} ${b} I=(${watts})/max(V(${a},${b}),1)`);
   });
-  if (meters.length === 0) for (const [node, v] of guesses(network)) lines.push(`.nodeset v(n${node})=${v}`);
-  meters.forEach(({ plus, minus }, i) => {
-    lines.push(`IM${i} ${name(minus)} ${name(plus)} DC 0`);
+  if (meters.every(({ kind }) => kind === "voltage"))
+    for (const [node, v] of guesses(network)) lines.push(`.nodeset v(n${node})=${v}`);
+  meters.forEach(({ kind, plus, minus }, i) => {
+    lines.push(
+      kind === "ohm"
+        ? `IM${i} ${name(minus)} ${name(plus)} DC 0`
+        : `RM${i} ${name(plus)} ${name(minus)} 1e15`,
+    );
   });
   lines.push(".options reltol=1e-6 abstol=1e-8 vntol=1e-8 gmin=1e-14 itl1=300", ".end");
   return `${lines.join("\n")}\n`;

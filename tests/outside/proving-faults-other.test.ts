@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { hunt } from "./proving-hunt.js";
 import { manyCases, score, sumOf } from "./proving-score.js";
 
-test("shorts, swaps, dead gear and batteries are named first or rightly said not to be separable", {
+test("shorts, swaps, dead gear and batteries are named first, or within three, or rightly said not to be separable", {
   timeout: 600_000,
 }, () => {
   const cases = manyCases(
@@ -14,19 +14,23 @@ test("shorts, swaps, dead gear and batteries are named first or rightly said not
       ["battery low", 20],
       ["battery worn", 10],
     ],
-    8_200_000,
+    12_200_000,
   );
-  const { all, firstOrSaid, good, shown } = sumOf(score(cases, 24));
+  const { all, first, good, shown } = sumOf(score(cases, 24));
   expect(all).toBe(120);
-  expect(firstOrSaid / all, shown).toBeGreaterThanOrEqual(0.9);
+  expect(first / all, shown).toBeGreaterThanOrEqual(0.9);
   expect(good / all, shown).toBeGreaterThanOrEqual(0.97);
 });
 
-test("a fuse of another rating hardly shows in any reading: nothing else is named for sure", {
+test("a fuse of another rating shows by what is printed on it, or nothing else is named for sure", {
   timeout: 600_000,
 }, () => {
-  const cases = manyCases([["wrong fuse", 12]], 8_700_000);
-  const sure = hunt(cases).filter(({ about, report }) => {
+  const hunts = hunt(manyCases([["wrong fuse", 12]], 12_700_000));
+  const seen = hunts.filter(
+    ({ place, readings }) => place === 0 && readings.some(({ probe }) => probe.kind === "marking"),
+  );
+  expect(seen.length / hunts.length).toBeGreaterThan(0.5);
+  const sure = hunts.filter(({ about, report }) => {
     const [suspect] = report.suspects;
     return (
       (suspect?.probability ?? 0) > 0.95 && suspect?.kind !== "well" && suspect?.at[0] !== about.fault.at[0]

@@ -10,7 +10,7 @@ test("bad joints and breaks are named first, or within three, or rightly said no
       ["resistance", 120],
       ["open", 60],
     ],
-    8_000_000,
+    12_000_000,
   );
   const { all, first, good, shown } = sumOf(score(cases, 24));
   expect(all).toBe(180);
@@ -19,6 +19,6 @@ test("bad joints and breaks are named first, or within three, or rightly said no
 });
 
 test("of two bad places at once both are named more often than not", { timeout: 600_000 }, () => {
-  const { all, first, shown } = sumOf(score(manyCases([["two resistances", 18]], 8_800_000), 24));
+  const { all, first, shown } = sumOf(score(manyCases([["two resistances", 18]], 12_800_000), 24));
   expect(first / all, shown).toBeGreaterThan(0.5);
 });

@@ -3,7 +3,7 @@
  * and then takes the reading proposed, until none tells any more, or the likeliest is 99 % sure, or twelve are taken.
  */
 import { type FaultReport, findFaults } from "../../src/core/proving/faults.js";
-import { meterSigma, ohmSigma } from "../../src/core/proving/meter-error.js";
+import { sigmaOf } from "../../src/core/proving/meter-error.js";
 import { nextReadings } from "../../src/core/proving/next-reading.js";
 import type { Probe } from "../../src/core/proving/probe.js";
 import type { Reading } from "../../src/core/proving/reading-model.js";
@@ -35,12 +35,14 @@ export function hunt(cases: readonly FaultCase[]): Hunt[] {
   const running = cases.map((about): Running => ({ about, readings: [], wanted: firstProbes(about) }));
   for (let round = 2; running.some(({ wanted }) => wanted.length > 0); round++) {
     const waiting = running.filter(({ wanted }) => wanted.length > 0);
-    const shown = exactReadings(waiting.map(({ about, wanted }) => ({ ...about, probes: wanted })));
+    const shown = exactReadings(
+      waiting.map(({ about, wanted }) => ({ faulty: about.faulty, probes: wanted })),
+    );
     waiting.forEach((one, i) => {
       one.wanted.forEach((probe, k) => {
         one.readings.push({ probe, value: asMetered(one.about, probe, shown[i]?.[k] ?? Number.NaN) });
       });
-      const { bench, spread } = one.about.boat;
+      const { bench, spread } = one.about.faulty.boat;
       one.report = findFaults(bench, one.readings, spread);
       const sure = (one.report.suspects[0]?.probability ?? 0) > 0.99;
       const [next] = sure || round >= mostReadings ? [] : nextReadings(bench, one.report, spread);
@@ -54,7 +56,8 @@ export function hunt(cases: readonly FaultCase[]): Hunt[] {
   });
 }
 
-function firstProbes({ boat: { bench }, gear, on }: FaultCase): Probe[] {
+function firstProbes({ faulty, gear, on }: FaultCase): Probe[] {
+  const { bench } = faulty.boat;
   const { topology } = bench;
   const piece = topology.gear[gear];
   const battery = bench.plan.circuits.get(piece?.circuit ?? "")?.battery;
@@ -68,10 +71,8 @@ function firstProbes({ boat: { bench }, gear, on }: FaultCase): Probe[] {
   }));
 }
 
-function asMetered({ random }: FaultCase, probe: Probe, value: number): number {
-  const sigma = probe.kind === "ohm" ? ohmSigma(value) * (1 + value) : meterSigma(probe.kind, value);
-  return value + noise(random) * sigma;
-}
+const asMetered = ({ random }: FaultCase, { kind }: Probe, value: number): number =>
+  kind === "marking" ? value : value + noise(random) * sigmaOf(kind, value);
 
 function placeOf({ fault }: FaultCase, { suspects }: FaultReport): number {
   const wanted = [...fault.at].sort().join("+");

@@ -83,7 +83,6 @@ export function sumOf({ scores, missed }: Outcome) {
   return {
     all: sum(({ cases }) => cases),
     first: sum(({ first }) => first),
-    firstOrSaid: sum(({ first, rightlySaid }) => first + rightlySaid),
     good: sum(({ good }) => good),
     shown: [...scores.map((one) => JSON.stringify(one)), ...missed].join("\n"),
   };

@@ -11,8 +11,8 @@ import { decimals, hours, percent } from "../../words/numbers.js";
 import {
   bandWords,
   changeSentence,
+  nextWords,
   probabilityWords,
-  probeWords,
   readingWords,
   suspectSentence,
   suspectsShown,
@@ -168,9 +168,7 @@ function diagnosisLines(
       ? [
           "",
           paint("What to measure next", "strong", screen),
-          ...next
-            .slice(0, 3)
-            .flatMap(({ probe, bits }) => set(`${probeWords(probe)} (tells ${decimals(bits, 1)} bit)`)),
+          ...next.slice(0, 3).flatMap((one) => set(`${nextWords(one)} (tells ${decimals(one.bits, 1)} bit)`)),
         ]
       : faults
         ? ["", ...set(proof.nothingMore)]

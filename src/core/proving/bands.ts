@@ -1,13 +1,13 @@
-import { bandShare, tolerances } from "../reference/tolerances.js";
+import { bandShare } from "../reference/tolerances.js";
 import type { Bench } from "./bench-network.js";
-import type { LivePart } from "./live-part.js";
-import { meterSigma, ohmSigma } from "./meter-error.js";
+import { DrawnBoat } from "./drawn-boat.js";
+import { fromScale, sigmaOf } from "./meter-error.js";
 import { seededNormals } from "./normals.js";
-import { conditionKey, type Probe } from "./probe.js";
+import { conditionKey, type Metered, type Probe } from "./probe.js";
+import { markedOf } from "./reading-model.js";
 import { polePairs } from "./shadows.js";
 import { type Known, type Spread, spreadOf } from "./spread.js";
 import { StateGroup } from "./state-group.js";
-import type { StateValues } from "./state-solver.js";
 
 /** What a sound boat shows [V, A or Ω]: as planned, and between what limits 99 of 100 such boats lie, the meter's own error in it. */
 export interface Band {
@@ -35,67 +35,77 @@ export function bandsOf(
   { samples = 10_000, seed = 1, known = {}, meter = true }: Sampling = {},
 ): Band[] {
   if (!(samples >= 100)) throw new RangeError(`at least 100 samples are required, got ${samples}`);
-  const spread = spreadOf(bench, known);
   const bands: Band[] = [];
-  const byState = new Map<string, number[]>();
+  const byState = new Map<string, { rows: number[]; probes: Metered[] }>();
   probes.forEach((probe, row) => {
+    if (probe.kind === "marking") {
+      const { ratingA } = markedOf(bench, probe.at);
+      bands[row] = { expected: ratingA, low: ratingA, high: ratingA };
+      return;
+    }
     const key = conditionKey(probe);
-    const rows = byState.get(key);
-    if (rows) rows.push(row);
-    else byState.set(key, [row]);
+    const state = byState.get(key) ?? { rows: [], probes: [] };
+    byState.set(key, state);
+    state.rows.push(row);
+    state.probes.push(probe);
   });
-  for (const rows of byState.values()) {
-    const own = rows.flatMap((row) => probes[row] ?? []);
-    bandsOfState(bench, spread, own, { samples, seed, known, meter }).forEach((band, i) => {
-      bands[rows[i] ?? 0] = band;
+  const metered = [...byState.values()];
+  bandsOfStates(
+    bench,
+    spreadOf(bench, known),
+    metered.map((state) => state.probes),
+    { samples, seed, known, meter },
+  ).forEach((own, s) => {
+    own.forEach((band, i) => {
+      bands[metered[s]?.rows[i] ?? 0] = band;
     });
-  }
+  });
   return bands;
 }
 
-function bandsOfState(
+/** One drawn boat after another, each put into every state. */
+function bandsOfStates(
   bench: Bench,
   spread: Spread,
-  probes: readonly Probe[],
+  probesByState: readonly (readonly Metered[])[],
   { samples, seed, known, meter }: Required<Sampling>,
-): Band[] {
+): Band[][] {
   const { shadows } = polePairs(bench);
-  const group = new StateGroup(
-    bench,
-    probes,
-    probes.map((_, i) => i),
-    shadows,
-  );
-  const normal = seededNormals(seed);
-  const shown = new Float64Array(probes.length);
-  group.predict({}, shown);
-  const inUnit = (value: number, i: number) => (probes[i]?.kind === "ohm" ? Math.expm1(value) : value);
-  const expected = [...shown].map(inUnit);
-  const columns = probes.map(() => new Float64Array(samples));
-  const draw = drawer(bench, spread, known, normal, probes[0]?.kind === "ohm");
-  for (let n = 0; n < samples; n++) {
-    group.sample(draw, shown);
-    columns.forEach((column, i) => {
-      const value = inUnit(shown[i] as number, i);
-      const read = meter ? value + normal() * errorOf(probes[i], value) : value;
-      column[n] = probes[i]?.kind === "ohm" ? Math.max(0, read) : read;
-    });
-  }
-  const tail = (1 - bandShare.share) / 2;
-  return columns.map((column, i) => {
-    column.sort();
+  const states = probesByState.map((probes) => {
+    const group = new StateGroup(bench, probes, [...probes.keys()], shadows);
+    const shown = new Float64Array(probes.length);
+    group.predict({}, shown);
+    const kinds = probes.map(({ kind }) => kind);
     return {
-      expected: expected[i] ?? Number.NaN,
-      low: at(column, tail),
-      high: at(column, 1 - tail),
+      group,
+      shown,
+      kinds,
+      dead: kinds[0] === "ohm",
+      expected: kinds.map((kind, i) => fromScale(kind, shown[i] as number)),
+      columns: kinds.map(() => new Float64Array(samples)),
     };
   });
-}
-
-/** Standard deviation of the meter [V, A or Ω]. */
-function errorOf(probe: Probe | undefined, value: number): number {
-  if (!probe) return 0;
-  return probe.kind === "ohm" ? ohmSigma(value) * (1 + Math.abs(value)) : meterSigma(probe.kind, value);
+  const normal = seededNormals(seed);
+  const live = [...new Set(states.flatMap(({ group }) => group.liveRows))].sort((a, b) => a - b);
+  const boat = new DrawnBoat(bench, spread, known, live, normal);
+  for (let n = 0; n < samples; n++) {
+    boat.draw();
+    for (const { group, shown, kinds, dead, columns } of states) {
+      group.sample((values, base, part) => boat.put(values, base, part, dead), shown);
+      kinds.forEach((kind, i) => {
+        const value = fromScale(kind, shown[i] as number);
+        const read = meter ? value + normal() * sigmaOf(kind, value) : value;
+        (columns[i] as Float64Array)[n] = kind === "ohm" ? Math.max(0, read) : read;
+      });
+    }
+  }
+  const tail = (1 - bandShare.share) / 2;
+  return states.map(({ columns, expected }) =>
+    columns.map((column, i) => {
+      column.sort();
+      return { expected: expected[i] ?? Number.NaN, low: at(column, tail), high: at(column, 1 - tail) };
+    }),
+  );
 }
 
 /** Value below which a share of a sorted column lies, straight between its neighbours. */
@@ -104,37 +114,4 @@ function at(column: Float64Array, share: number): number {
   const below = Math.floor(place);
   const low = column[below] ?? Number.NaN;
   return low + (place - below) * ((column[below + 1] ?? low) - low);
-}
-
-/** Draws all figures of one boat. What sets a sign or a scale (joints, contacts, the battery's inside) is drawn as a factor. */
-function drawer(bench: Bench, spread: Spread, { lengths }: Known, normal: () => number, dead: boolean) {
-  const { parts, topology } = bench;
-  const shares = topology.branches.map(({ of }) =>
-    Math.hypot(tolerances.conductorShare, lengths?.has(of) ? 0 : tolerances.lengthShare),
-  );
-  return (values: StateValues, base: StateValues, part: LivePart): void => {
-    const hotK = normal() * spread.copperK;
-    part.branches.forEach((row, k) => {
-      let ohm = hotK * (spread.branchOhmPerK[row] ?? 0);
-      for (const one of parts[row] ?? []) {
-        if (one.kind === "conductor") ohm += one.ohm * (1 + (shares[row] ?? 0) * normal());
-        else if (one.kind === "joint") ohm += one.ohm * Math.exp(tolerances.jointFactor * normal());
-        else ohm += one.ohm * Math.exp(tolerances.contactFactor * normal());
-      }
-      values.ohm[k] = ohm;
-    });
-    base.emfV.forEach((v, s) => {
-      values.emfV[s] = dead ? v : v + normal() * (spread.emfV[s] ?? 0);
-      values.sourceOhm[s] = (base.sourceOhm[s] ?? 0) * Math.exp(tolerances.internalOhmFactor * normal());
-    });
-    base.outputV.forEach((v, c) => {
-      values.outputV[c] = v * (1 + spread.outputShare * normal());
-    });
-    part.loads.forEach((whole, k) => {
-      const value = base.loadValue[k] ?? 0;
-      values.loadValue[k] = dead
-        ? value * Math.exp(normal())
-        : value * (1 + (spread.loadShare[whole] ?? 0) * normal());
-    });
-  };
 }

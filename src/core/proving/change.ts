@@ -1,10 +1,12 @@
 /** A resistance that no meter tells from a break [Ω]. */
-export const brokenOhm = 1e9;
+export const brokenOhm = 1e10;
 
 /** Two points that a fault may join, or a pair of wires it may swap: possible branches that the sound boat does not have. */
 export interface Shadow {
   readonly from: number;
   readonly to: number;
+  /** Branch whose own wire it would be; absent: it is no wire. */
+  readonly wire?: number;
 }
 
 /**
@@ -20,6 +22,8 @@ export interface Change {
   readonly sourceExtraOhm?: ReadonlyMap<number, number>;
   /** Factor on what a load takes; 0: it is dead. */
   readonly load?: ReadonlyMap<number, number>;
+  /** What is printed on a device, by branch [A]. */
+  readonly markedA?: ReadonlyMap<number, number>;
 }
 
 export const noChange: Change = {};
@@ -37,5 +41,6 @@ export function together(a: Change, b: Change): Change {
     sourceExtraOhm: added(a.sourceExtraOhm, b.sourceExtraOhm),
     ohm: new Map([...(a.ohm ?? []), ...(b.ohm ?? [])]),
     load: new Map([...(a.load ?? []), ...(b.load ?? [])]),
+    markedA: new Map([...(a.markedA ?? []), ...(b.markedA ?? [])]),
   };
 }

@@ -3,6 +3,7 @@ import type { Bench } from "./bench-network.js";
 import { noChange } from "./change.js";
 import { type Beforehand, type Fit, fitAll, fitAt, refine } from "./fit.js";
 import { type Hypothesis, singleHypotheses } from "./hypotheses.js";
+import { fromScale } from "./meter-error.js";
 import { nonNegativeLeastSquares } from "./nnls.js";
 import { type Reading, ReadingModel, squares } from "./reading-model.js";
 import { polePairs } from "./shadows.js";
@@ -21,6 +22,8 @@ export interface FaultReport {
   readonly explained: boolean;
   /** Likeliest fits, for choosing the next reading. */
   readonly fits: readonly Fit[];
+  /** How probable it is that a fuse is of another rating than the plan's, over all explanations looked at; by branch of each live one. */
+  readonly otherRating: ReadonlyMap<string, number>;
   readonly model: ReadingModel;
 }
 
@@ -47,8 +50,11 @@ export function findFaults(
   if (readings.length === 0) throw new RangeError("at least one reading is required, got none");
   const { pairs, shadows } = polePairs(bench);
   const model = new ReadingModel(bench, spread, readings, shadows);
-  const live = new Set(model.groups.flatMap(({ liveRows }) => liveRows));
-  const singles = singleHypotheses(bench, pairs, live);
+  const marked = new Map(
+    model.marks.map(({ row, branch }) => [branch, readings[row]?.value ?? Number.NaN] as const),
+  );
+  const live = new Set([...model.groups.flatMap(({ liveRows }) => liveRows), ...marked.keys()]);
+  const singles = singleHypotheses(bench, pairs, live, marked);
   const sound = model.predict(noChange, "all");
   const left = sound.whitener.whiten(model.difference(sound.shown));
 
@@ -83,8 +89,22 @@ export function findFaults(
     }),
     explained: suspects.some(({ explains }) => explains),
     fits: top,
+    otherRating: otherRatings(ranked),
     model,
   };
+}
+
+function otherRatings(
+  ranked: readonly { readonly fit: Fit; readonly probability: number }[],
+): Map<string, number> {
+  const sums = new Map<string, number>();
+  for (const { fit, probability } of ranked) {
+    const [first] = fit.hypotheses;
+    if (first?.kind !== "wrong fuse") continue;
+    const [id = ""] = first.at;
+    sums.set(id, (sums.get(id) ?? 0) + probability);
+  }
+  return sums;
 }
 
 /** A column as text, its last digits left off: equal for branches in a row with no reading between them. */
@@ -188,7 +208,7 @@ function suspectOf(model: ReadingModel, fit: Fit, probability: number): Suspect 
     probability,
     extraOhm: isOhm(first) ? sizes : [],
     shown: [...prediction.shown].map((value, i) =>
-      model.readings[i]?.probe.kind === "ohm" ? Math.expm1(value) : value,
+      fromScale(model.readings[i]?.probe.kind ?? "voltage", value),
     ),
     misfit,
     explains: misfit <= enough(model.size),

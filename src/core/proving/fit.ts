@@ -123,14 +123,19 @@ function look(model: ReadingModel, hypothesis: Hypothesis, shows: boolean): Look
   return best ?? { hypothesis, inner: [], log: Number.NEGATIVE_INFINITY, promise: Number.NEGATIVE_INFINITY };
 }
 
-/** Gauss–Newton in the sizes' own scale, each kept in its range; the covariance follows the sizes. */
+/**
+ * Gauss–Newton in the sizes' own scale, each kept in its range. A step is judged by the covariance it starts from, which follows the
+ * sizes from step to step: by its own, a size that is far off but spreads everything would hold the search back. The best of all stands.
+ */
 export function refine(model: ReadingModel, hypotheses: readonly Hypothesis[], from: readonly number[]): Fit {
   let inner = [...from];
   let at = evaluate(model, hypotheses, inner);
+  let best = { inner, log: at.log };
   for (let round = 0; round < rounds; round++) {
     const slopes = slopesAt(model, hypotheses, inner, at.prediction);
     const left = at.prediction.whitener.whiten(model.difference(at.prediction.shown));
     const step = solveSmall(slopes, left);
+    const misfit = squares(left);
     let better = false;
     for (let share = 1; share > 0.1; share /= 2) {
       const next = inner.map((value, k) => {
@@ -141,8 +146,10 @@ export function refine(model: ReadingModel, hypotheses: readonly Hypothesis[], f
         return Math.max(low, Math.min(high, value + by));
       });
       const there = evaluate(model, hypotheses, next);
-      if (there.log > at.log) {
-        better = Math.abs(there.log - at.log) > 1e-4;
+      if (there.log > best.log) best = { inner: next, log: there.log };
+      const after = squares(at.prediction.whitener.whiten(model.difference(there.prediction.shown)));
+      if (after < misfit) {
+        better = misfit - after > 1e-4;
         inner = next;
         at = there;
         break;
@@ -150,7 +157,7 @@ export function refine(model: ReadingModel, hypotheses: readonly Hypothesis[], f
     }
     if (!better) break;
   }
-  return fitAt(model, hypotheses, inner);
+  return fitAt(model, hypotheses, best.inner);
 }
 
 function evaluate(model: ReadingModel, hypotheses: readonly Hypothesis[], inner: readonly number[]) {

@@ -35,15 +35,27 @@ interface Listed extends Hypothesis {
 /** A boat is asked again after every reading; what may be wrong with it stays the same. */
 const listed = new WeakMap<Bench, readonly Listed[]>();
 
-/** Every single explanation that could show in what was measured: faults of the branches and gear that are live in some reading. */
+/**
+ * Every single explanation that could show in what was read: faults of the branches and gear that are live in some reading.
+ * @param marked Markings read, by branch of the device: what is printed there may be what is there, however odd [A].
+ */
 export function singleHypotheses(
   bench: Bench,
   pairs: readonly PolePair[],
   live: ReadonlySet<number>,
+  marked: ReadonlyMap<number, number>,
 ): Hypothesis[] {
   const all = listed.get(bench) ?? listFaults(bench, pairs);
   listed.set(bench, all);
-  return all.filter(({ through }) => through.every((row) => live.has(row)));
+  return [
+    ...all.filter(({ through }) => through.every((row) => live.has(row))),
+    ...[...marked].flatMap(([row, ratingA]) => {
+      const known = all.some(
+        ({ kind, branch, figure }) => kind === "wrong fuse" && branch === row && figure === ratingA,
+      );
+      return known ? [] : wrongFuse(bench, row, [ratingA]);
+    }),
+  ];
 }
 
 function listFaults(bench: Bench, pairs: readonly PolePair[]): Listed[] {
@@ -67,7 +79,8 @@ function branchFaults(bench: Bench, row: number): Hypothesis[] {
   const ranked = partOdds(bench, branch);
   const odds = ranked.reduce((sum, part) => sum + part.odds, 0);
   const about = { at: [branch.id], parts: ranked.map(({ name }) => name), branch: row };
-  const isFuse = branch.parts[0]?.kind === "protection";
+  const fitted = bench.parts[row]?.[0];
+  const isFuse = fitted?.kind === "protection";
   const list: Hypothesis[] = [
     {
       ...about,
@@ -84,26 +97,36 @@ function branchFaults(bench: Bench, row: number): Hypothesis[] {
       change: () => ({ ohm: new Map([[row, brokenOhm]]) }),
     },
   ];
-  return isFuse ? [...list, ...wrongFuses(bench, row, branch)] : list;
-}
-
-function wrongFuses(bench: Bench, row: number, branch: TopologyBranch): Hypothesis[] {
-  const device = bench.topology.devices.find(({ id }) => id === branch.id);
-  const fitted = bench.parts[row]?.[0];
-  if (!device || fitted?.kind !== "protection") return [];
-  const made = deviceKinds[device.protection.device].ratingsA;
+  if (!isFuse) return list;
+  const device = bench.topology.devices.find(({ id }) => id === branch.id)?.protection.device;
+  const made = device ? deviceKinds[device].ratingsA : [];
   const near = [
     ...made.filter((a) => a < fitted.ratingA).slice(-2),
     ...made.filter((a) => a > fitted.ratingA).slice(0, 2),
   ];
-  return near.map((ratingA) => ({
-    kind: "wrong fuse" as const,
-    at: [branch.id],
-    parts: [],
-    odds: faultOdds.wrongFuse / near.length,
-    figure: ratingA,
-    change: () => ({ ohm: new Map([[row, protectionOhm(device.protection.device, ratingA)]]) }),
-  }));
+  return [...list, ...wrongFuse(bench, row, near)];
+}
+
+/** A fuse or breaker of another rating than the plan's: one of these. */
+function wrongFuse({ topology, parts }: Bench, row: number, ratingsA: readonly number[]): Hypothesis[] {
+  const id = topology.branches[row]?.id ?? "";
+  const device = topology.devices.find((one) => one.id === id);
+  const fitted = parts[row]?.[0];
+  if (!device || fitted?.kind !== "protection") return [];
+  return ratingsA
+    .filter((ratingA) => ratingA !== fitted.ratingA)
+    .map((ratingA) => ({
+      kind: "wrong fuse",
+      at: [id],
+      parts: [],
+      odds: faultOdds.wrongFuse / ratingsA.length,
+      branch: row,
+      figure: ratingA,
+      change: () => ({
+        ohm: new Map([[row, protectionOhm(device.protection.device, ratingA)]]),
+        markedA: new Map([[row, ratingA]]),
+      }),
+    }));
 }
 
 function pairFaults({ topology, numbers }: Bench, pair: PolePair): Hypothesis[] {

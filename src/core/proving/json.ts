@@ -27,7 +27,7 @@ export function provingJson({
       ...(differsFrom.length === 0 ? {} : { differsFrom: differsFrom.map((at) => at + 1) }),
     })),
     ...(faults === undefined ? {} : { faults: faultsJson(faults) }),
-    next: next.map(({ probe, bits }) => ({ probe, bits })),
+    next: next.map(({ probe, bits, opens }) => ({ probe, bits, ...(opens === undefined ? {} : { opens }) })),
     changes: changes.map(({ reading, ...change }) => ({ probe: reading.probe, ...change })),
     ...(agedFaults === undefined ? {} : { agedFaults: faultsJson(agedFaults) }),
   };

@@ -1,8 +1,10 @@
+import type { JointKind } from "../plan/model/common.js";
 import type { Bench } from "./bench-network.js";
 import type { FaultReport } from "./faults.js";
 import type { Fit } from "./fit.js";
-import { meterSigma, ohmSigma } from "./meter-error.js";
-import { conditionKey, type Probe, probeKey } from "./probe.js";
+import { fromScale, sigmaOnScale } from "./meter-error.js";
+import { type Possible, possibleReadings } from "./possible-probes.js";
+import { conditionKey, type Probe } from "./probe.js";
 import { type Reading, ReadingModel } from "./reading-model.js";
 import { polePairs } from "./shadows.js";
 import { type Spread, spreadOf } from "./spread.js";
@@ -13,13 +15,15 @@ export interface NextReading {
   readonly probe: Probe;
   /** Expected information about which explanation is true [bit]. */
   readonly bits: number;
+  /** Joint that must be taken apart for it. */
+  readonly opens?: JointKind;
   /** What each suspect of the report would make of it [V, A or Ω], and its standard deviation; ohms as ln(1 + R / 1 Ω). */
   readonly wouldShow: readonly { readonly suspect: number; readonly shown: number; readonly sigma: number }[];
 }
 
 /** Explanations that together hold less than this are left out of the reckoning. */
 const leastProbability = 0.002;
-/** A reading worth less than this tells nothing [bit]. */
+/** A reading of the usual effort worth less than this tells nothing [bit]. */
 const leastBits = 0.08;
 /** Gauss–Hermite nodes and weights for a normal spread (five points; Abramowitz and Stegun, table 25.10, rescaled). */
 const nodes = [
@@ -31,52 +35,6 @@ const nodes = [
 ] as const;
 
 /**
- * Every reading one could take in the states of the boat measured so far, between the poles with the power off, and at the batteries at rest.
- */
-export function possibleProbes(bench: Bench, report: FaultReport): Probe[] {
-  const { topology } = bench;
-  const name = (node: number) => topology.nodes[node] ?? "";
-  const probes: Probe[] = [];
-  for (const group of report.model.groups) {
-    const [first] = group.probes;
-    if (!first || first.kind === "ohm") continue;
-    const { on } = first;
-    for (const row of group.liveRows) {
-      const branch = topology.branches[row];
-      if (!branch) continue;
-      probes.push({ kind: "voltage", at: name(branch.from), against: name(branch.to), on });
-      if (branch.parts[0]?.kind === "protection" || branch.id.endsWith(" / feed / out"))
-        probes.push({ kind: "current", at: branch.id, on });
-    }
-    const live = new Set(
-      group.liveRows.flatMap((row) => [topology.branches[row]?.from, topology.branches[row]?.to]),
-    );
-    for (const { plus, minus } of [...topology.sources, ...topology.gear, ...polePairs(bench).pairs])
-      if (live.has(plus) && live.has(minus))
-        probes.push({ kind: "voltage", at: name(plus), against: name(minus), on });
-    const rows = new Set(group.liveRows);
-    for (const { out, back, plus, minus } of polePairs(bench).pairs)
-      if (rows.has(out) && rows.has(back))
-        probes.push({ kind: "ohm", at: name(plus), against: name(minus), on });
-    for (const row of rows) {
-      const branch = topology.branches[row];
-      if (branch?.parts[0]?.kind === "protection" || branch?.parts[0]?.kind === "switch")
-        probes.push({ kind: "ohm", at: name(branch.from), against: name(branch.to), on });
-    }
-  }
-  for (const { plus, minus } of topology.sources)
-    probes.push({ kind: "voltage", at: name(plus), against: name(minus), on: [] });
-  const taken = new Set(report.model.readings.map(({ probe }) => probeKey(probe)));
-  const seen = new Set<string>();
-  return probes.filter((probe) => {
-    const key = probeKey(probe);
-    if (taken.has(key) || seen.has(key)) return false;
-    seen.add(key);
-    return true;
-  });
-}
-
-/**
  * Ranks the readings one could take next by the information they are expected to give about which explanation holds.
  * @returns Most telling first; empty where none would tell the remaining explanations apart.
  */
@@ -84,38 +42,50 @@ export function nextReadings(
   bench: Bench,
   report: FaultReport,
   spread: Spread = spreadOf(bench),
-  probes: readonly Probe[] = possibleProbes(bench, report),
+  possible: readonly Possible[] = possibleReadings(bench, report),
 ): NextReading[] {
   const likely = report.fits
     .map((fit, suspect) => ({ fit, suspect, p: report.suspects[suspect]?.probability ?? 0 }))
     .filter(({ p }) => p >= leastProbability);
-  if (likely.length < 2 || probes.length === 0) return [];
+  if (likely.length === 0 || possible.length === 0) return [];
   const taken = report.model.readings;
-  const asked = probes.map((probe): Reading => ({ probe, value: unread }));
+  const asked = possible.map(({ probe }): Reading => ({ probe, value: unread(probe) }));
   const { shadows } = polePairs(bench);
   const model = new ReadingModel(bench, spread, [...taken, ...asked], shadows);
   const views = likely.map(({ fit }) => viewOf(model, report.model, fit));
   const total = likely.reduce((sum, { p }) => sum + p, 0);
   const p = likely.map((one) => one.p / total);
-  const wet = probes.map((probe, k): NextReading => {
-    const shown = views.map((view) => view.shown[k] ?? 0);
-    const sigma = views.map((view) => view.sigma[k] ?? 1);
-    return {
-      probe,
-      bits: information(p, shown, sigma),
-      wouldShow: likely.map(({ suspect }, h) => ({ suspect, shown: shown[h] ?? 0, sigma: sigma[h] ?? 0 })),
-    };
-  });
-  return wet.filter(({ bits }) => bits > leastBits).sort((a, b) => b.bits - a.bits);
+  return possible
+    .map(({ probe, effort, opens }, k) => {
+      const shown = views.map((view) => view.shown[k] ?? 0);
+      const sigma = views.map((view) => view.sigma[k] ?? 1);
+      const next: NextReading = {
+        probe,
+        bits:
+          probe.kind === "marking"
+            ? doubt(report.otherRating.get(probe.at) ?? 0)
+            : information(p, shown, sigma),
+        wouldShow: likely.map(({ suspect }, h) => ({ suspect, shown: shown[h] ?? 0, sigma: sigma[h] ?? 0 })),
+        ...(opens === undefined ? {} : { opens }),
+      };
+      return { next, worth: next.bits / effort };
+    })
+    .filter(({ worth }) => worth > leastBits)
+    .sort((a, b) => b.worth - a.worth)
+    .map(({ next }) => next);
+}
+
+/** What an answer of yes or no tells that says for sure which [bit]: a marking decides, and counts for explanations too unlikely to be kept. */
+function doubt(p: number): number {
+  const part = (share: number) => (share > 0 && share < 1 ? -share * Math.log2(share) : 0);
+  return part(p) + part(1 - p);
 }
 
 /** Asked without knowing what it will show; its meter's error is put in when an explanation says. */
-const unread = 0;
+const unread = ({ kind }: Probe) => fromScale(kind, 0);
 
-/** Variance the meter itself adds, by what an explanation expects it to show; ohms on their scale. */
-function meterVariance({ kind }: Probe, shown: number): number {
-  return kind === "ohm" ? ohmSigma(Math.expm1(shown)) ** 2 : meterSigma(kind, shown) ** 2;
-}
+/** Variance the meter itself adds, by what an explanation expects it to show, on the reading's scale. */
+const meterVariance = ({ kind }: Probe, onScale: number) => sigmaOnScale(kind, fromScale(kind, onScale)) ** 2;
 
 /** What one explanation expects of the readings not yet taken, given those that were. */
 function viewOf(model: ReadingModel, taken: ReadingModel, fit: Fit): { shown: number[]; sigma: number[] } {
@@ -132,7 +102,7 @@ function viewOf(model: ReadingModel, taken: ReadingModel, fit: Fit): { shown: nu
     let mean = shown[c] as number;
     const probe = model.readings[c]?.probe;
     let variance = own[c] as number;
-    if (probe) variance += meterVariance(probe, mean) - meterVariance(probe, unread);
+    if (probe) variance += meterVariance(probe, mean) - meterVariance(probe, 0);
     for (let i = 0; i < known; i++) {
       mean += (white[i] as number) * (left[i] as number);
       variance -= (white[i] as number) ** 2;

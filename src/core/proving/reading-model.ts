@@ -1,10 +1,10 @@
 import type { MeterError } from "../plan/model/work.js";
 import type { Bench } from "./bench-network.js";
 import { type Change, noChange, type Shadow } from "./change.js";
-import { meterSigma, ohmSigma } from "./meter-error.js";
-import { conditionKey, type Probe } from "./probe.js";
+import { sigmaOnScale, toScale } from "./meter-error.js";
+import { conditionKey, type Metered, type Probe } from "./probe.js";
 import type { Spread } from "./spread.js";
-import { keysOf, ohmScale, type SpreadKeys, StateGroup } from "./state-group.js";
+import { keysOf, type SpreadKeys, StateGroup } from "./state-group.js";
 import { Whitener } from "./whiten.js";
 
 /** A reading as it was taken [V, A or Ω]. An ohmmeter that shows nothing: Infinity. */
@@ -26,16 +26,38 @@ export interface Prediction {
   readonly perUnit: ReadonlyMap<number, Float64Array>;
 }
 
-/** A set of readings against the circuit they were taken on. Ohms are compared on the scale ln(1 + R / 1 Ω). */
+interface Mark {
+  readonly row: number;
+  readonly branch: number;
+  readonly ratingA: number;
+}
+
+/**
+ * A device's branch, and the rating the plan has there.
+ * @throws RangeError if it is none.
+ */
+export function markedOf({ branchOf, parts }: Bench, device: string): Omit<Mark, "row"> {
+  const branch = branchOf.get(device) ?? -1;
+  const part = parts[branch]?.[0];
+  if (part?.kind !== "protection")
+    throw new RangeError(`a fuse or breaker of the circuit is required, got ${device}`);
+  return { branch, ratingA: part.ratingA };
+}
+
+/** A set of readings against the circuit they were taken on, each on the scale of its kind (`meter-error.ts`). */
 export class ReadingModel {
   readonly measured: Float64Array;
   readonly size: number;
   readonly groups: readonly StateGroup[];
+  /** Markings read, with the device's branch and what the plan has there. */
+  readonly marks: readonly Mark[];
   private readonly meterVariance: Float64Array;
   readonly keys: SpreadKeys;
   /** How each reading follows each thing that varies, a column each; written anew at each prediction. */
   private readonly follows: Float64Array;
   private readonly touched: Uint8Array;
+  /** Variance each reading has of its own: its meter's error, and what that picks up where its points float. Written anew at each prediction. */
+  private readonly ownVariance: Float64Array;
 
   constructor(
     bench: Bench,
@@ -44,28 +66,31 @@ export class ReadingModel {
     shadows: readonly Shadow[],
   ) {
     this.size = readings.length;
-    this.measured = Float64Array.from(readings, ({ probe, value }) =>
-      probe.kind === "ohm" ? ohmScale(value) : value,
-    );
-    this.meterVariance = Float64Array.from(readings, ({ probe, value, meter }) =>
-      probe.kind === "ohm" ? ohmSigma(value, meter) ** 2 : meterSigma(probe.kind, value, meter) ** 2,
+    this.measured = Float64Array.from(readings, ({ probe, value }) => toScale(probe.kind, value));
+    this.meterVariance = Float64Array.from(
+      readings,
+      ({ probe, value, meter }) => sigmaOnScale(probe.kind, value, meter) ** 2,
     );
     this.keys = keysOf(bench);
     this.follows = new Float64Array(this.keys.count * this.size);
     this.touched = new Uint8Array(this.keys.count);
-    const byState = new Map<string, number[]>();
+    this.ownVariance = new Float64Array(this.size);
+    const byState = new Map<string, { probes: Metered[]; rows: number[] }>();
+    const marks: Mark[] = [];
     readings.forEach(({ probe }, row) => {
+      if (probe.kind === "marking") {
+        marks.push({ row, ...markedOf(bench, probe.at) });
+        return;
+      }
       const key = conditionKey(probe);
-      byState.set(key, [...(byState.get(key) ?? []), row]);
+      const state = byState.get(key) ?? { probes: [], rows: [] };
+      byState.set(key, state);
+      state.probes.push(probe);
+      state.rows.push(row);
     });
+    this.marks = marks;
     this.groups = [...byState.values()].map(
-      (rows) =>
-        new StateGroup(
-          bench,
-          rows.flatMap((row) => readings[row]?.probe ?? []),
-          rows,
-          shadows,
-        ),
+      ({ probes, rows }) => new StateGroup(bench, probes, rows, shadows),
     );
   }
 
@@ -73,6 +98,8 @@ export class ReadingModel {
   shown(change: Change, into = new Float64Array(this.size)): { shown: Float64Array; settled: boolean } {
     let settled = true;
     for (const group of this.groups) settled = group.predict(change, into) && settled;
+    for (const { row, branch, ratingA } of this.marks)
+      into[row] = toScale("marking", change.markedA?.get(branch) ?? ratingA);
     return { shown: into, settled };
   }
 
@@ -105,7 +132,7 @@ export class ReadingModel {
   ): { readonly shown: Float64Array; readonly cross: Float64Array; readonly variance: Float64Array } {
     const { shown } = this.shown(change);
     this.follow();
-    const variance = this.meterVariance.slice();
+    const variance = this.ownVariance.slice();
     const { size, follows, touched } = this;
     for (let key = 0; key < touched.length; key++) {
       if (touched[key] === 0) continue;
@@ -120,6 +147,11 @@ export class ReadingModel {
     const { size, follows, touched } = this;
     follows.fill(0);
     touched.fill(0);
+    this.ownVariance.set(this.meterVariance);
+    for (const group of this.groups)
+      group.guessed((row, sigmaV) => {
+        this.ownVariance[row] = (this.ownVariance[row] as number) + sigmaV ** 2;
+      });
     for (const group of this.groups)
       group.sensitivities(
         this.spread,
@@ -150,8 +182,7 @@ export class ReadingModel {
       }
     }
     for (let i = 0; i < columns; i++) {
-      covariance[i * columns + i] =
-        (covariance[i * columns + i] as number) + (this.meterVariance[i] as number);
+      covariance[i * columns + i] = (covariance[i * columns + i] as number) + (this.ownVariance[i] as number);
       for (let j = 0; j < i; j++) covariance[j * columns + i] = covariance[i * columns + j] as number;
     }
     return covariance;

@@ -53,8 +53,8 @@ function findPairs(bench: Bench): PolePairs {
     const [plus, minus] = [out.to, back.branch.from];
     shadows.push(
       { from: plus, to: minus },
-      { from: out.from, to: minus },
-      { from: plus, to: back.branch.to },
+      { from: out.from, to: minus, wire: row },
+      { from: plus, to: back.branch.to, wire: back.row },
     );
     pairs.push({
       out: row,

@@ -1,18 +1,17 @@
 import { loadLaw, type NetworkNumbers } from "../circuit/solve/types.js";
-import { pocketMeter } from "../reference/meters.js";
-import { type Bench, loadsWith } from "./bench-network.js";
+import { pocketMeter, readingLimits } from "../reference/meters.js";
+import { type Afloat, afloat, floatsOhm, shareLeft } from "./afloat.js";
+import type { Bench } from "./bench-network.js";
+import { deadBench, onBench, rowNamed } from "./bench-states.js";
 import { brokenOhm, type Change, type Shadow } from "./change.js";
 import { type LivePart, livePart } from "./live-part.js";
-import type { Probe } from "./probe.js";
+import { toScale } from "./meter-error.js";
+import type { Metered } from "./probe.js";
 import type { Spread } from "./spread.js";
-import { StateSolver, type StateValues } from "./state-solver.js";
+import { readableV, StateSolver, type StateValues } from "./state-solver.js";
 
-/** Beyond this an ohmmeter shows nothing [Ω]. */
-export const mostOhm = 1e8;
 /** Current an ohmmeter sends [A]: the circuit is straight with the power off, so any will do. */
 const ohmA = 1e-3;
-/** How an ohm reading is compared: z = ln(1 + R / 1 Ω), since what is broken reads anything. */
-export const ohmScale = (ohm: number): number => Math.log1p(Math.min(mostOhm, Math.max(0, ohm)));
 
 /** Numbers of the things that vary: first the branches, then the copper's heat, then batteries, then loads. */
 export interface SpreadKeys {
@@ -43,10 +42,17 @@ export class StateGroup {
   private readonly loadRow: Int32Array;
   private readonly start: Float64Array;
   private readonly dead: boolean;
+  /** Rows of the live part that no change puts back: wires taken off. */
+  private readonly lifted: readonly number[];
   private readonly plus: Int32Array;
   private readonly minus: Int32Array;
   private readonly branch: Int32Array;
   private readonly lambda: Float64Array;
+  /** By probe: share of the voltage between its points that the meter leaves; whether one of them floats. */
+  private readonly share: Float64Array;
+  private readonly floating: Uint8Array;
+  /** What a break has cut off; undefined: nothing is. */
+  private floats: Afloat | undefined;
   readonly liveRows: readonly number[];
 
   /**
@@ -55,7 +61,7 @@ export class StateGroup {
    */
   constructor(
     bench: Bench,
-    readonly probes: readonly Probe[],
+    readonly probes: readonly Metered[],
     readonly rows: readonly number[],
     shadows: readonly Shadow[],
   ) {
@@ -72,7 +78,10 @@ export class StateGroup {
     this.dead = first?.kind === "ohm";
     const on = first?.on ?? [];
     const state = this.dead ? deadBench(bench, on) : onBench(bench, on);
-    this.part = livePart(state, ends.flat());
+    // converters are no part of a dead boat, but what leads to them is still joined to the rest
+    const { inPlus, inMinus, outPlus, outMinus } = bench.numbers.converters;
+    const poles = this.dead ? [inPlus, inMinus, outPlus, outMinus].flatMap((side) => [...side]) : [];
+    this.part = livePart(state, [...ends.flat(), ...poles]);
     const at = (whole: number) => this.part.nodeOf[whole] ?? -1;
     this.plus = Int32Array.from(ends, ([plus]) => at(plus));
     this.minus = Int32Array.from(ends, ([, minus]) => at(minus));
@@ -91,8 +100,18 @@ export class StateGroup {
       from.push(at(shadow.from));
       to.push(at(shadow.to));
     });
-    const ohm = new Float64Array(from.length).fill(brokenOhm);
+    const off = new Set(
+      first?.kind === "ohm" ? first.lifted?.map((id) => rowNamed(bench.branchOf, id, "branch")) : [],
+    );
+    this.lifted = [
+      ...off,
+      ...shadows.flatMap(({ wire }, i) => (wire !== undefined && off.has(wire) ? [count + i] : [])),
+    ]
+      .map((row) => this.rowOf[row] ?? -1)
+      .filter((row) => row >= 0);
+    const ohm = new Float64Array(from.length).fill(Number.POSITIVE_INFINITY);
     ohm.set(branches.ohm);
+    for (const row of this.lifted) ohm[row] = brokenOhm;
     const network: NetworkNumbers = {
       ...this.part.numbers,
       branches: { from: Int32Array.from(from), to: Int32Array.from(to), ohm },
@@ -119,6 +138,8 @@ export class StateGroup {
     };
     this.start = new Float64Array(network.nodeCount);
     this.lambda = new Float64Array(network.nodeCount);
+    this.share = new Float64Array(probes.length).fill(1);
+    this.floating = new Uint8Array(probes.length);
     this.liveRows = [...this.part.branches];
     this.solver.solve(this.values);
     this.start.set(this.solver.nodeV);
@@ -148,7 +169,7 @@ export class StateGroup {
   ): boolean {
     draw(this.values, this.base, this.part);
     if (this.dead) this.solver.prepare(this.values);
-    else this.solver.solve(this.values);
+    else this.solver.solve(this.values, readableV);
     this.readAll(into);
     return this.solver.settled;
   }
@@ -179,7 +200,7 @@ export class StateGroup {
       // with the power off all there is comes from the meter, and follows it straight
       const nodeV = this.dead ? lambda.map((perA) => perA * ohmA) : this.solver.nodeV;
       const own = probe.kind === "current" ? (this.rowOf[this.branch[i] ?? 0] ?? -1) : -1;
-      const scale = this.slopeOfScale(probe, own, shown);
+      const scale = this.slopeOfScale(probe, own, shown) * (this.share[i] ?? 1);
       const across = (plus: Int32Array, minus: Int32Array, k: number) =>
         (lambda[plus[k] ?? 0] ?? 0) - (lambda[minus[k] ?? 0] ?? 0);
       let hot = 0;
@@ -220,16 +241,27 @@ export class StateGroup {
     const plus = this.plus[i] ?? 0;
     const minus = this.minus[i] ?? 0;
     if (this.dead) {
-      const perA = this.solver.influence(plus, minus, this.lambda);
-      return ohmScale((perA[plus] ?? 0) - (perA[minus] ?? 0) + pocketMeter.leadOhm.usual);
+      return toScale("ohm", this.solver.betweenOhm(plus, minus) + pocketMeter.leadOhm.usual);
     }
     const { nodeV } = this.solver;
     const v = (nodeV[plus] ?? 0) - (nodeV[minus] ?? 0);
     const branch = this.branch[i] ?? -1;
-    return branch < 0 ? v : v / (this.values.ohm[this.rowOf[branch] ?? 0] ?? 1);
+    if (branch >= 0) return v / (this.values.ohm[this.rowOf[branch] ?? 0] ?? 1);
+    const left = this.floats && shareLeft(this.floats, plus, minus, v);
+    this.floating[i] = left === undefined ? 0 : 1;
+    this.share[i] = left ?? 1;
+    return v * (left ?? 1);
   }
 
-  private slopeOfScale(probe: Probe, own: number, shown: number): number {
+  /** Voltages at points that float, by their rows: about the last prediction, and what the meter may pick up there [V]. */
+  guessed(tell: (row: number, sigmaV: number) => void): void {
+    this.floating.forEach((floating, i) => {
+      if (floating === 1)
+        tell(this.rows[i] ?? 0, this.share[i] === 0 ? pocketMeter.ghostV : readingLimits.mostWhenOffV);
+    });
+  }
+
+  private slopeOfScale(probe: Metered, own: number, shown: number): number {
     if (probe.kind === "ohm") return 1 / (ohmA * Math.exp(shown));
     return own < 0 ? 1 : 1 / (this.values.ohm[own] ?? 1);
   }
@@ -244,6 +276,9 @@ export class StateGroup {
     for (const [whole, extra] of extraOhm ?? [])
       if (at(whole) >= 0) values.ohm[at(whole)] = (base.ohm[at(whole)] ?? 0) + extra;
     for (const [whole, to] of ohm ?? []) if (at(whole) >= 0) values.ohm[at(whole)] = to;
+    const broken = !this.dead && [...(ohm ?? [])].some(([whole, to]) => to >= floatsOhm && at(whole) >= 0);
+    this.floats = broken ? afloat(this.solver.network, values) : undefined;
+    for (const row of this.lifted) values.ohm[row] = brokenOhm;
     if (!this.dead)
       for (const [source, by] of emfV ?? []) values.emfV[source] = Math.max(0, (base.emfV[source] ?? 0) + by);
     for (const [source, extra] of sourceExtraOhm ?? [])
@@ -258,47 +293,4 @@ export class StateGroup {
         : value * factor;
     }
   }
-}
-
-function onBench(bench: Bench, on: readonly string[]): NetworkNumbers {
-  for (const name of on) rowNamed(bench.gearOf, name, "piece of gear");
-  return { ...bench.numbers, loads: loadsWith(bench, on) };
-}
-
-/** Batteries apart, converters silent, gear as an ohmmeter sees it; what is behind an open switch is not there. */
-function deadBench(bench: Bench, on: readonly string[]): NetworkNumbers {
-  const { numbers, restingOhm } = bench;
-  const reached = new Set(on.map((name) => rowNamed(bench.gearOf, name, "piece of gear")));
-  const none = new Int32Array(0);
-  const nothing = new Float64Array(0);
-  return {
-    ...numbers,
-    sources: {
-      ...numbers.sources,
-      emfV: numbers.sources.emfV.map(() => 0),
-      ohm: numbers.sources.ohm.map(() => brokenOhm),
-    },
-    loads: {
-      ...numbers.loads,
-      law: numbers.loads.law.map(() => loadLaw.resistance),
-      value: restingOhm.map((ohm, row) => (reached.has(row) ? ohm : Number.POSITIVE_INFINITY)),
-    },
-    converters: {
-      inPlus: none,
-      inMinus: none,
-      outPlus: none,
-      outMinus: none,
-      outputV: nothing,
-      maxOutputA: nothing,
-      efficiency: nothing,
-      standbyW: nothing,
-      minInputV: nothing,
-    },
-  };
-}
-
-function rowNamed(rows: ReadonlyMap<string, number>, name: string, what: string): number {
-  const row = rows.get(name);
-  if (row === undefined) throw new RangeError(`a ${what} of the circuit is required, got ${name}`);
-  return row;
 }

@@ -15,10 +15,12 @@ export interface StateValues {
 
 /** Resistance behind a converter's output, and leak of every point: so small and so large that no reading shows them [Ω]. */
 const converterOhm = 1e-4;
-const leakS = 1e-10;
+const leakS = 1e-12;
 const maxIterations = 60;
 /** Newton's steps shrink by the square: after one this small the next would be under rounding. */
 const closeV = 1e-8;
+/** After one this small it would be under a microvolt: enough for what a meter reads. */
+export const readableV = 1e-4;
 
 /** Piece of its curve a load is on: its law above the knee, a resistance under it, nothing backwards. */
 const piece = { law: 0, resistance: 1, none: 2 } as const;
@@ -101,8 +103,11 @@ export class StateSolver {
     this.returns = new Uint8Array(count);
   }
 
-  /** Voltages of every point against the reference of its part of the circuit, in `nodeV`. Starts from the last solution. */
-  solve(values: StateValues): Float64Array {
+  /**
+   * Voltages of every point against the reference of its part of the circuit, in `nodeV`. Starts from the last solution.
+   * @param enoughV Newton step it rests after.
+   */
+  solve(values: StateValues, enoughV = closeV): Float64Array {
     const { x, right } = this;
     this.settled = false;
     for (let round = 0; round < maxIterations; round++) {
@@ -115,7 +120,7 @@ export class StateSolver {
         x[u] = right[u] as number;
       }
       const changed = this.followConverters(values);
-      if (!this.followLoads() && !changed && moved < closeV) {
+      if (!this.followLoads() && !changed && moved < enoughV) {
         this.settled = true;
         break;
       }
@@ -168,6 +173,13 @@ export class StateSolver {
       into[node] = u < 0 ? 0 : (this.right[u] as number);
     }
     return into;
+  }
+
+  /** Resistance between two points, about the last solution [Ω]. */
+  betweenOhm(plus: number, minus: number): number {
+    this.right.fill(0);
+    this.push(plus, minus, 1);
+    return this.matrix.square(this.right);
   }
 
   /** What load i would take more at this voltage for one unit more of its value [A per W, A or Ω]. */

@@ -57,15 +57,20 @@ export function readHours(text: string): QuantityResult<{ readonly fromH: number
   return fromH < toH ? good({ fromH, toH }) : bad("order", text, kind);
 }
 
-/** What a meter shows: volts, amperes or ohms. */
+/** What a meter shows: volts, amperes or ohms; or what is printed on a fuse. */
 export interface Shown {
-  readonly kind: "voltage" | "current" | "ohm";
+  readonly kind: "voltage" | "current" | "ohm" | "marking";
   /** V, A or Ω. An ohmmeter that shows nothing (`open`): Infinity. */
   readonly value: number;
 }
 
-/** Reads what a meter shows, as its unit says: `12.31 V`, `-0.02 V`, `0.4 A`, `0.3 Ω`, or `open` for an ohmmeter that shows no end. */
+/** Reads what a meter shows, as its unit says: `12.31 V`, `-0.02 V`, `0.4 A`, `0.3 Ω`, or `open` for an ohmmeter that shows no end; `marked 10 A` is read off a fuse. */
 export function readShown(text: string): QuantityResult<Shown> {
+  const marking = /^\s*marked\s+(.*)$/s.exec(text)?.[1];
+  if (marking !== undefined) {
+    const read = readQuantity(marking, "current");
+    return read.ok ? good({ kind: "marking", value: read.value.value }) : read;
+  }
   if (text.trim() === "open") return good({ kind: "ohm", value: Number.POSITIVE_INFINITY });
   const tries = [
     ["voltage", "voltage"],

@@ -38,6 +38,8 @@ export const pocketMeter = {
   leadOhm: { usual: 0.2, most: 0.5 },
   /** Input resistance on the voltage ranges [Ω]. */
   inputOhm: 1e7,
+  /** What it shows between points that nothing joins to a supply, as a standard deviation [V]. */
+  ghostV: 1e-3,
 } as const satisfies Sourced & { readonly ranges: readonly MeterRange[] };
 
 /** What a reading must show at least or at most, whatever the boat: limits of the trade. */

@@ -96,14 +96,16 @@ export function noteEdits(step: string, { nowMin, note, photos = [] }: Said): Ed
 
 /** A reading taken now. @throws RangeError if its value is not a number. */
 export function readingEdits(reading: TakenReading, nowMin: number): Edit[] {
-  const { kind, value, at, against, withOn, meter, step, note } = reading;
+  const { kind, value, at, against, withOn, lifted = [], meter, step, note } = reading;
   if (Number.isNaN(value)) throw new RangeError("a reading must have a value, got NaN");
   const unit = unitOf[kind];
-  const shows = value === Number.POSITIVE_INFINITY ? "open" : writeQuantity(value, unit);
+  const written = value === Number.POSITIVE_INFINITY ? "open" : writeQuantity(value, unit);
+  const shows = kind === "marking" ? `marked ${written}` : written;
   const fields = [
     `at: ${keyText(at)}`,
     ...(against === undefined ? [] : [`against: ${keyText(against)}`]),
     ...(withOn.length === 0 ? [] : [`on: ${listText(withOn)}`]),
+    ...(lifted.length === 0 ? [] : [`lifted: ${listText(lifted)}`]),
     `shows: ${shows}`,
     ...(meter === undefined
       ? []
@@ -115,7 +117,7 @@ export function readingEdits(reading: TakenReading, nowMin: number): Edit[] {
   return [{ edit: "add", kind: "reading", name: "", as: `{${fields.join(", ")}}` }];
 }
 
-const unitOf = { voltage: "V", current: "A", ohm: "Ω" } as const;
+const unitOf = { voltage: "V", current: "A", ohm: "Ω", marking: "A" } as const;
 
 /** Ends the project in hand: all that is dated up to now becomes its own, and the next starts from what was built. */
 export function finishEdits(name: string, nowMin: number, note?: string): Edit[] {

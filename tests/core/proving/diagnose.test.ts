@@ -99,6 +99,17 @@ describe("readings that cannot be", () => {
     expect(faults).toBeUndefined();
   });
 
+  test("a marking is no reading of a point that is no fuse, and a wire taken off must be one of the plan", () => {
+    const { judged } = diagnose(figures, circuit, [
+      taken("helm / lamps / switch", "", 5, [], { kind: "marking" }),
+      taken("helm / lamps +", "helm -", 5, ["coaming lamp"], { kind: "ohm", lifted: ["aft trunk / out"] }),
+    ]);
+    expect(judged.map(({ unplaced }) => unplaced)).toEqual([
+      { why: "no such branch", name: "helm / lamps / switch" },
+      { why: "no such branch", name: "aft trunk / out" },
+    ]);
+  });
+
   test("no readings: nothing is claimed", () => {
     expect(diagnose(figures, circuit, [])).toEqual({ judged: [], next: [], changes: [] });
   });

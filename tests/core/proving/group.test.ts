@@ -4,7 +4,7 @@ import { workOut } from "../../../src/core/figures.js";
 import { readPlan } from "../../../src/core/plan/read.js";
 import { benchOf } from "../../../src/core/proving/bench-network.js";
 import { type Change, noChange } from "../../../src/core/proving/change.js";
-import type { Probe } from "../../../src/core/proving/probe.js";
+import type { Metered } from "../../../src/core/proving/probe.js";
 import { spreadOf } from "../../../src/core/proving/spread.js";
 import { keysOf, StateGroup } from "../../../src/core/proving/state-group.js";
 
@@ -24,13 +24,13 @@ describe.each(["tender", "utility", "launch"])("%s", (name) => {
   test("all on: the same voltages and currents as the solver's own", () => {
     const { topology } = circuit;
     const gear = topology.gear.filter(({ id }) => on.includes(id));
-    const probes: Probe[] = gear.map(({ plus, minus }) => ({
+    const probes: Metered[] = gear.map(({ plus, minus }) => ({
       kind: "voltage",
       at: topology.nodes[plus] ?? "",
       against: topology.nodes[minus] ?? "",
       on,
     }));
-    const branches = topology.branches.map(({ id }): Probe => ({ kind: "current", at: id, on }));
+    const branches = topology.branches.map(({ id }): Metered => ({ kind: "current", at: id, on }));
     const all = [...probes, ...branches];
     const group = new StateGroup(
       { ...bench, numbers: bench.numbers },
@@ -54,7 +54,7 @@ describe.each(["tender", "utility", "launch"])("%s", (name) => {
   test("slopes are those of small differences", () => {
     const { topology } = circuit;
     const some = topology.gear.filter(({ id }) => on.includes(id)).slice(-3);
-    const probes: Probe[] = some.flatMap(({ id, plus, minus }): Probe[] => [
+    const probes: Metered[] = some.flatMap(({ id, plus, minus }): Metered[] => [
       { kind: "voltage", at: topology.nodes[plus] ?? "", against: topology.nodes[minus] ?? "", on: [id] },
     ]);
     for (const probe of probes) {

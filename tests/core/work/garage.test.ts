@@ -195,6 +195,8 @@ test("a note and a reading go in as they were said", () => {
       30_000_000,
     ),
     ...readingEdits({ kind: "ohm", at: "a, b", withOn: [], value: Number.POSITIVE_INFINITY }, 30_000_000),
+    ...readingEdits({ kind: "ohm", at: "a", withOn: [], lifted: ["trunk / out"], value: 0.3 }, 30_000_000),
+    ...readingEdits({ kind: "marking", at: "helm / lamps / fuse", withOn: [], value: 7.5 }, 30_000_000),
   ]);
   const { work } = sound(text).plan;
   expect(work.notes[0]?.note).toBe("frame at 790 mm");
@@ -209,6 +211,8 @@ test("a note and a reading go in as they were said", () => {
       when: "2027-01-15 08:00",
     },
     { kind: "ohm", at: "a, b", withOn: [], value: Number.POSITIVE_INFINITY, when: "2027-01-15 08:00" },
+    { kind: "ohm", at: "a", withOn: [], lifted: ["trunk / out"], value: 0.3, when: "2027-01-15 08:00" },
+    { kind: "marking", at: "helm / lamps / fuse", withOn: [], value: 7.5, when: "2027-01-15 08:00" },
   ]);
   expect(noteEdits("x", { nowMin: 0, note: " " })).toEqual([]);
   expect(() => readingEdits({ kind: "ohm", at: "a", withOn: [], value: Number.NaN }, 0)).toThrow(RangeError);

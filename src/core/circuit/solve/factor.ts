@@ -15,6 +15,8 @@ export interface Factor {
   factor(): number;
   /** Solves A · x = b in place of b, rows in order of elimination. */
   solve(x: Float64Array): void;
+  /** b · A⁻¹ · b of a symmetric A: with A = L·D·Lᵀ half a solve tells it. Leaves b all zero. */
+  square(b: Float64Array): number;
 }
 
 /** Room for the numbers on `pattern`. */
@@ -113,5 +115,20 @@ export function sparseFactor({ size, start, row }: FillPattern): Factor {
     }
   };
 
-  return { values, entry, factor, solve };
+  const square = (b: Float64Array): number => {
+    let sum = 0;
+    for (let k = 0; k < size; k++) {
+      const bk = b[k] as number;
+      if (bk === 0) continue;
+      for (let t = start[k] as number; t < (start[k + 1] as number); t++) {
+        const r = row[t] as number;
+        b[r] = (b[r] as number) - (lower[t] as number) * bk;
+      }
+      sum += (bk * bk) / (values[k] as number);
+      b[k] = 0;
+    }
+    return sum;
+  };
+
+  return { values, entry, factor, solve, square };
 }

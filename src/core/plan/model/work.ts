@@ -49,13 +49,16 @@ export interface MeterError {
 
 /** A reading taken. Where there are two probes, `at` is the plus probe and `against` the other. */
 export interface TakenReading {
-  readonly kind: "voltage" | "current" | "ohm";
-  /** Point of the circuit, `helm / lamps +`; for a current the branch, `helm / lamps / fuse`. */
+  /** `marking`: what is printed on a fuse or breaker, read by eye. */
+  readonly kind: "voltage" | "current" | "ohm" | "marking";
+  /** Point of the circuit, `helm / lamps +`; for a current the branch, for a marking the device, `helm / lamps / fuse`. */
   readonly at: string;
   readonly against?: string;
   /** Gear that was on. */
   readonly withOn: readonly string[];
-  /** V, A or Ω. An ohmmeter that shows no end: Infinity. */
+  /** Wires, by their stretches of the circuit, that were taken off at their end towards the supply. */
+  readonly lifted?: readonly string[];
+  /** V, A or Ω; of a marking A. An ohmmeter that shows no end: Infinity. */
   readonly value: number;
   readonly meter?: MeterError;
   /** Step or test it was taken for, `prove / helm / lamps`. */

@@ -42,7 +42,7 @@ function forms(kind: QuantityKind): string {
     case "hours of a day":
       return "\\d{1,2}:[0-5]\\d( to | ?[–-] ?)\\d{1,2}:[0-5]\\d";
     case "reading":
-      return `([-−]?(${plain("voltage")}|${plain("current")})|${plain("resistance")}|open)`;
+      return `([-−]?(${plain("voltage")}|${plain("current")})|${plain("resistance")}|open|marked ${plain("current")})`;
     case "age":
       return plain("time");
     default:

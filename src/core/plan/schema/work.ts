@@ -59,10 +59,15 @@ export const readingKeys = fields("a reading", {
   at: required("at", text, "Point at the plus probe, `helm / lamps +`; of a current the branch it flows in."),
   against: optional("against", text, "Point at the other probe."),
   withOn: otherwise("on", names, [], "Gear that was on."),
+  lifted: optional(
+    "lifted",
+    names,
+    "Wires taken off at their end towards the supply, by their stretch of the circuit.",
+  ),
   shown: required(
     "shows",
     shown,
-    "What the meter showed: volts, amperes or ohms; `open` for no end of ohms.",
+    "What the meter showed: volts, amperes or ohms; `open` for no end of ohms. What is printed on a fuse: `marked 10 A`.",
   ),
   meter: optional("meter", meterKeys, "How far the meter may be off, by its leaflet."),
   step: optional("step", text, "Step it was taken for."),
@@ -87,8 +92,8 @@ const reading: Shape<TakenReading> = refine(readingKeys, ({ shown: read, meter, 
     ...(meter === undefined ? {} : { meter: { share: meter.share, fixed: bad ? 0 : (fixed?.value ?? 0) } }),
   };
 });
-const unitOf = { voltage: "voltage", current: "current", ohm: "resistance" } as const;
-const exampleOfError = { voltage: "0.02 V", current: "0.05 A", ohm: "0.3 Ω" } as const;
+const unitOf = { voltage: "voltage", current: "current", ohm: "resistance", marking: "current" } as const;
+const exampleOfError = { voltage: "0.02 V", current: "0.05 A", ohm: "0.3 Ω", marking: "0 A" } as const;
 const readings: Shape<readonly TakenReading[]> = shared("readings", listOf(reading));
 
 const days = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"] as const;

@@ -1,7 +1,7 @@
 import { readingLimits } from "../../reference/meters.js";
 import type { Bench } from "../bench-network.js";
 import type { ProvingInput } from "../input.js";
-import { farthest, polesOf, postsOf } from "./places.js";
+import { farthest, polesOf, postsOf, supplyPoles } from "./places.js";
 import type { SheetSection, SheetTest } from "./types.js";
 
 /** What is proven with the batteries apart, before anything is live. Bands are filled in later. */
@@ -57,12 +57,4 @@ export function deadSections(bench: Bench, { plan, paths }: ProvingInput): Sheet
     { ...about, id: "continuity", kind: "continuity", tests: continuity },
     { ...about, id: "polarity", kind: "polarity", tests: polarity },
   ];
-}
-
-/** Plus and minus of a battery, or of the output of a converter. */
-function supplyPoles(bench: Bench, supply: string): readonly [string, string] {
-  const { topology } = bench;
-  const converter = topology.converters.find(({ id }) => id === supply);
-  if (!converter) return postsOf(bench, supply);
-  return [topology.nodes[converter.outPlus] ?? "", topology.nodes[converter.outMinus] ?? ""];
 }

@@ -3,7 +3,7 @@ import { gearRoleFacts } from "../../reference/gear-roles.js";
 import { readingLimits } from "../../reference/meters.js";
 import type { Bench } from "../bench-network.js";
 import type { ProvingInput } from "../input.js";
-import { farthest, guardsOf, polesOf, postsOf, statesOf } from "./places.js";
+import { farthest, guardsOf, polesOf, postsOf, statesOf, supplyPoles } from "./places.js";
 import type { SheetSection, SheetTest } from "./types.js";
 
 /** What is proven at each battery once it is connected, everything off. */
@@ -78,7 +78,14 @@ export function waySections(bench: Bench, input: ProvingInput): SheetSection[] {
 }
 
 function ratingTest(id: string, device: string, ratingA: number): SheetTest {
-  return { id: `${id} / rating / ${device}`, test: "rating", at: device, ratingA, stop: "not that rating" };
+  return {
+    id: `${id} / rating / ${device}`,
+    test: "rating",
+    at: device,
+    probe: { kind: "marking", at: device, on: [] },
+    ratingA,
+    stop: "not that rating",
+  };
 }
 
 /** The switch off: nothing arrives. On, with gear that has a switch of its own still off: the whole voltage arrives, the right way round. */
@@ -136,7 +143,7 @@ function stateTests(
 ): SheetTest[] {
   const { plan, paths } = input;
   const { battery = "" } = plan.circuits.get(circuit) ?? {};
-  const [postPlus, postMinus] = supplyOf(bench, plan, circuit);
+  const [postPlus, postMinus] = supplyPoles(bench, plan.circuits.get(circuit)?.supply ?? "");
   const setting = settingFor(plan, battery);
   const fuse = guardsOf(input, on[0] ?? "").at(-1);
   const meteredAt = bench.branchOf.has(fuse?.id ?? "") ? fuse?.id : `${on[0]} / lead / out`;
@@ -186,14 +193,6 @@ function stateTests(
     ];
   });
   return [...current, ...voltages];
-}
-
-function supplyOf(bench: Bench, plan: CompletePlan, circuit: string): readonly [string, string] {
-  const { supply = "" } = plan.circuits.get(circuit) ?? {};
-  const { topology } = bench;
-  const converter = topology.converters.find(({ id }) => id === supply);
-  if (!converter) return postsOf(bench, supply);
-  return [topology.nodes[converter.outPlus] ?? "", topology.nodes[converter.outMinus] ?? ""];
 }
 
 function panelsOf(plan: CompletePlan, battery: string): string[] {

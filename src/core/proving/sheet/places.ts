@@ -20,6 +20,14 @@ export function postsOf({ topology }: Bench, battery: string): readonly [plus: s
   return [topology.nodes[source?.plus ?? 0] ?? "", topology.nodes[source?.minus ?? 0] ?? ""];
 }
 
+/** Plus and minus of what feeds a circuit: a battery's posts, or the output of a converter. */
+export function supplyPoles(bench: Bench, supply: string): readonly [plus: string, minus: string] {
+  const { topology } = bench;
+  const converter = topology.converters.find(({ id }) => id === supply);
+  if (!converter) return postsOf(bench, supply);
+  return [topology.nodes[converter.outPlus] ?? "", topology.nodes[converter.outMinus] ?? ""];
+}
+
 /** Fuses and breakers of a piece of gear's own circuit, nearest the supply first: mains guard more than it. */
 export function guardsOf(
   { protection, paths }: Pick<ProvingInput, "protection" | "paths">,

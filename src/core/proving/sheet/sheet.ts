@@ -34,11 +34,12 @@ export function testSheet(bench: Bench, input: ProvingInput, sampling: Sampling 
       const band = bandOf.get(test.id);
       if (!band || !test.probe) return test;
       const most = Math.max(Math.abs(band.low), Math.abs(band.high));
-      const setting = test.setting ?? rangeFor(test.probe.kind, most)?.key;
+      const { kind } = test.probe;
+      const setting = test.setting ?? (kind === "marking" ? undefined : rangeFor(kind, most)?.key);
       return { ...test, band, ...(setting === undefined ? {} : { setting }) };
     }),
   }));
 }
 
-const wantsBand = ({ probe, leastOhm, mostV }: SheetTest) =>
-  probe !== undefined && leastOhm === undefined && mostV === undefined;
+const wantsBand = ({ probe, leastOhm, mostV, ratingA }: SheetTest) =>
+  probe !== undefined && leastOhm === undefined && mostV === undefined && ratingA === undefined;

@@ -31,12 +31,26 @@ export function placeReading(bench: Bench, plan: CompletePlan, taken: TakenReadi
   return { reading: meter === undefined ? { probe, value } : { probe, value, meter } };
 }
 
-function probeOf(bench: Bench, { kind, at, against }: TakenReading, on: readonly string[]): Probe | Unplaced {
+function probeOf(
+  bench: Bench,
+  { kind, at, against, lifted = [] }: TakenReading,
+  on: readonly string[],
+): Probe | Unplaced {
+  if (kind === "marking") {
+    const device = [at, `${at} / fuse`, `${at} / main`].find(
+      (id) => bench.parts[bench.branchOf.get(id) ?? -1]?.[0]?.kind === "protection",
+    );
+    return device === undefined ? { why: "no such branch", name: at } : { kind, at: device, on: [] };
+  }
   if (kind === "current") {
     const branch = [at, `${at} / fuse`, `${at} / switch`].find((id) => bench.branchOf.has(id));
     return branch === undefined ? { why: "no such branch", name: at } : { kind, at: branch, on };
   }
   if (against === undefined) return { why: "second point missing" };
   for (const name of [at, against]) if (!bench.nodeOf.has(name)) return { why: "no such point", name };
-  return at === against ? { why: "same point twice" } : { kind, at, against, on };
+  if (at === against) return { why: "same point twice" };
+  if (kind === "voltage") return { kind, at, against, on };
+  const unknown = lifted.find((id) => !bench.branchOf.has(id));
+  if (unknown !== undefined) return { why: "no such branch", name: unknown };
+  return lifted.length === 0 ? { kind, at, against, on } : { kind, at, against, on, lifted };
 }

@@ -3,11 +3,11 @@ import type { TakenReading } from "../../plan/model/work.js";
 import { readingLimits } from "../../reference/meters.js";
 import { tolerances } from "../../reference/tolerances.js";
 import type { Bench } from "../bench-network.js";
+import { fromScale, toScale, unitsPerScale } from "../meter-error.js";
 import { probeKey } from "../probe.js";
 import { type Reading, ReadingModel } from "../reading-model.js";
 import { polePairs } from "../shadows.js";
 import { type Spread, spreadOf } from "../spread.js";
-import { ohmScale } from "../state-group.js";
 import { placeReading } from "./adapt.js";
 import { restingReadings } from "./resting.js";
 
@@ -85,14 +85,14 @@ function changeOf(
   before: Before,
 ): Change {
   const { reading } = now;
-  const isOhm = reading.probe.kind === "ohm";
+  const { kind } = reading.probe;
   const model = new ReadingModel(bench, spread, [reading], polePairs(bench).shadows);
   const sound = model.predict({}, "all");
   const followV = rests.reduce(
     (sum, [source, byV]) => sum + byV * (sound.perUnit.get(model.keys.emf + source)?.[0] ?? 0),
     0,
   );
-  const was = isOhm ? ohmScale(before.reading.value) : before.reading.value;
+  const was = toScale(kind, before.reading.value);
   const onScale = (model.measured[0] ?? 0) - was - followV;
   const sigma = Math.SQRT2 * Math.sqrt(sound.covariance[0] ?? 0);
   const shown = (sound.shown[0] ?? 0) + onScale;
@@ -100,10 +100,10 @@ function changeOf(
     now: now.taken,
     before: before.taken,
     project: before.project,
-    change: isOhm ? reading.value - before.reading.value : onScale,
-    sigma: isOhm ? sigma * (1 + Math.abs(reading.value)) : sigma,
+    change: kind === "voltage" || kind === "current" ? onScale : reading.value - before.reading.value,
+    sigma: sigma * unitsPerScale(kind, reading.value),
     changed: Math.abs(onScale) > readingLimits.contradictionSigmas * sigma,
-    reading: { ...reading, value: isOhm ? Math.expm1(shown) : shown },
+    reading: { ...reading, value: fromScale(kind, shown) },
   };
 }
 

@@ -4,7 +4,7 @@ import type { TakenReading } from "../../plan/model/work.js";
 import { readingLimits } from "../../reference/meters.js";
 import { type Band, bandsOf } from "../bands.js";
 import { type Bench, benchOf } from "../bench-network.js";
-import { meterSigma, ohmSigma } from "../meter-error.js";
+import { sigmaOf } from "../meter-error.js";
 import { probeKey } from "../probe.js";
 import type { Reading } from "../reading-model.js";
 import { placeReading, type Unplaced } from "./adapt.js";
@@ -94,11 +94,7 @@ function withMeter({ expected, low, high }: Band, reading: Reading): Band {
   return { expected, low: Math.max(least, low - wide(low)), high: high + wide(high) };
 }
 
-function sigmaAt({ probe, meter }: Reading, value: number): number {
-  return probe.kind === "ohm"
-    ? ohmSigma(value, meter) * (1 + Math.abs(value))
-    : meterSigma(probe.kind, value, meter);
-}
+const sigmaAt = ({ probe, meter }: Reading, value: number) => sigmaOf(probe.kind, value, meter);
 
 function against({ low, high }: Band, value: number): Verdict {
   if (value < low) return "low";
@@ -108,6 +104,7 @@ function against({ low, high }: Band, value: number): Verdict {
 /** No boat shows more than its batteries on charge in a row, less than no ohms, or a current no battery of it can drive. */
 function possible({ numbers, plan }: Bench, { probe, value }: Reading): boolean {
   if (probe.kind === "ohm") return value >= 0;
+  if (probe.kind === "marking") return value > 0 && Number.isFinite(value);
   if (probe.kind === "current") {
     const most = plan.batteries.reduce((sum, { shortCircuitA }) => sum + shortCircuitA, 0);
     return Math.abs(value) <= most;

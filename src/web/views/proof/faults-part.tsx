@@ -5,8 +5,8 @@ import type { JudgedReading } from "../../../core/proving/taken/judge.js";
 import {
   bandWords,
   changeSentence,
+  nextWords,
   probabilityWords,
-  probeWords,
   readingWords,
   suspectSentence,
   suspectsShown,
@@ -79,7 +79,7 @@ function Next({ next, ranked }: { next: readonly NextReading[]; ranked: boolean 
   return (
     <section className="next-reading">
       <h3>{words.next}</h3>
-      <p lang="en">{probeWords(first.probe)}</p>
+      <p lang="en">{nextWords(first)}</p>
       {!readOnly && (
         <WrittenField
           label={words.meterShowsNow}
@@ -90,7 +90,7 @@ function Next({ next, ranked }: { next: readonly NextReading[]; ranked: boolean 
       )}
       {others.length > 0 && (
         <p className="hint" lang="en">
-          {words.orElse} {others.map(({ probe }) => probeWords(probe)).join("; ")}
+          {words.orElse} {others.map(nextWords).join("; ")}
         </p>
       )}
     </section>

@@ -89,10 +89,11 @@ function Test({ test, section }: { test: SheetTest; section: SheetSection }) {
 function lastOf({ work }: Plan, probe: Probe): TakenReading | undefined {
   const on = [...probe.on].sort().join("|");
   return work.readings.findLast(
-    ({ kind, at, against, withOn }) =>
+    ({ kind, at, against, withOn, lifted = [] }) =>
       kind === probe.kind &&
       at === probe.at &&
-      (probe.kind === "current" || against === probe.against) &&
+      (!("against" in probe) || against === probe.against) &&
+      lifted.length === 0 &&
       [...withOn].sort().join("|") === on,
   );
 }

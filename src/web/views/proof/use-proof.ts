@@ -29,7 +29,7 @@ export function useProof(ask: Asked): ForemanOutcome | undefined {
   return outcome;
 }
 
-const unitOf = { voltage: "V", current: "A", ohm: "Ω" } as const;
+const unitOf = { voltage: "V", current: "A", ohm: "Ω", marking: "A" } as const;
 
 /** Puts a reading on record as typed: a bare number is in the unit of its kind. Answers why it can't be taken. */
 export function useTakeReading(): (probe: Probe, typed: string, step?: string) => string | undefined {
@@ -39,15 +39,16 @@ export function useTakeReading(): (probe: Probe, typed: string, step?: string) =
     const plain = /^[+-]?\d+([.,]\d+)?$/.test(typed)
       ? `${typed.replace(",", ".")} ${unitOf[probe.kind]}`
       : typed;
-    const read = readShown(plain);
+    const read = readShown(probe.kind === "marking" && !/^\s*marked/.test(plain) ? `marked ${plain}` : plain);
     if (!read.ok) return words.proof.notAReading(unitOf[probe.kind]);
     if (read.value.kind !== probe.kind) return words.proof.otherKind(unitOf[probe.kind]);
     const edits = readingEdits(
       {
         kind: probe.kind,
         at: probe.at,
-        ...(probe.kind === "current" ? {} : { against: probe.against }),
+        ...("against" in probe ? { against: probe.against } : {}),
         withOn: probe.on,
+        ...(probe.kind === "ohm" && probe.lifted ? { lifted: probe.lifted } : {}),
         value: read.value.value,
         ...(step === undefined ? {} : { step }),
       },

@@ -47,6 +47,33 @@ describe("factors", () => {
     expect(Math.max(...error)).toBeLessThan(1e-12);
   });
 
+  test("b · A⁻¹ · b of a symmetric matrix is what a whole solve gives, and leaves b empty", () => {
+    const { rows, columns, off } = randomSystem(7, 60, 90);
+    const pattern = fillPattern(60, rows, columns);
+    const matrix = sparseFactor(pattern);
+    const place = (i: number): number => Number(pattern.place[i]);
+    const add = (r: number, c: number, value: number): void => {
+      const at = matrix.entry(place(r), place(c));
+      matrix.values[at] = Number(matrix.values[at]) + value;
+    };
+    for (let i = 0; i < 60; i++) add(i, i, 91);
+    for (const [k, value] of off.entries()) {
+      const [r, c] = [Number(rows[k]), Number(columns[k])];
+      if (r === c) continue;
+      add(r, c, value);
+      add(c, r, value);
+    }
+    expect(matrix.factor()).toBe(0);
+    const b = new Float64Array(60);
+    b[place(3)] = 1;
+    b[place(41)] = -1;
+    const solved = b.slice();
+    matrix.solve(solved);
+    const whole = b.reduce((sum, value, i) => sum + value * Number(solved[i]), 0);
+    expect(Math.abs(matrix.square(b) / whole - 1)).toBeLessThan(1e-12);
+    expect(b.every((value) => value === 0)).toBe(true);
+  });
+
   test("a singular matrix is told, not divided by", () => {
     const matrix = sparseFactor(fillPattern(2, Int32Array.of(0), Int32Array.of(1)));
     matrix.values.fill(1);
