@@ -1,5 +1,4 @@
 import { type WorkedOut, workOut } from "../core/figures.js";
-import { workOutWhole } from "../core/layout-figures.js";
 import type { Plan } from "../core/plan/model/plan.js";
 import { readPlanBytes } from "../core/plan/read.js";
 import type { PlanDocument } from "../core/plan/source/open.js";
@@ -28,13 +27,7 @@ export function loadPlan(path: string): LoadedPlan {
   );
 }
 
-/** Reads a plan and works everything out: the electrics, and what is cut, drilled and bought; findings of both. */
-export function loadWhole(path: string): LoadedPlan & ReturnType<typeof workOutWhole> {
-  const loaded = loadPlan(path);
-  return { ...loaded, ...workOutWhole(loaded.plan) };
-}
-
-/** Reads a plan and works the electrics out. */
+/** Reads a plan and works the electrics out: all that a command needs which leaves hull, boxes and parts alone. */
 export function loadFigures(path: string): LoadedPlan & WorkedOut {
   const loaded = loadPlan(path);
   return { ...loaded, ...workOut(loaded.plan) };

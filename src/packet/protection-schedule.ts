@@ -26,17 +26,19 @@ export function protectionSchedule(figures: Figures, shows: Shows, paper: Paper)
   const interrupting = interruptingByDevice(figures);
   const rows = figures.protection.map(
     (device): Row => ({
-      cells: [
-        { words: [{ text: device.id, weight: "semibold" }] },
-        ratingCell(device),
-        { words: [{ text: device.device, maxLines: 2 }] },
-        loadCell(device),
-        weakestCell(device),
-        `${threeDigits(device.shortAtDeviceA)} / ${threeDigits(device.shortAtFarEndA)}`,
-        interruptingCell(interrupting.get(device.id), device),
-        { words: conditionLines(device.conditions, shows) },
-        othersCell(device),
-      ],
+      cells: device.spare
+        ? spareCells(device)
+        : [
+            { words: [{ text: device.id, weight: "semibold" }] },
+            ratingCell(device),
+            { words: [{ text: device.device, maxLines: 2 }] },
+            loadCell(device),
+            weakestCell(device),
+            `${threeDigits(device.shortAtDeviceA)} / ${threeDigits(device.shortAtFarEndA)}`,
+            interruptingCell(interrupting.get(device.id), device),
+            { words: conditionLines(device.conditions, shows) },
+            othersCell(device),
+          ],
     }),
   );
   const widthMm = paper.right - paper.left;
@@ -46,6 +48,22 @@ export function protectionSchedule(figures: Figures, shows: Shows, paper: Paper)
     subtitle: counted(figures.protection.length, "fuse or breaker", "fuses and breakers"),
     pages: flow([intro, space(2), ...table(columns, rows, widthMm)], paper),
   };
+}
+
+/** A way on which nothing hangs yet has no fuse to be fitted, and nothing to judge one by. */
+function spareCells({ id, device }: ProtectionFigures): Cell[] {
+  const none: Cell = { words: [{ text: "–", ...quiet }] };
+  return [
+    { words: [{ text: id, weight: "semibold" }] },
+    { words: [{ text: "none yet", ...quiet }] },
+    { words: [{ text: device, maxLines: 2 }] },
+    none,
+    { words: [{ text: "spare: nothing hangs on it", ...quiet, maxLines: 2 }] },
+    none,
+    none,
+    { words: [{ text: "Fit a fuse when something does; then it is judged.", ...quiet, maxLines: 3 }] },
+    none,
+  ];
 }
 
 const quiet = { sizePt: 9.5, colour: "soft" } as const;

@@ -11,7 +11,7 @@ import { faceWords } from "../../words/template-words.js";
 import { readArguments } from "../arguments.js";
 import { writeWhole } from "../files.js";
 import { layoutFindingLines } from "../layout-findings.js";
-import { loadWhole } from "../load.js";
+import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
 import { type Column, textTable } from "../table.js";

@@ -2,7 +2,7 @@ import { findingsJson } from "../../core/figures-json.js";
 import { type PlanChanges, planChanges } from "../../core/working/plan-changes.js";
 import { type ChangesTold, type ChangeTopic, changesTold } from "../../words/changes-told.js";
 import { readArguments } from "../arguments.js";
-import { loadWhole } from "../load.js";
+import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
 import { type Column, textTable } from "../table.js";

@@ -9,7 +9,7 @@ import { ruleText } from "../../words/rules.js";
 import { sourceWords } from "../../words/source-words.js";
 import { readArguments } from "../arguments.js";
 import { ledgerLines } from "../ledger.js";
-import { loadWhole } from "../load.js";
+import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
 import { exit } from "../problem.js";
 import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";

@@ -4,7 +4,7 @@ import { flagColumns, flagRows, planTable } from "../../packet/files/tables.js";
 import { cutSourceWords, cutWords, moneyWords, proofWords, wireWords } from "../../words/layout-words.js";
 import { readArguments } from "../arguments.js";
 import { layoutFindingLines } from "../layout-findings.js";
-import { loadWhole } from "../load.js";
+import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
 import { exit } from "../problem.js";
 import { type Column, textTable } from "../table.js";

@@ -5,7 +5,7 @@ import { amps, hours, lengthWords, percent, sizeWords, volts, watts } from "../.
 import { sizeReason } from "../../words/size-reasons.js";
 import { readArguments } from "../arguments.js";
 import { ledgerLines } from "../ledger.js";
-import { loadWhole } from "../load.js";
+import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
 import { type Column, textTable } from "../table.js";
@@ -127,11 +127,11 @@ function sizeLines({ sizes, plan }: Figures, screen: Terminal): string[] {
 function protectionLines({ protection }: Figures, screen: Terminal): string[] {
   const rows = protection.map((device) => [
     device.id,
-    amps(device.ratingA),
-    device.fixedByOwner ? "yours" : "worked out",
+    device.spare ? "none yet" : amps(device.ratingA),
+    device.spare ? "spare" : device.fixedByOwner ? "yours" : "worked out",
     amps(device.loadA),
     device.weakest ? `${device.weakest.sizeKey}, ${amps(device.weakest.allowedA)}` : "",
-    device.conditions
+    (device.spare ? [] : device.conditions)
       .flatMap(({ condition, state }) =>
         state === "holds" ? [] : [state === "fails" ? condition : `${condition}?`],
       )

@@ -13,7 +13,7 @@ import {
 import { decimals, lengthWords } from "../../words/numbers.js";
 import { readArguments } from "../arguments.js";
 import { layoutFindingLines } from "../layout-findings.js";
-import { loadWhole } from "../load.js";
+import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
 import { exit } from "../problem.js";
 import { type Column, textTable } from "../table.js";

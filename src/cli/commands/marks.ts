@@ -17,7 +17,7 @@ import { ordinal } from "../../words/numbers.js";
 import { readArguments } from "../arguments.js";
 import { holesJson, holeTables } from "../hole-tables.js";
 import { layoutFindingLines } from "../layout-findings.js";
-import { loadWhole } from "../load.js";
+import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
 import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";

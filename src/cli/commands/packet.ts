@@ -3,7 +3,7 @@ import { shortScopes } from "../../packet/short-scopes.js";
 import { readArguments } from "../arguments.js";
 import { writeWhole } from "../files.js";
 import { houseFonts } from "../fonts.js";
-import { loadWhole } from "../load.js";
+import { loadWhole } from "../load-whole.js";
 import { momentAsked } from "../moment.js";
 import { paperAsked } from "../paper.js";
 import { exit, InputProblem } from "../problem.js";

@@ -6,7 +6,7 @@ import { cutWords, mmWords, roundLengthWords, slackWords, supportWords } from ".
 import { counted, lengthWords } from "../../words/numbers.js";
 import { readArguments } from "../arguments.js";
 import { layoutFindingLines } from "../layout-findings.js";
-import { loadWhole } from "../load.js";
+import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
 import { exit } from "../problem.js";
 import { type Column, textTable } from "../table.js";

@@ -2,7 +2,7 @@ import { type FileWanted, fileList, makeFile } from "../../packet/files/make-fil
 import { readArguments } from "../arguments.js";
 import { writeWhole } from "../files.js";
 import { houseFonts } from "../fonts.js";
-import { loadWhole } from "../load.js";
+import { loadWhole } from "../load-whole.js";
 import { paperAsked } from "../paper.js";
 import { print } from "../print.js";
 import { exit, InputProblem } from "../problem.js";

@@ -8,7 +8,7 @@ import { workJson } from "../../core/work/work-json.js";
 import { editProblemSentence } from "../../words/edit-problems.js";
 import { readArguments } from "../arguments.js";
 import { writeWhole } from "../files.js";
-import { loadWhole } from "../load.js";
+import { loadWhole } from "../load-whole.js";
 import { momentAsked } from "../moment.js";
 import { print, printJson } from "../print.js";
 import { exit, InputProblem } from "../problem.js";

@@ -100,7 +100,7 @@ function boxNeeds({ boxes, plan }: NeedsInput): Need[] {
 
 /**
  * A fuse of each rating, and a holder for each; one holder a way too, since panels are made up from parts. A panel whose
- * contents the owner lists has its holders among them.
+ * contents the owner lists has its holders among them. A spare way has its holder, and no fuse before something hangs on it.
  */
 function fuseNeeds({ plan, protection }: NeedsInput): Need[] {
   const held = new Set(
@@ -108,10 +108,10 @@ function fuseNeeds({ plan, protection }: NeedsInput): Need[] {
       contents.length === 0 ? [] : ways.map((way) => `${name} / ${way.name}`),
     ),
   );
-  return protection.flatMap(({ of, device, ratingA }): Need[] => {
+  return protection.flatMap(({ of, device, ratingA, spare }): Need[] => {
     const holder = held.has(of) ? undefined : holderName(device);
     return [
-      need("fuse", fuseName(device, ratingA), 1, of),
+      ...(spare ? [] : [need("fuse", fuseName(device, ratingA), 1, of)]),
       ...(holder === undefined ? [] : [need("fuse holder", holder, 1, of)]),
     ];
   });

@@ -24,7 +24,9 @@ export function diagramLabels(figures: Figures, shows: Shows): DiagramLabels {
   const usual = new Map(nominal?.gear.map((gear) => [gear.id, gear]));
   const worst = new Map(corner("worst drop")?.gear.map((gear) => [gear.id, gear]));
   const batteries = new Map(nominal?.batteries.map((battery) => [battery.id, battery]));
-  const ratings = new Map(figures.protection.map((device) => [device.id, marked(device.ratingA, "A")]));
+  const ratings = new Map(
+    figures.protection.map(({ id, spare, ratingA }) => [id, spare ? "none yet" : marked(ratingA, "A")]),
+  );
   const plans = new Map(figures.plan.batteries.map((battery) => [battery.name, battery]));
   return {
     run: (run) => {

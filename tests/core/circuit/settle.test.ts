@@ -64,3 +64,17 @@ ${second}`);
   expect(ring.lowerBound).toBeLessThanOrEqual(ring.total);
   expect(ring.unmet).toEqual([]);
 });
+
+test("a way on which nothing hangs is spare: no fuse is chosen for it; one with a rating given, or with gear, is judged", () => {
+  const read = readPlan(`skiffloom: 1
+name: trial
+rules: us
+batteries: {house: {chemistry: agm, capacity: 50 Ah, main: {device: bolted fuse, rating: 30 A}}}
+panels: {helm: {main: {device: breaker, rating: 20 A}, ways: {lamps: {}, spare: {}, kept: {fuse: 5 A}}}}
+gear: {lamp: {role: lighting, draws: 5 W}}
+runs: {feed: {from: house, to: helm, length: 1 m}, lead: {from: helm / lamps, to: lamp, length: 1 m}}`);
+  if (!read.ok) throw new Error("does not read");
+  const { protection } = workOut(read.plan).figures;
+  expect(protection.filter(({ spare }) => spare).map(({ of }) => of)).toEqual(["helm / spare"]);
+  expect(protection.map(({ of }) => of)).toContain("helm / kept");
+});

@@ -14,11 +14,14 @@ export class GuardReader {
   private readonly conductors: ConductorReader;
   private readonly places: Places;
   private readonly sources = new Map<string, FaultSource>();
+  /** Devices that another stands behind. */
+  private readonly followed: ReadonlySet<number>;
 
   constructor(private readonly input: GuardInput) {
     this.downstream = downstreamOf(input.topology, input.tree);
     this.conductors = new ConductorReader(input);
     this.places = new Places(input.plan);
+    this.followed = new Set(this.downstream.nearer);
   }
 
   /** One guard for each device of the circuit, in the topology's order. */
@@ -35,6 +38,11 @@ export class GuardReader {
       const nearOhm = coldToSupply[at?.from ?? -1] ?? Number.POSITIVE_INFINITY;
       const supply = plan.circuits.get(at?.circuits[0] ?? "")?.supply ?? "";
       const { ratingA, interruptingA } = device.protection;
+      const conductors = (downstream.branches[index] ?? []).flatMap((each) =>
+        this.conductors.read(each, chosen, hotToSupply),
+      );
+      const gear = (downstream.gear[index] ?? []).map((each) => this.guardedGear(each));
+      const feedsNothing = conductors.length === 0 && gear.length === 0 && !this.followed.has(index);
       return {
         id: device.id,
         of: device.of,
@@ -44,10 +52,9 @@ export class GuardReader {
         place: this.places.of(device, at, nearerDevice !== undefined),
         loadA: loadA[index] ?? 0,
         start: starts[index] ?? "none",
-        conductors: (downstream.branches[index] ?? []).flatMap((each) =>
-          this.conductors.read(each, chosen, hotToSupply),
-        ),
-        gear: (downstream.gear[index] ?? []).map((each) => this.guardedGear(each)),
+        conductors,
+        gear,
+        ...(device.at === "way" && ratingA === undefined && feedsNothing && { spare: true }),
         faults: {
           source: this.source(supply),
           // the way back is taken as long as the way out: the two lie in one cable

@@ -22,6 +22,8 @@ export interface Guard {
   /** Gear that has no device nearer to it than this one. */
   readonly gear: readonly GuardedGear[];
   readonly faults: Faults;
+  /** A way on which nothing hangs yet, and no rating given: there is nothing to choose one by. */
+  readonly spare?: boolean;
   /** The next device nearer the source; undefined where there is none. `ratingA` undefined: not yet known. */
   readonly nearer?: NearerDevice;
 }

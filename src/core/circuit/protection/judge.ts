@@ -95,6 +95,7 @@ export function figuresAt(
     device: guard.device,
     ratingA,
     fixedByOwner: guard.ratingA !== undefined,
+    ...(guard.spare === true && { spare: true }),
     loadA: guard.loadA,
     startA: typeof guard.start === "string" ? guard.loadA : guard.start.currentA,
     ...(weakest?.allowedA !== undefined && {

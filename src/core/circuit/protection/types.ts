@@ -35,6 +35,8 @@ export interface ProtectionFigures {
   readonly device: Protection["device"];
   readonly ratingA: number;
   readonly fixedByOwner: boolean;
+  /** A way on which nothing hangs yet: the rating stands for none, and no fuse is to be fitted before something does. */
+  readonly spare?: true;
   readonly loadA: number;
   readonly startA: number;
   /** Least conductor downstream that has no protection of its own. */

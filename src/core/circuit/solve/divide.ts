@@ -1,4 +1,4 @@
-import { find, joinAll } from "./islands.js";
+import { find, joinAll, loose } from "./islands.js";
 import { type FedBranch, noRows, type Rows } from "./part.js";
 import type { NetworkNumbers } from "./types.js";
 
@@ -10,7 +10,7 @@ export interface Division {
   readonly split?: { readonly outputs: readonly Rows[]; readonly rest: Rows };
 }
 
-/** The parts of a network that no branch, source, load or converter joins. */
+/** The parts of a network that no branch, source, load or converter joins; none where it is all one and can't be taken apart. */
 export function divide(joins: NetworkNumbers): Division[] {
   const { nodeCount, branches, sources, loads, converters } = joins;
   const parent = loose(nodeCount);
@@ -21,15 +21,16 @@ export function divide(joins: NetworkNumbers): Division[] {
   joinAll(parent, converters.inPlus, converters.outPlus);
   joinAll(parent, converters.outPlus, converters.outMinus);
   const root = (node: number) => find(parent, node);
-  const lists = <K extends Exclude<keyof Rows, "fed">>(ends: Int32Array) =>
-    listsBy(ends, root) as Map<number, Rows[K]>;
+  let count = 0;
+  for (let node = 0; node < nodeCount; node += 1) if (root(node) === node) count += 1;
+  if (count <= 1 && converters.outputV.length === 0) return [];
   const of = {
-    branches: lists<"branches">(branches.from),
-    sources: lists<"sources">(sources.plus),
-    loads: lists<"loads">(loads.plus),
-    converters: lists<"converters">(converters.inPlus),
+    branches: listsBy(branches.from, root),
+    sources: listsBy(sources.plus, root),
+    loads: listsBy(loads.plus, root),
+    converters: listsBy(converters.inPlus, root),
   };
-  return [...listsBy(Int32Array.from(loose(nodeCount)), root)].map(([at, nodes]): Division => {
+  const divisions = [...listsBy(loose(nodeCount), root)].map(([at, nodes]): Division => {
     const whole: Rows = {
       ...noRows,
       nodes,
@@ -41,6 +42,7 @@ export function divide(joins: NetworkNumbers): Division[] {
     const split = whole.converters.length > 0 ? splitOf(joins, whole) : undefined;
     return split === undefined ? { whole } : { whole, split };
   });
+  return divisions.length === 1 && divisions[0]?.split === undefined ? [] : divisions;
 }
 
 /**
@@ -160,11 +162,6 @@ function isOneMetal(
   for (const row of own) join(branches.from[row] as number, branches.to[row] as number);
   for (const { plus } of fed) join(plus, minus);
   return nodes.every((node) => find(parent, node) === find(parent, minus));
-}
-
-/** Every node in a set of its own. */
-function loose(nodeCount: number): Int32Array {
-  return Int32Array.from({ length: nodeCount }, (_, node) => node);
 }
 
 /** Rows by the set their first end lies in. */

@@ -80,10 +80,16 @@ function joinedByMetal(
   branches: NetworkNumbers["branches"],
   sources: NetworkNumbers["sources"],
 ): Int32Array {
-  const parent = new Int32Array(nodeCount);
-  for (let node = 0; node < nodeCount; node++) parent[node] = node;
+  const parent = loose(nodeCount);
   joinAll(parent, branches.from, branches.to);
   joinAll(parent, sources.plus, sources.minus);
+  return parent;
+}
+
+/** Every node in a set of its own. */
+export function loose(nodeCount: number): Int32Array {
+  const parent = new Int32Array(nodeCount);
+  for (let node = 0; node < nodeCount; node++) parent[node] = node;
   return parent;
 }
 

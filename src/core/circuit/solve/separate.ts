@@ -15,9 +15,7 @@ export class Separated {
 
   constructor(joins: NetworkNumbers) {
     this.#joins = copyOfJoins(joins);
-    const divisions = divide(this.#joins);
-    const whole = divisions.length <= 1 && divisions[0]?.split === undefined;
-    this.#groups = whole ? [] : divisions.map((division) => new Group(this.#joins, division));
+    this.#groups = divide(this.#joins).map((division) => new Group(this.#joins, division));
   }
 
   fits(network: NetworkNumbers): boolean {

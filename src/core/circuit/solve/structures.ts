@@ -1,5 +1,5 @@
 import { type ConverterStates, converterState } from "./converter-state.js";
-import { findIslands, type Islands, metalIslands } from "./islands.js";
+import { findIslands, type Islands, isFed, metalIslands } from "./islands.js";
 import type { LinearNetwork } from "./linear-network.js";
 import { radialNetwork } from "./radial.js";
 import { sparseNetwork } from "./sparse.js";
@@ -46,6 +46,14 @@ export class Structure {
     return this.#sparse;
   }
 
+  /** Is every load on that could be? Then folding without the others is folding with all. */
+  #allOn(loaded: Uint8Array): boolean {
+    const { plus, minus } = this.joins.loads;
+    for (let i = 0; i < loaded.length; i++)
+      if (loaded[i] === 0 && isFed(this.islands, plus[i] as number, minus[i] as number)) return false;
+    return true;
+  }
+
   /** Folded with every load in its place, so that they may come and go; where that leaves a mesh, with those that are on. */
   #folded(loaded: Uint8Array): LinearNetwork | undefined {
     if (!this.#triedRadial) {
@@ -53,6 +61,7 @@ export class Structure {
       this.#radial = radialNetwork(this.joins, this.islands, new Uint8Array(loaded.length).fill(1));
     }
     if (this.#radial !== undefined) return this.#radial;
+    if (this.#allOn(loaded)) return undefined;
     const first = this.#partly[0];
     if (first !== undefined && same(first.loaded, loaded)) return first.linear;
     const found = this.#partly.find((one) => same(one.loaded, loaded)) ?? {
