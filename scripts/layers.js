@@ -13,7 +13,7 @@ const rooms = [
   ["quantity", "reference", "way"],
   ["plan"],
   ["circuit", "hull", "box", "route", "terminations"],
-  ["energy", "parts", "light"],
+  ["energy", "parts"],
   ["proving", "work"],
   ["findings", "hull-figures.ts"],
   ["figures.ts", "figures-types.ts", "figures-json.ts", "held-figures.ts", "layout-figures.ts"],

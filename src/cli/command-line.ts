@@ -48,7 +48,7 @@ const help = `skiffloom plans, checks and prints the 12 V or 24 V electrics of a
   skiffloom apply PLAN N    makes the change that finding N proposes, and keeps your comments
   skiffloom schema          the JSON Schema of a plan
 
-PLAN is a YAML file (docs/plan-format.md; examples/ has three), or - for standard input.
+PLAN is a YAML file (docs/plan-format.md; examples/ has some), or - for standard input.
 skiffloom COMMAND --help tells more. Figures are planning aids: local rules, makers' instructions
 and licensed practice come first.`;
 
