@@ -143,7 +143,7 @@ function protectionLines({ protection }: Figures, screen: Terminal): string[] {
     left("from"),
     right("load"),
     left("weakest behind it"),
-    left("fails, not checked?"),
+    left("fails, unchecked?"),
   ];
   return [...heading("Protection", screen), ...textTable(columns, rows, screen)];
 }
