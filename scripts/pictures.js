@@ -1,5 +1,6 @@
-// Takes pictures of every view of the page to be looked at: node scripts/pictures.js [folder] [view …]. With no folder: those kept in docs/pictures.
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+// Takes pictures of every view of the page to be looked at: node scripts/pictures.js [folder] [view …]. With no folder: those kept in docs/pictures,
+// and docs/pictures.md, which shows them.
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { chromium } from "playwright-core";
 import { buildWeb, webFolder } from "./build-web.js";
@@ -7,8 +8,27 @@ import { top } from "./ensure.js";
 import { serve } from "./serve.js";
 
 const sizes = { phone: [360, 780], tablet: [768, 1024], desk: [1440, 900] };
-const stages = ["survey", "gear", "layout", "circuits", "boxes", "parts", "build", "proof", "log"];
-const views = ["start", "new", ...stages, "findings", "outing", "print", "text", "terms", "working", "slip"];
+/** What each picture shows. */
+const views = {
+  start: "The start view: examples, a new plan, a file, plans kept here",
+  new: "A new plan: a few questions",
+  survey: "Survey: the form of the boat, faces and zones, and where things are",
+  gear: "Gear: lists that behave like a spreadsheet",
+  layout: "Layout: the boat to scale, things to drag, runs along their way",
+  circuits: "Circuits: the map, with voltage, current and rating at each point",
+  boxes: "Boxes: faces at scale, holes to drag, what binds",
+  parts: "Parts: the shopping list with ticks",
+  build: "Build: one step at a time",
+  proof: "Proof: readings to take, and what they tell",
+  log: "Log: every edit, named moments, any two compared",
+  findings: "Findings, one opened to figure, limit, working and source",
+  outing: "Outing: what is on and when, and the batteries followed",
+  print: "Print: packet, sheets, tables, templates, circuit, plan",
+  text: "The plan as text",
+  terms: "Words of the trade",
+  working: "The working of a figure",
+  slip: "A thing of the plan, its slip open",
+};
 /** By dusk few are kept: each is in the history for good. */
 const keptByDusk = ["layout-desk", "findings-tablet", "outing-phone"];
 /** Share of what a picture could be, for `webp`: small, and still sharp to read. */
@@ -18,6 +38,7 @@ const [folder, ...wanted] = process.argv.slice(2);
 const to = folder ? resolve(folder) : join(top, "docs", "pictures");
 
 await buildWeb();
+if (!folder) rmSync(to, { recursive: true, force: true });
 mkdirSync(to, { recursive: true });
 const server = await serve({ folder: webFolder });
 const browser = await chromium.launch({
@@ -27,7 +48,7 @@ const browser = await chromium.launch({
 const darkroom = await (await browser.newContext()).newPage();
 for (const size of Object.keys(sizes))
   for (const light of ["day", "dusk"]) {
-    const mine = views.filter((view) =>
+    const mine = Object.keys(views).filter((view) =>
       folder
         ? wanted.length === 0 || wanted.includes(view)
         : light === "day" || keptByDusk.includes(`${view}-${size}`),
@@ -36,6 +57,7 @@ for (const size of Object.keys(sizes))
   }
 await browser.close();
 await server.close();
+if (!folder) writeFileSync(join(top, "docs", "pictures.md"), picturesPage());
 
 async function take(size, light, these) {
   const [width, height] = sizes[size];
@@ -79,23 +101,72 @@ async function take(size, light, these) {
       .setInputFiles({ name: "plan.yaml", mimeType: "application/yaml", buffer });
     await page.locator('.ledger[data-fresh="true"]').waitFor();
     for (const view of shown) {
+      if (view === "log") await makeHistory(page);
       const [at, select = ""] = { slip: ["circuits", "/fore bilge pump"], working: ["findings"] }[view] ?? [
         view,
       ];
-      await page.evaluate(
-        (place) => {
-          location.hash = `${location.hash.split("/").slice(0, 3).join("/")}/${place}`;
-        },
-        encodeURI(at + select),
-      );
-      await page.locator(`main[data-view="${at}"]`).waitFor();
-      await page.locator("main .loading").waitFor({ state: "detached" });
+      await goTo(page, at, select);
       if (view === "working") await page.locator(".ledger .figure").first().click();
       if (view === "findings") await page.locator(".finding summary").first().click();
       await shot(view);
       if (view === "working") await page.keyboard.press("Escape");
     }
   }
+}
+
+/** A few edits, so that there is something to go back to. */
+async function makeHistory(page) {
+  await goTo(page, "circuits", "/fore bilge pump");
+  for (const [field, value] of [
+    ["draws", "2.4 A at 12 V"],
+    ["largest fuse", "4 A"],
+  ]) {
+    const input = page.locator(".slip").getByLabel(field, { exact: true });
+    if ((await input.count()) === 0) continue;
+    await input.fill(value);
+    await input.press("Enter");
+    await page.locator('.ledger[data-fresh="true"]').waitFor();
+  }
+}
+
+async function goTo(page, view, select = "") {
+  await page.evaluate(
+    (place) => {
+      location.hash = `${location.hash.split("/").slice(0, 3).join("/")}/${place}`;
+    },
+    encodeURI(view + select),
+  );
+  await page.locator(`main[data-view="${view}"]`).waitFor();
+  await page.locator("main .loading").waitFor({ state: "detached" });
+  if (select !== "") await page.locator(".slip").waitFor();
+}
+
+/** docs/pictures.md, as text. */
+function picturesPage() {
+  const shown = (view, size, light, width) =>
+    `<img src="pictures/${view}-${size}-${light}.webp" width="${width}" alt="${views[view]}, ${sizes[size][0]} px wide, by ${light}">`;
+  const rows = Object.keys(views).map((view) => {
+    const byDay = [
+      ["phone", 180],
+      ["tablet", 280],
+      ["desk", 480],
+    ].map(([size, width]) => shown(view, size, "day", width));
+    return `## ${views[view]}\n\n${byDay.join("\n")}\n`;
+  });
+  const dusk = keptByDusk.map((name) => {
+    const [view, size] = name.split("-");
+    return shown(view, size, "dusk", size === "desk" ? 480 : size === "tablet" ? 280 : 180);
+  });
+  return `# The page in pictures
+
+Every view at 360, 768 and 1440 px, by day; a few by dusk at the end. The boats are the project's own, invented. \`node scripts/pictures.js\` takes them anew and writes this page;
+with a folder it takes all of them there, by day and by dusk, to be looked at.
+
+${rows.join("\n")}
+## By dusk
+
+${dusk.join("\n")}
+`;
 }
 
 /** Until nothing is being fetched or worked out any more. */

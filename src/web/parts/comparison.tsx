@@ -1,8 +1,8 @@
 import { levels } from "../../core/findings/finding.js";
 import type { Comparison as Compared, FigureChange } from "../../core/working/compare.js";
-import { findingSentence } from "../../words/findings.js";
 import { hours, noFigure, percent } from "../../words/numbers.js";
 import { useShows, useWords } from "../app/context.js";
+import { FindingSentence } from "./finding-sentence.js";
 import { valueWords } from "./given-words.js";
 import { LevelMark } from "./level-mark.js";
 
@@ -97,7 +97,6 @@ function FigureRow({ change: { figure, at, before, after, unit } }: { change: Fi
 
 function FindingList({ title, findings }: { title: string; findings: Compared["gone"] }) {
   const words = useWords();
-  const shows = useShows();
   if (findings.length === 0) return null;
   return (
     <section>
@@ -108,7 +107,7 @@ function FindingList({ title, findings }: { title: string; findings: Compared["g
             <LevelMark level={finding.level} />
             <span>
               <b>{words.findings.levels[finding.level].name}: </b>
-              <span lang="en">{findingSentence(finding, shows)}</span>
+              <FindingSentence of={finding} />
             </span>
           </li>
         ))}

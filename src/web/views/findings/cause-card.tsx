@@ -1,12 +1,13 @@
 import type { Cause } from "../../../core/findings/causes.js";
 import type { Finding } from "../../../core/findings/finding.js";
 import { ruleOf } from "../../../core/findings/rules.js";
-import { findingSentence, workingLines } from "../../../words/findings.js";
+import { workingLines } from "../../../words/findings.js";
 import { ruleText } from "../../../words/rules.js";
 import { quantity } from "../../../words/say.js";
 import { sourceWords } from "../../../words/source-words.js";
 import { usePlan, useShows, useWords } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
+import { FindingSentence } from "../../parts/finding-sentence.js";
 import { LevelMark } from "../../parts/level-mark.js";
 import { Remedies } from "./remedies.js";
 
@@ -26,7 +27,6 @@ export function CauseCard({ cause }: { cause: Cause }) {
 
 function OneFinding({ finding }: { finding: Finding }) {
   const words = useWords().findings;
-  const shows = useShows();
   const { level, rule, at, with: others = [] } = finding;
   const { title, why, mend } = ruleText(rule);
   return (
@@ -35,7 +35,7 @@ function OneFinding({ finding }: { finding: Finding }) {
         <LevelMark level={level} />
         <span>
           <b>{words.levels[level].name}. </b>
-          <span lang="en">{findingSentence(finding, shows)}</span>
+          <FindingSentence of={finding} />
         </span>
       </summary>
       <div className="finding-body">

@@ -1,5 +1,5 @@
-import { findingSentence } from "../../../words/findings.js";
-import { useFigures, useShows, useWords } from "../../app/context.js";
+import { useFigures, useWords } from "../../app/context.js";
+import { FindingSentence } from "../../parts/finding-sentence.js";
 import { LevelMark } from "../../parts/level-mark.js";
 import { ViewLink } from "../../parts/view-link.js";
 
@@ -7,7 +7,6 @@ import { ViewLink } from "../../parts/view-link.js";
 export function ThingFindings({ names }: { names: readonly string[] }) {
   const words = useWords();
   const figures = useFigures();
-  const shows = useShows();
   const findings = (figures?.findings ?? []).filter(
     ({ at, with: others = [] }) => names.includes(at) || others.some((other) => names.includes(other)),
   );
@@ -23,7 +22,7 @@ export function ThingFindings({ names }: { names: readonly string[] }) {
               <LevelMark level={finding.level} />
               <span>
                 <b>{words.findings.levels[finding.level].name}: </b>
-                <span lang="en">{findingSentence(finding, shows)}</span>
+                <FindingSentence of={finding} />
               </span>
             </li>
           ))}
