@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, expect, onTestFinished, test } from "vitest";
 import { chromiumArguments, chromiumPath } from "./browser.js";
-import { goToView, openExample, openRig, type Rig, settled, type Visit, visit } from "./help.js";
+import { goToView, openExample, openRig, type Rig, settled, type Visit, visit, withOffline } from "./help.js";
 
 let rig: Rig;
 beforeAll(async () => {
@@ -79,7 +79,7 @@ test("100 kills in the middle of editing: no acknowledged edit is lost, none is 
   timeout: 1_800_000,
 }, async () => {
   // four browsers' profiles side by side: while one waits for its page the others are killed
-  const visits = [await visit(rig), await visit(rig), await visit(rig), await visit(rig)];
+  const visits = await Promise.all([0, 1, 2, 3].map(() => visit(rig, withOffline)));
   const keptOn = await Promise.all(visits.map((each, lane) => kills(each, 25, lane)));
   expect(
     keptOn.reduce((sum, each) => sum + each, 0),

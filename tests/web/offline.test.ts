@@ -13,6 +13,7 @@ import {
   typeInto,
   visit,
   webFolder,
+  withOffline,
 } from "./help.js";
 
 let rig: Rig;
@@ -23,7 +24,7 @@ afterAll(() => rig.close());
 
 test("once it has been open, it opens and works with the server gone", async () => {
   const server = await serve({ folder: webFolder });
-  const { page } = await visit({ ...rig, address: server.address });
+  const { page } = await visit({ ...rig, address: server.address }, withOffline);
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
   await openExample(page, "tender");
@@ -44,7 +45,7 @@ test("a newer version waits until it is taken, and no work is lost", async () =>
   const folder = mkdtempSync(join(tmpdir(), "skiffloom-page-"));
   cpSync(webFolder, folder, { recursive: true });
   const server = await serve({ folder });
-  const { page } = await visit({ ...rig, address: server.address });
+  const { page } = await visit({ ...rig, address: server.address }, withOffline);
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
   await openExample(page, "tender");
   await goToView(page, "circuits", "floor lamp");

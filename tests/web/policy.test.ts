@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { goToView, openExample, openRig, type Rig, settled, visit, webFolder } from "./help.js";
+import { goToView, openExample, openRig, type Rig, settled, visit, webFolder, withOffline } from "./help.js";
 
 let rig: Rig;
 beforeAll(async () => {
@@ -19,7 +19,7 @@ test("the policy lets only the page's own files in: no inline script, no outside
   expect(html).not.toMatch(/<script(?![^>]*\bsrc=)[^>]*>/);
   expect(html).not.toMatch(/\s(on[a-z]+|style)=/);
   expect(html).toContain('http-equiv="Content-Security-Policy"');
-  const { page, complaints } = await visit(rig);
+  const { page, complaints } = await visit(rig, withOffline);
   const ran = await page.evaluate(() => {
     const script = document.createElement("script");
     script.textContent = "window.inlineRan = true";
@@ -33,7 +33,7 @@ test("the policy lets only the page's own files in: no inline script, no outside
 });
 
 test("nothing is asked of any other origin, nor of this one once all is loaded", async () => {
-  const { page } = await visit(rig);
+  const { page } = await visit(rig, withOffline);
   const asked: string[] = [];
   page.on("request", (request) => asked.push(request.url()));
   await openExample(page, "launch");
@@ -44,7 +44,7 @@ test("nothing is asked of any other origin, nor of this one once all is loaded",
 });
 
 test("script needed before first use is under 100 kB compressed; for a boat on screen with its figures under 220 kB", async () => {
-  const { page } = await visit(rig);
+  const { page } = await visit(rig, withOffline);
   const loaded = new Set<string>();
   page.on("response", (response) => {
     if (/\.js$/.test(new URL(response.url()).pathname)) loaded.add(new URL(response.url()).pathname);

@@ -10,6 +10,7 @@ import {
   settled,
   typeInto,
   visit,
+  withOffline,
 } from "./help.js";
 
 let rig: Rig;
@@ -26,7 +27,7 @@ async function answer(page: Page, label: string, text: string): Promise<void> {
 }
 
 test("a new person answers a few questions and has a boat, gear and circuits, every figure live", async () => {
-  const { page } = await visit(rig);
+  const { page } = await visit(rig, withOffline);
   await page.getByRole("link", { name: /^New plan/ }).click();
   await answer(page, "What is it called?", "Sandpiper");
   await answer(page, "How long is it?", "13 ft 6 in");
