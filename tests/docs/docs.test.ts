@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join, normalize, relative } from "node:path";
 import { describe, expect, test } from "vitest";
+import { readPlan } from "../../src/core/plan/read.js";
 import { projectFile } from "../core/plan/doc-example.js";
 
 const top = join(import.meta.dirname, "..", "..");
@@ -65,4 +66,24 @@ test("docs/dependencies.md has each dependency with the version and licence that
     expect(row, name).toContain(version);
     expect(row, name).toContain(license.replace(" OR ", " or "));
   }
+});
+
+test("docs/plan-format.md: the sections shown apart from the large example are read", () => {
+  const [, sections = ""] = [
+    ...projectFile("docs", "plan-format.md").matchAll(/```yaml\n([\s\S]*?)```/g),
+  ].map(([, text]) => text);
+  // what they hang on: a battery, a panel, the lamp and the runs before and behind the one shown
+  const before = `skiffloom: 1
+name: Reed Bunting, invented
+rules: us
+batteries: {house: {chemistry: agm, capacity: 50 Ah}}
+panels: {helm: {ways: {lamps: {fuse: 5 A}}}}
+gear: {lamp: {draws: 1 W}}
+`;
+  const runs = `runs:
+  feed: {from: house, to: helm, length: 4 ft}
+  lamp lead: {from: fore box, to: lamp, length: 1 ft}
+`;
+  expect(sections).toMatch(/^boxes:.*^prices:/ms);
+  expect(readPlan(before + sections.replace("runs:\n", runs))).toMatchObject({ ok: true });
 });
