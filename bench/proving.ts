@@ -31,7 +31,7 @@ export function provingBench(): ProvingRow[] {
     { what: "launch: what to measure next", ms: msOf(() => nextReadings(bench, report)) },
     { what: "launch: bands of one way, 10,000 samples", ms: msOf(() => bandsOf(bench, probes)), aimMs: 1000 },
     {
-      what: "launch: the whole test sheet, 10,000 samples a state",
+      what: "launch: the whole test sheet, 10,000 samples",
       ms: msOf(() => testSheet(bench, figures)),
     },
   ];

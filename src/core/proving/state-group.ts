@@ -8,7 +8,7 @@ import { type LivePart, livePart } from "./live-part.js";
 import { toScale } from "./meter-error.js";
 import type { Metered } from "./probe.js";
 import type { Spread } from "./spread.js";
-import { readableV, StateSolver, type StateValues } from "./state-solver.js";
+import { readable, StateSolver, type StateValues } from "./state-solver.js";
 
 /** Current an ohmmeter sends [A]: the circuit is straight with the power off, so any will do. */
 const ohmA = 1e-3;
@@ -169,7 +169,7 @@ export class StateGroup {
   ): boolean {
     draw(this.values, this.base, this.part);
     if (this.dead) this.solver.prepare(this.values);
-    else this.solver.solve(this.values, readableV);
+    else this.solver.solve(this.values, readable);
     this.readAll(into);
     return this.solver.settled;
   }

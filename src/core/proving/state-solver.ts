@@ -17,10 +17,15 @@ export interface StateValues {
 const converterOhm = 1e-4;
 const leakS = 1e-12;
 const maxIterations = 60;
+/** When a solution is good enough: the last Newton step [V], and the last change of what converters give, as a share. */
+export interface Rest {
+  readonly stepV: number;
+  readonly outShare: number;
+}
 /** Newton's steps shrink by the square: after one this small the next would be under rounding. */
-const closeV = 1e-8;
-/** After one this small it would be under a microvolt: enough for what a meter reads. */
-export const readableV = 1e-4;
+const exact: Rest = { stepV: 1e-8, outShare: 1e-6 };
+/** After a step of 2 % of the voltage currents are right to (2 %)²: far within what 10,000 drawn boats tell of a band. */
+export const readable: Rest = { stepV: 0.25, outShare: 1e-3 };
 
 /** Piece of its curve a load is on: its law above the knee, a resistance under it, nothing backwards. */
 const piece = { law: 0, resistance: 1, none: 2 } as const;
@@ -105,9 +110,8 @@ export class StateSolver {
 
   /**
    * Voltages of every point against the reference of its part of the circuit, in `nodeV`. Starts from the last solution.
-   * @param enoughV Newton step it rests after.
    */
-  solve(values: StateValues, enoughV = closeV): Float64Array {
+  solve(values: StateValues, { stepV, outShare } = exact): Float64Array {
     const { x, right } = this;
     this.settled = false;
     for (let round = 0; round < maxIterations; round++) {
@@ -119,8 +123,8 @@ export class StateSolver {
         moved = Math.max(moved, Math.abs((right[u] as number) - (x[u] as number)));
         x[u] = right[u] as number;
       }
-      const changed = this.followConverters(values);
-      if (!this.followLoads() && !changed && moved < enoughV) {
+      const changed = this.followConverters(values, outShare);
+      if (!this.followLoads() && !changed && moved < stepV) {
         this.settled = true;
         break;
       }
@@ -287,14 +291,14 @@ export class StateSolver {
   }
 
   /** Output currents of the converters, and those that stop for want of input. True: something changed. */
-  private followConverters({ outputV }: StateValues): boolean {
+  private followConverters({ outputV }: StateValues, outShare: number): boolean {
     const { minInputV } = this.network.converters;
     let changed = false;
     for (let i = 0; i < outputV.length; i++) {
       if (this.working[i] === 0) continue;
       const a = Math.max(0, ((outputV[i] as number) - this.outputs.across(this.x, i)) / converterOhm);
       // the difference of two near numbers over a small resistance: its last digits are noise
-      if (Math.abs(a - (this.outA[i] as number)) > 1e-6 * (1 + a)) changed = true;
+      if (Math.abs(a - (this.outA[i] as number)) > outShare * (1 + a)) changed = true;
       this.outA[i] = a;
       const inV = this.inputs.across(this.x, i);
       const soundV = this.soundInV[i] as number;

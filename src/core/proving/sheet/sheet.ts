@@ -8,7 +8,7 @@ import { sightSections } from "./sight-tests.js";
 import type { SheetSection, SheetTest } from "./types.js";
 
 /** Boats drawn for each state of the boat on the sheet. */
-const sheetSamples = 4000;
+const sheetSamples = 10_000;
 
 /**
  * The test sheet: what to prove, in what order, with the reading to expect and its band.

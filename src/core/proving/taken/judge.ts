@@ -28,7 +28,7 @@ export interface JudgedReading {
 }
 
 /** Boats drawn for the band of a reading. */
-const samples = 4000;
+const samples = 10_000;
 /** Factors between readings in a wrong range and the right one. */
 const slips = [1000, 1e-3] as const;
 
