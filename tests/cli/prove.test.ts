@@ -4,7 +4,7 @@ import { skiffloom } from "./run.js";
 
 describe("prove", () => {
   test("finds the fault of the example, says what to measure next, and ends with 1", () => {
-    const { status, out } = skiffloom(["prove", "examples/dim-lamps.yaml"]);
+    const { status, out } = skiffloom(["prove", "examples/second-season.yaml"]);
     expect(status).toBe(1);
     expect(out).toContain("lamp trunk, its minus wire");
     expect(out).toContain("What to measure next");
@@ -12,7 +12,7 @@ describe("prove", () => {
   });
 
   test("as data, every reading is there with its verdict", () => {
-    const { out } = skiffloom(["prove", "examples/dim-lamps.yaml", "--json"]);
+    const { out } = skiffloom(["prove", "examples/second-season.yaml", "--json"]);
     const data = JSON.parse(out);
     expect(data).toMatchObject({ skiffloom: "prove", version: 1 });
     expect(data.readings).toHaveLength(6);

@@ -87,22 +87,22 @@ it("the second project goes from its first open step to as built, with a fault f
   expect(seen.indexOf("draw / boarding cable")).toBeGreaterThan(-1);
   expect(seen.at(-1)).toBe("prove / helm / boarding");
 
-  // measured low: the suspects name the cable, the reading asked for next narrows them, and once mended all is well
+  // the lamps were measured dim: the suspects name the trunk, the reading asked for next narrows them
   await page.getByRole("link", { name: /Readings to take/ }).click();
-  const way = page.locator("details", { hasText: "Way helm / boarding" });
-  await way.locator("summary").click();
-  await type(page, /The meter shows: boarding lamp \+.*boarding lamp .* on$/, "11.2");
   await page.getByRole("button", { name: "What may be wrong" }).click();
-  await page.locator(".suspects li").first().waitFor();
-  expect(await page.locator(".suspects").first().textContent()).toMatch(/boarding cable|boarding lamp/);
+  const likeliest = page.locator(".suspects li").first();
+  await likeliest.waitFor();
+  expect(await likeliest.textContent()).toContain("lamp trunk");
   expect(await page.locator(".next-reading").textContent()).toContain("volts from");
+  // its end is made anew and measured again, the new lamp is measured: a sound boat may show it
   await page.getByRole("button", { name: "Readings to take" }).click();
+  await page.locator("details", { hasText: "Way helm / lamps" }).locator("summary").click();
+  await type(page, /The meter shows: coaming lamp 6 \+.*to coaming lamp 6 .* on$/, "12.66 V");
+  await type(page, /The meter shows: coaming lamp 6 −.*to house .* on$/, "54 mV");
   await page.locator("details", { hasText: "Way helm / boarding" }).locator("summary").click();
-  await type(page, /The meter shows: boarding lamp \+.*boarding lamp .* on$/, "12.6 V");
+  await type(page, /The meter shows: boarding lamp \+.*boarding lamp .* on$/, "12.66 V");
   await page.getByRole("button", { name: "What may be wrong" }).click();
-  await page
-    .getByText("Nothing wrong in what was read: a sound boat may show it. What was not read is not known.")
-    .waitFor();
+  await likeliest.getByText("Nothing wrong in what was read").waitFor();
 
   await goToView(page, "build");
   await page.locator(".step-sheet").waitFor();
@@ -113,7 +113,7 @@ it("the second project goes from its first open step to as built, with a fault f
   await page.getByText("There is no work to do").waitFor();
   const text = await planText(page);
   expect(text).toMatch(/a lamp to board by:.*\{?\s*finished: 20\d\d-\d\d-\d\d/);
-  expect(text).toContain("11.2 V");
+  for (const reading of ["12.14 V", "12.66 V"]) expect(text).toContain(reading);
   await goToView(page, "print");
   await page.getByText("As built", { exact: false }).first().waitFor();
 });

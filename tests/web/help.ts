@@ -9,6 +9,7 @@ import {
 import { expect, inject, onTestFinished } from "vitest";
 import { webFolder } from "../../scripts/build-web.js";
 import type { ViewId } from "../../src/web/app/view-ids.js";
+import type { ExampleId } from "../../src/web/views/start/examples.js";
 
 export { webFolder };
 
@@ -76,7 +77,7 @@ function listenTo(page: Page, complaints: string[]): void {
 }
 
 /** Takes one of the examples on the start view, and waits until its figures are there. */
-export async function openExample(page: Page, id: "tender" | "utility" | "launch"): Promise<void> {
+export async function openExample(page: Page, id: ExampleId): Promise<void> {
   await page.locator(`[data-example=${id}]`).click();
   await settled(page);
 }

@@ -5,7 +5,7 @@ import { example, taken } from "./boats.js";
 const lamps = ["coaming lamp"];
 
 describe("the dim lamps of the second season", () => {
-  const { figures, circuit } = example("dim-lamps");
+  const { figures, circuit } = example("second-season");
   const own = figures.plan.source.work.readings;
 
   test("readings outside their band are said, the others are not", () => {
