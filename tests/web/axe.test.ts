@@ -43,13 +43,15 @@ const all = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-pract
 /** By day everything; by dusk the page is the same but for its colours, so these alone are looked at anew. */
 async function byDayAndDusk(page: Page, where: string): Promise<void> {
   expect(await violations(page), where).toEqual([]);
-  const light = (which: string) =>
-    page.evaluate((name) => {
-      document.documentElement.dataset.light = name;
-    }, which);
-  await light("dusk");
+  // the device goes dark, and the page with it, since nobody has chosen otherwise
+  const light = async (colorScheme: "dark" | "light") => {
+    await page.emulateMedia({ colorScheme });
+    const is = () => page.evaluate(() => document.documentElement.dataset.light);
+    await expect.poll(is).toBe(colorScheme === "dark" ? "dusk" : "day");
+  };
+  await light("dark");
   expect(await violations(page, ["color-contrast", "link-in-text-block"]), `${where} by dusk`).toEqual([]);
-  await light("day");
+  await light("light");
 }
 
 const wrong = readFileSync("examples/wrong/drop-at-the-last-lamp.yaml", "utf8");

@@ -25,16 +25,24 @@ const choices: { readonly [K in keyof Preferences]: readonly Preferences[K][] } 
   walk: ["new", "seen"],
 };
 
+const darkDevice = matchMedia("(prefers-color-scheme: dark)");
+
 /** Preferences of this person, shared by all tabs. */
 export class PreferenceStore {
   private readonly listeners = new Set<() => void>();
+  /** What this person has chosen; all else is as the device has it, and follows it. */
+  private chosen: Readonly<Record<string, unknown>>;
   private current: Preferences;
 
   constructor(private readonly storage: Storage | undefined) {
+    this.chosen = this.kept();
     this.current = this.read();
     addEventListener("storage", (event) => {
-      if (event.key === key) this.show(this.read());
+      if (event.key !== key) return;
+      this.chosen = this.kept();
+      this.show(this.read());
     });
+    darkDevice.addEventListener("change", () => this.show(this.read()));
   }
 
   readonly subscribe = (listener: () => void): (() => void) => {
@@ -45,13 +53,17 @@ export class PreferenceStore {
   readonly get = (): Preferences => this.current;
 
   set(change: Partial<Preferences>): void {
-    const next = { ...this.current, ...change };
+    this.chosen = { ...this.chosen, ...change };
     try {
-      this.storage?.setItem(key, JSON.stringify(next));
+      this.storage?.setItem(key, JSON.stringify(this.chosen));
     } catch {
       // storage is full or refused: they hold until the page is closed
     }
-    this.show(next);
+    this.show(this.read());
+  }
+
+  private kept(): Readonly<Record<string, unknown>> {
+    return parsed(this.storage?.getItem(key) ?? "{}");
   }
 
   private show(next: Preferences): void {
@@ -60,13 +72,11 @@ export class PreferenceStore {
   }
 
   private read(): Preferences {
-    const kept = parsed(this.storage?.getItem(key) ?? "{}");
     const pick = <K extends keyof Preferences>(name: K, usual: Preferences[K]): Preferences[K] =>
-      choices[name].find((choice) => choice === kept[name]) ?? usual;
-    const dark = matchMedia("(prefers-color-scheme: dark)").matches;
+      choices[name].find((choice) => choice === this.chosen[name]) ?? usual;
     return {
       language: pick("language", navigator.language.startsWith("es") ? "es" : "en"),
-      light: pick("light", dark ? "dusk" : "day"),
+      light: pick("light", darkDevice.matches ? "dusk" : "day"),
       lengths: pick("lengths", "as plan"),
       paper: pick("paper", "as plan"),
       textSize: pick("textSize", "usual"),

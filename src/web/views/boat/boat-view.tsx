@@ -2,7 +2,7 @@ import { useCallback, useMemo, useRef, useState } from "react";
 import { boatLengthWords } from "../../../words/numbers.js";
 import { usePlan, useShows, useWords } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
-import { broughtAboard, inRow, mirror } from "./model/arrange.js";
+import { broughtAboard, freeAmidships, inRow, mirror } from "./model/arrange.js";
 import { stationWithin } from "./model/hull-at.js";
 import { movedInView } from "./model/paper.js";
 import type { BoatScene } from "./model/scene.js";
@@ -39,6 +39,7 @@ function Boat({ scene, stage }: { scene: BoatScene; stage: "survey" | "gear" | "
   const [marked, setMarked] = useState<ReadonlySet<string>>(new Set());
   const [cutAt, setCutAt] = useState<number>();
   const sheet = useRef<SheetHandle>(undefined);
+  const paper = useRef<HTMLDivElement>(null);
   const hold = useCallback((handle: SheetHandle | undefined) => {
     sheet.current = handle;
   }, []);
@@ -65,7 +66,6 @@ function Boat({ scene, stage }: { scene: BoatScene; stage: "survey" | "gear" | "
       select(thing.name);
     } else setSaid(words.notMoved(thing.name));
   };
-  const amidships = (form.fromM + form.toM) / 2;
   const bring = (thing: BoatThing, clientX: number, clientY: number) => {
     const there = sheet.current?.placeAt(clientX, clientY);
     if (!there) return false;
@@ -105,7 +105,7 @@ function Boat({ scene, stage }: { scene: BoatScene; stage: "survey" | "gear" | "
       />
       <div className="boat-desk">
         <div className="boat-main">
-          <div className="boat-paper">
+          <div className="boat-paper" ref={paper}>
             <BoatSheet
               scene={scene}
               shows={shows}
@@ -135,7 +135,10 @@ function Boat({ scene, stage }: { scene: BoatScene; stage: "survey" | "gear" | "
           selected={selected}
           select={select}
           bring={bring}
-          placeAmidships={(thing) => placePieces(thing, [amidships, 0, 0], false)}
+          placeAmidships={(thing) => {
+            placePieces(thing, [freeAmidships(scene), 0, 0], false);
+            showPaper(paper.current);
+          }}
         />
       </div>
       <WhereList scene={scene} shows={shows} layers={layers.shown} select={select} />
@@ -145,6 +148,13 @@ function Boat({ scene, stage }: { scene: BoatScene; stage: "survey" | "gear" | "
       </details>
     </div>
   );
+}
+
+/** Where the drawing is out of sight, as on a phone, what was placed is shown. */
+function showPaper(paper: HTMLElement | null): void {
+  const box = paper?.getBoundingClientRect();
+  if (box && (box.bottom < innerHeight * 0.3 || box.top > innerHeight * 0.5))
+    paper?.scrollIntoView({ block: "start" });
 }
 
 /** What row and mirror act on: what is marked, else all pieces alike with the selected one. */

@@ -4,6 +4,19 @@ import { bottomAt, sheerAt } from "./hull-at.js";
 import type { BoatScene, Moves } from "./scene.js";
 import type { BoatThing } from "./things.js";
 
+/** Between the middles of things one has not moved apart yet [m]. */
+const apartM = 0.3;
+
+/** The place on the centreline nearest to amidships that nothing stands at yet [m from station 0]. */
+export function freeAmidships({ drawn: { form }, things }: BoatScene): number {
+  const middle = (form.fromM + form.toM) / 2;
+  const taken = things.flatMap(({ at }) => (at && Math.abs(at[1]) < apartM ? [at[0]] : []));
+  for (let step = 0; step * apartM < (form.toM - form.fromM) / 2; step += 1)
+    for (const x of [middle - step * apartM, middle + step * apartM])
+      if (taken.every((other) => Math.abs(other - x) > apartM - 1e-9)) return x;
+  return middle;
+}
+
 /**
  * Pieces in a row: evenly between the two that are farthest apart. Where those of one entry are pairs across the boat already, each side
  * is a row of its own and they stay pairs.
