@@ -27,10 +27,13 @@ export interface Sizing extends SizeResult {
 
 /** Of all groups together: lists are kept shorter in a very large circuit, so that its time stays in proportion to its size. */
 const mostLabelsInAll = 400_000;
+/** Groups in all parts looked at for a proof: each part takes time in proportion to its groups, and one split makes a part for each. */
+const mostGroupsInParts = 20_000;
 
 function usualEffort(groups: number): Effort {
   const maxLabels = Math.min(4000, Math.max(60, Math.ceil(mostLabelsInAll / Math.max(1, groups))));
-  return { maxLabels, maxBoxes: 60 };
+  const maxBoxes = Math.min(2000, Math.max(2, Math.ceil(mostGroupsInParts / Math.max(1, groups))));
+  return { maxLabels, maxBoxes };
 }
 
 /**

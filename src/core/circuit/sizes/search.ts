@@ -68,7 +68,7 @@ class Proof {
   run(whole: Part): Found {
     const first = this.sharpened(whole, 5);
     const open = first ? [first] : [];
-    for (let count = 0; count < this.effort.maxBoxes; count += 1) {
+    for (let left = this.effort.maxBoxes; left > 0; ) {
       open.sort((a, b) => b.bound - a.bound);
       const next = open.at(-1);
       if (!next || this.closed(next.bound)) return answer(this.found, this.found.cost);
@@ -77,6 +77,12 @@ class Proof {
       if (excess.every((value) => value <= 1)) break;
       open.pop();
       for (const box of this.larger(next, excess)) {
+        // not looked at any more: it stays open with what is known of the whole
+        if (left === 0) {
+          open.push({ ...next, box });
+          continue;
+        }
+        left -= 1;
         const part = this.solved(next.model, box, next.rowPrice);
         const sharp = part && this.sharpened(part, 1);
         if (sharp) open.push(sharp);
