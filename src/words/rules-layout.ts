@@ -23,6 +23,12 @@ export const layoutRules = {
     mend: "Leave the switch out, or use one that only chooses between float and by hand.",
     says: (say) => `${say.at} starts by its float, but the switch of ${say.others} can turn it off.`,
   },
+  "float-pump-way": {
+    title: "A float-switch pump has a way to itself",
+    why: "A wet socket or a lamp that shorts blows the fuse they share, and the boat fills at her mooring.",
+    mend: "Give the pump a way of its own, or move the rest to another.",
+    says: (say) => `The float-switch pump on ${say.at} shares it with ${say.others}.`,
+  },
   "bilge-pump-by-hand": {
     title: "A bilge pump starts by itself",
     why: "Nobody watches the bilge while steering, and nobody is there at the mooring.",

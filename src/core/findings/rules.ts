@@ -39,6 +39,7 @@ import { engineSpaceAmpacity } from "./rules/engine-space-ampacity.js";
 import { entriesFit } from "./rules/entries-fit.js";
 import { fixtureSize } from "./rules/fixture-size.js";
 import { floatPumpSwitched } from "./rules/float-pump-switched.js";
+import { floatPumpWay } from "./rules/float-pump-way.js";
 import { floatUnknown } from "./rules/float-unknown.js";
 import { floats } from "./rules/floats.js";
 import { formContradiction } from "./rules/form-contradiction.js";
@@ -238,6 +239,7 @@ export const rules = [
   // layout
   bilgePumpByHand,
   floatPumpSwitched,
+  floatPumpWay,
   ignitionProtection,
   livePumpBehindMaster,
   masterMissing,

@@ -50,6 +50,40 @@ export const layoutCases = {
     raises: [{ boat: () => pumpBoat({ way: { switch: { ratingA: 10 } } }), at: "lamp", level: "mend" }],
     quiet: [() => pumpBoat()],
   },
+  "float-pump-way": {
+    raises: [
+      {
+        boat: () =>
+          boat({
+            gear: [lamp({ role: "bilge pump", floatSwitch: true }), lamp({ name: "other", group: "other" })],
+            plan: {
+              circuitOf: new Map([
+                ["lamp", "helm / lamps"],
+                ["other", "helm / lamps"],
+              ]),
+            },
+          }),
+        at: "helm / lamps",
+        level: "mend",
+      },
+    ],
+    quiet: [
+      () => pumpBoat(),
+      () =>
+        boat({
+          gear: [
+            lamp({ role: "bilge pump", floatSwitch: true }),
+            lamp({ name: "telltale", group: "telltale", role: "gauge" }),
+          ],
+          plan: {
+            circuitOf: new Map([
+              ["lamp", "helm / lamps"],
+              ["telltale", "helm / lamps"],
+            ]),
+          },
+        }),
+    ],
+  },
   "bilge-pump-by-hand": {
     raises: [{ boat: () => boat({ gear: [lamp({ role: "bilge pump" })] }), at: "lamp", level: "mind" }],
     quiet: [() => pumpBoat()],
