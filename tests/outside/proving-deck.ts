@@ -34,24 +34,76 @@ export function metered(meters: readonly Meter[]): string[][] {
 }
 
 /**
+ * Node each node hangs on: dead ends with nothing on them carry no current, so that all of one has the voltage of the point it hangs on, and
+ * the simulator need not be told of it. Behind a break nothing hangs.
+ */
+export function hangsOn(
+  network: NetworkNumbers,
+  added: readonly Added[],
+  meters: readonly Meter[] = [],
+): Int32Array {
+  const { branches, sources, loads, converters, nodeCount } = network;
+  const held = new Uint8Array(nodeCount);
+  const hold = (nodes: Iterable<number>) => {
+    for (const node of nodes) held[node] = 1;
+  };
+  for (const side of [sources, converters].flatMap((table) => Object.values(table)))
+    if (side instanceof Int32Array) hold(side);
+  loads.value.forEach((value, i) => {
+    if (loads.law[i] === loadLaw.resistance ? value < Number.POSITIVE_INFINITY : value > 0)
+      hold([loads.plus[i] ?? 0, loads.minus[i] ?? 0]);
+  });
+  for (const { from, to } of added) hold([from, to]);
+  for (const { plus, minus } of meters) hold([plus, minus]);
+  const at: number[][] = Array.from({ length: nodeCount }, () => []);
+  branches.ohm.forEach((ohm, i) => {
+    const ends = [branches.from[i] ?? 0, branches.to[i] ?? 0];
+    if (ohm > 1e6) hold(ends);
+    for (const node of ends) at[node]?.push(i);
+  });
+  const left = at.map((list) => list.length);
+  const gone = new Set<number>();
+  const on = Int32Array.from({ length: nodeCount }, (_, node) => node);
+  const ends = [...on].filter((node) => left[node] === 1 && held[node] === 0);
+  for (let node = ends.pop(); node !== undefined; node = ends.pop()) {
+    const row = at[node]?.find((i) => !gone.has(i));
+    if (row === undefined) continue;
+    gone.add(row);
+    const other = branches.from[row] === node ? (branches.to[row] ?? 0) : (branches.from[row] ?? 0);
+    on[node] = other;
+    left[other] = (left[other] ?? 0) - 1;
+    if (left[other] === 1 && held[other] === 0) ends.push(other);
+  }
+  return on.map((_, node) => {
+    let root = node;
+    while (on[root] !== root) root = on[root] ?? root;
+    return root;
+  });
+}
+
+/**
  * One state of a boat as a SPICE deck. Gear draws by its law down to a knee voltage and like a resistance under it, nothing backwards:
  * the same law as the tool takes, since no published one exists for gear far under its range; everything else is the simulator's.
  * @param meters Pairs of nodes a meter may be put to: an ohmmeter as a current, a voltmeter as a resistance, each without effect until a
  * command alters it (`metered`).
+ * @param hangs Node each node hangs on: those that hang on another are left out.
  */
 export function faultDeck(
   network: NetworkNumbers,
   kneeV: Float64Array,
   added: readonly Added[],
   meters: readonly Meter[] = [],
+  hangs: Int32Array = hangsOn(network, added, meters),
 ): string {
   const { branches, sources, loads, converters } = network;
   const reference = groundOf(network);
   const name = (node: number | undefined) => (node === reference ? "0" : `n${node}`);
   const lines = ["* a boat with something wrong"];
   for (let node = 0; node < network.nodeCount; node++)
-    if (node !== reference) lines.push(`RG${node} n${node} 0 1e12`);
+    if (node !== reference && hangs[node] === node) lines.push(`RG${node} n${node} 0 1e12`);
   branches.ohm.forEach((ohm, i) => {
+    const [from = 0, to = 0] = [branches.from[i], branches.to[i]];
+    if (hangs[from] !== from || hangs[to] !== to) return;
     lines.push(`R${i} ${name(branches.from[i])} ${name(branches.to[i])} ${ohm}`);
   });
   added.forEach(({ from, to, ohm }, i) => {
@@ -85,7 +137,8 @@ export function faultDeck(
     lines.push(`BC${i} ${a} ${b} I=(${watts})/max(V(${a},${b}),1)`);
   });
   if (meters.every(({ kind }) => kind === "voltage"))
-    for (const [node, v] of guesses(network)) lines.push(`.nodeset v(n${node})=${v}`);
+    for (const [node, v] of guesses(network))
+      if (hangs[node] === node) lines.push(`.nodeset v(n${node})=${v}`);
   meters.forEach(({ kind, plus, minus }, i) => {
     lines.push(
       kind === "ohm"

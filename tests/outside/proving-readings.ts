@@ -3,7 +3,7 @@ import { conditionKey, type Metered, type Probe, probeKey } from "../../src/core
 import { pocketMeter } from "../../src/core/reference/meters.js";
 import { type AlteredDeck, runNgspiceAltered } from "./ngspice-run.js";
 import { networkWith } from "./proving-boats.js";
-import { type Added, faultDeck, groundOf, type Meter, meterA, metered } from "./proving-deck.js";
+import { type Added, faultDeck, groundOf, hangsOn, type Meter, meterA, metered } from "./proving-deck.js";
 import { brokenOhm, type FaultyBoat } from "./proving-faulty.js";
 
 /** A boat and what is to be read of it, in whatever state. */
@@ -99,7 +99,7 @@ function shownFloating(all: readonly Asked[]): Map<string, number> {
     states.flatMap(({ asked, state, probes }, i) =>
       probes.map((probe, k): [string, number] => [
         `${asked} ${probeKey(probe)}`,
-        between(state, points[i]?.[k] ?? new Map(), probe.at, probe.against),
+        between(state, found(points[i]?.[k], state), probe.at, probe.against),
       ]),
     ),
   );
@@ -125,7 +125,7 @@ function shownOhms(all: readonly Asked[]): Map<string, number> {
   return new Map(
     states.flatMap(({ state, asked, probes }, i) =>
       probes.map((probe, k): [string, number] => {
-        const v = between(state, points[i]?.[k] ?? new Map(), probe.at, probe.against);
+        const v = between(state, found(points[i]?.[k], state), probe.at, probe.against);
         return [`${asked} ${probeKey(probe)}`, v / meterA + pocketMeter.leadOhm.usual];
       }),
     ),
@@ -173,15 +173,32 @@ function liveVoltages(
   let next = 0;
   return all.map((one, i) => {
     const shown = stopped[i] ? again[next++] : first[i];
-    if (!shown) throw new Error(`ngspice found no state of rest of ${one.faulty.boat.name}`);
-    return { network: stopped[i] ?? one.network, shown };
+    return { network: stopped[i] ?? one.network, shown: found(shown, one) };
   });
 }
 
+/** Dead ends left out; should the simulator's iteration come to no rest, told of them too: it starts elsewhere then. */
 function solved(all: readonly State[]): (Voltages | undefined)[] {
+  const short = all.map(({ network, faulty: { added } }) => hangsOn(network, added));
+  const first = points(all, short);
+  const stuck = all.flatMap((_, i) => (first[i] ? [] : [i]));
+  const whole = short.map((hangs) => hangs.map((_, node) => node));
+  const again = points(
+    stuck.flatMap((i) => all[i] ?? []),
+    stuck.flatMap((i) => whole[i] ?? []),
+  );
+  return all.map(({ network }, i) => {
+    const hangs = (first[i] ? short : whole)[i];
+    const point = first[i] ?? again[stuck.indexOf(i)];
+    if (!point || !hangs) return undefined;
+    return new Map(Array.from(hangs, (on, node) => [`n${node}`, voltage(network, point, on)]));
+  });
+}
+
+function points(all: readonly State[], hangs: readonly Int32Array[]): (Voltages | undefined)[] {
   if (all.length === 0) return [];
-  const decks = all.map(({ network, faulty: { boat, added } }) => ({
-    deck: faultDeck(network, boat.bench.kneeV, added),
+  const decks = all.map(({ network, faulty: { boat, added } }, i) => ({
+    deck: faultDeck(network, boat.bench.kneeV, added, [], hangs[i]),
     alter: [[]],
   }));
   return runNgspiceAltered(decks).map(([point]) => point);
@@ -229,6 +246,11 @@ const between = (state: State, shown: Voltages, at: string, against: string): nu
 
 function voltage(network: NetworkNumbers, shown: Voltages, node: number): number {
   return node === groundOf(network) ? 0 : (shown.get(`n${node}`) ?? Number.NaN);
+}
+
+function found(point: Voltages | undefined, { faulty }: State): Voltages {
+  if (!point) throw new Error(`ngspice found no state of rest of ${faulty.boat.name}`);
+  return point;
 }
 
 const nodeNamed = ({ faulty }: State, name: string) => faulty.boat.bench.nodeOf.get(name) ?? -1;
