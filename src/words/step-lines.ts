@@ -3,24 +3,26 @@ import type { Step, StepSize } from "../core/work/step.js";
 import { boreWords, readingWords } from "./hull-words.js";
 import { lengthWords, marked } from "./numbers.js";
 import { listed } from "./say.js";
+import { english } from "./steps/english.js";
+import type { StepWords } from "./steps/step-words.js";
 import { namesText } from "./work-words.js";
 
 const tie = "\u00a0";
 
 /** The figures of a step, one line each; alike ones in one line. What the step's own title names is not named again. */
-export function sizeLines(step: Step, shows: Shows): string[] {
+export function sizeLines(step: Step, shows: Shows, words: StepWords = english): string[] {
   const [only, ...others] = step.pieces;
-  return [...alike(step.sizes, shows)].map(([text, things]) =>
+  return [...alike(step.sizes, shows, words)].map(([text, things]) =>
     things.length === 0 || (others.length === 0 && things.length === 1 && things[0] === only)
       ? text
-      : `${namesText(things)}: ${text}`,
+      : `${namesText(things, words)}: ${text}`,
   );
 }
 
-function alike(sizes: readonly StepSize[], shows: Shows): Map<string, string[]> {
+function alike(sizes: readonly StepSize[], shows: Shows, words: StepWords): Map<string, string[]> {
   const lines = new Map<string, string[]>();
   for (const size of sizes) {
-    const [of, text] = sizeText(size, shows);
+    const [of, text] = sizeText(size, shows, words);
     const things = lines.get(text) ?? [];
     if (of !== "" && !things.includes(of)) things.push(of);
     lines.set(text, things);
@@ -29,58 +31,62 @@ function alike(sizes: readonly StepSize[], shows: Shows): Map<string, string[]> 
 }
 
 /** What it is of, and what it says of it. */
-function sizeText(size: StepSize, shows: Shows): readonly [of: string, text: string] {
+function sizeText(
+  size: StepSize,
+  shows: Shows,
+  { sizes: say, joining }: StepWords,
+): readonly [of: string, text: string] {
   switch (size.what) {
     case "length":
-      return [size.of, `${lengthWords(size.m, shows)} along its way`];
+      return [size.of, say.alongWay(lengthWords(size.m, shows))];
     case "cut length":
-      return [size.of, `cut ${lengthWords(size.mm / 1000, shows)} of ${size.wire}`];
+      return [size.of, say.cut(lengthWords(size.mm / 1000, shows), size.wire)];
     case "conductor":
-      return ["", `conductors ${size.key.replaceAll(" ", tie)}`];
+      return ["", say.conductors(size.key.replaceAll(" ", tie))];
     case "hole":
       return [
         size.of,
-        `hole ${boreWords(size.mm)}${size.face === undefined ? "" : `, ${faceWords(size.face)}`}`,
+        `${say.hole(boreWords(size.mm))}${size.face === undefined ? "" : `, ${say.face[size.face]}`}`,
       ];
     case "pilot":
-      return ["", `pilot ${boreWords(size.mm)}`];
+      return ["", say.pilot(boreWords(size.mm))];
     case "spacing":
-      return ["", `held every ${lengthWords(size.m, shows)} or closer, and near its ends`];
+      return ["", say.heldEvery(lengthWords(size.m, shows))];
     case "rating":
       return [size.of, marked(size.a, "A")];
     case "gland":
-      return [size.of, `gland ${size.size}`];
+      return [size.of, say.gland(size.size)];
     case "end":
       return [
-        `${size.leg === "out" ? "positive" : "negative"}${size.colour === undefined ? "" : `, ${size.colour}`}`,
+        `${say.leg[size.leg]}${size.colour === undefined ? "" : `, ${size.colour}`}`,
         [
           size.part ?? "",
-          `strip ${boreWords(size.stripMm)}`,
+          say.strip(boreWords(size.stripMm)),
           size.sleeve ?? "",
           size.tool,
-          size.pullN === undefined ? "" : `must hold ${Math.round(size.pullN)}${tie}N`,
+          size.pullN === undefined ? "" : say.mustHold(`${Math.round(size.pullN)}${tie}N`),
         ]
           .filter((part) => part !== "")
           .join("; "),
       ];
     case "mark":
-      return [size.of, markText(size, shows)];
+      return [size.of, markText(size, shows, say)];
     case "behind":
-      return [size.of, `behind it: ${size.words}`];
+      return [size.of, say.behind(size.words)];
     case "through":
-      return ["", `through ${listed(size.passages)}`];
+      return ["", say.through(listed(size.passages, joining))];
     default:
       return size satisfies never;
   }
 }
 
-const faceWords = (face: string): string => `side ${face}`;
-
-function markText(size: Extract<StepSize, { what: "mark" }>, shows: Shows): string {
+function markText(size: Extract<StepSize, { what: "mark" }>, shows: Shows, say: StepWords["sizes"]): string {
   const read = (m: number) => readingWords(m, size.graduationM, shows);
-  const readings = size.readings.map(({ from, m }) => `${read(m)} from ${from}`);
-  const check = size.check === undefined ? "" : `; check ${read(size.check.m)} from ${size.check.from}`;
-  return size.method === "two tapes"
-    ? `${readings.join(", ")}${check}`
-    : `${readings[0] ?? ""} along ${size.edge ?? "the edge"}, then ${read(size.readings[1]?.m ?? Number.NaN)} square to it${check}`;
+  const readings = size.readings.map(({ from, m }) => say.reading(read(m), from));
+  const check = size.check === undefined ? "" : say.check(say.reading(read(size.check.m), size.check.from));
+  const set =
+    size.method === "two tapes"
+      ? readings.join(", ")
+      : say.thenSquare(readings[0] ?? "", size.edge ?? "", read(size.readings[1]?.m ?? Number.NaN));
+  return `${set}${check}`;
 }

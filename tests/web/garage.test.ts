@@ -242,6 +242,8 @@ it("in Spanish the steps, their tools and cautions are Spanish", async () => {
   await page.locator(".step-order summary").first().click();
   const lines = await page.locator(".step-lines button").allTextContents();
   expect(lines.join("\n")).toMatch(/Tender boarding cable, de helm a boarding lamp/);
+  await page.locator(".step-lines button", { hasText: "Hacer la punta" }).first().click();
+  await sheet.getByText(/positivo.*pelar 7\smm.*debe aguantar/).waitFor();
   expect(lines.join("\n")).not.toMatch(/\b(Draw|Make|Connect|Switch|Close)\b/);
 });
 

@@ -1,3 +1,4 @@
+import type { FaceName } from "../plan/model/layout.js";
 import type { CureKey } from "../reference/cures.js";
 import type { ToolKey } from "../reference/tools.js";
 
@@ -105,7 +106,7 @@ export type ConsumableKey = (typeof consumableKeys)[number];
 export type StepSize =
   | { readonly what: "length"; readonly of: string; readonly m: number }
   | { readonly what: "conductor"; readonly of: string; readonly key: string }
-  | { readonly what: "hole"; readonly of: string; readonly mm: number; readonly face?: string }
+  | { readonly what: "hole"; readonly of: string; readonly mm: number; readonly face?: FaceName }
   | { readonly what: "cut length"; readonly of: string; readonly mm: number; readonly wire: string }
   /** What goes on the end of a conductor, how far it is stripped, and what a pull on it must hold. */
   | {

@@ -1,4 +1,5 @@
 import { joinedInEnglish } from "../say.js";
+import { faceWords } from "../template-words.js";
 import type { StepWords } from "./step-words.js";
 
 /** The steps of the work in English: on the page, the command line and paper. */
@@ -131,6 +132,25 @@ export const english: StepWords = {
     "navigation lights":
       "Others steer by them. Arcs, ranges and heights are law: lights certified for your length of boat, set as the rules say.",
     leak: "A trickle now is a flood at sea. Any drop behind: take it off, clean it, bed it again.",
+  },
+  sizes: {
+    alongWay: (length) => `${length} along its way`,
+    cut: (length, wire) => `cut ${length} of ${wire}`,
+    conductors: (key) => `conductors ${key}`,
+    hole: (bore) => `hole ${bore}`,
+    face: faceWords,
+    pilot: (bore) => `pilot ${bore}`,
+    heldEvery: (length) => `held every ${length} or closer, and near its ends`,
+    gland: (size) => `gland ${size}`,
+    leg: { out: "positive", return: "negative" },
+    strip: (length) => `strip ${length}`,
+    mustHold: (force) => `must hold ${force}`,
+    behind: (words) => `behind it: ${words}`,
+    through: (passages) => `through ${passages}`,
+    reading: (length, from) => `${length} from ${from}`,
+    check: (reading) => `; check ${reading}`,
+    thenSquare: (along, edge, off) =>
+      `${along} along ${edge === "" ? "the edge" : edge}, then ${off} square to it`,
   },
   joining: joinedInEnglish,
   range: (from, to) => `${from} to ${to}`,

@@ -1,3 +1,4 @@
+import { boxes } from "../screen/es/boxes.js";
 import type { StepWords } from "./step-words.js";
 
 /** The steps of the work in Spanish, for the page. */
@@ -133,6 +134,25 @@ export const spanish: StepWords = {
     "navigation lights":
       "Otros gobiernan por ellas. Sectores, alcances y alturas son ley: luces certificadas para la eslora de tu barco, colocadas como dicen las reglas.",
     leak: "Un hilo de agua ahora es una inundación en el mar. Si hay una gota detrás: quítalo, límpialo y asiéntalo de nuevo.",
+  },
+  sizes: {
+    alongWay: (length) => `${length} por su recorrido`,
+    cut: (length, wire) => `cortar ${length} de ${wire}`,
+    conductors: (key) => `conductores ${key}`,
+    hole: (bore) => `agujero ${bore}`,
+    face: boxes.faces,
+    pilot: (bore) => `broca guía ${bore}`,
+    heldEvery: (length) => `sujeto cada ${length} o menos, y cerca de sus puntas`,
+    gland: (size) => `prensaestopas ${size}`,
+    leg: { out: "positivo", return: "negativo" },
+    strip: (length) => `pelar ${length}`,
+    mustHold: (force) => `debe aguantar ${force}`,
+    behind: (words) => `detrás: ${words}`,
+    through: (passages) => `por ${passages}`,
+    reading: (length, from) => `${length} desde ${from}`,
+    check: (reading) => `; comprobar ${reading}`,
+    thenSquare: (along, edge, off) =>
+      `${along} a lo largo de ${edge === "" ? "el canto" : edge}, luego ${off} a escuadra`,
   },
   joining: {
     // the word changes before the sound of an i

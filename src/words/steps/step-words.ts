@@ -1,3 +1,4 @@
+import type { FaceName } from "../../core/plan/model/layout.js";
 import type { CureKey } from "../../core/reference/cures.js";
 import type { ToolKey } from "../../core/reference/tools.js";
 import type { CautionKey, ConsumableKey, StepKind, Task } from "../../core/work/step.js";
@@ -28,6 +29,25 @@ export interface StepWords {
   readonly cures: Readonly<Record<CureKey, string>>;
   /** The usual caution at the very step that needs it. Common practice; the maker's and the local rules come first. */
   readonly cautions: Readonly<Record<CautionKey, string>>;
+  /** Figures of a step; lengths and sizes come as written. */
+  readonly sizes: {
+    readonly alongWay: (length: string) => string;
+    readonly cut: (length: string, wire: string) => string;
+    readonly conductors: (key: string) => string;
+    readonly hole: (bore: string) => string;
+    readonly face: Readonly<Record<FaceName, string>>;
+    readonly pilot: (bore: string) => string;
+    readonly heldEvery: (length: string) => string;
+    readonly gland: (size: string) => string;
+    readonly leg: Readonly<Record<"out" | "return", string>>;
+    readonly strip: (length: string) => string;
+    readonly mustHold: (force: string) => string;
+    readonly behind: (words: string) => string;
+    readonly through: (passages: string) => string;
+    readonly reading: (length: string, from: string) => string;
+    readonly check: (reading: string) => string;
+    readonly thenSquare: (along: string, edge: string, off: string) => string;
+  };
   readonly joining: Joining;
   /** `1 to 6`. */
   readonly range: (from: number, to: number) => string;

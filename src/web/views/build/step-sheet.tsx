@@ -72,11 +72,11 @@ function StepNeeds({ step }: { step: Step }) {
   const words = useWords().build;
   const steps = useStepWords();
   const shows = useShows();
-  const sizes = sizeLines(step, shows);
+  const sizes = sizeLines(step, shows, steps);
   return (
     <>
       {sizes.length > 0 && (
-        <ul className="step-sizes" lang="en">
+        <ul className="step-sizes">
           {sizes.map((line) => (
             <li key={line}>{line}</li>
           ))}
