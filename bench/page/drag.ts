@@ -97,6 +97,8 @@ async function openBoat(page: Page, address: string, text: string, thing: string
   await page.locator('.ledger[data-fresh="true"]').waitFor({ timeout: 180_000 });
   await page.locator(`.boat-sheet [data-thing="${thing}"][data-view="plan"]`).waitFor();
   await page.getByLabel("drop", { exact: true }).check();
+  // nobody takes hold of a thing in the moment it is first drawn
+  await page.waitForTimeout(1_500);
 }
 
 interface Measure {

@@ -105,7 +105,7 @@ function Boat({ scene, stage }: { scene: BoatScene; stage: "survey" | "gear" | "
       />
       <div className="boat-desk">
         <div className="boat-main">
-          <div className="boat-paper" ref={paper}>
+          <div className="boat-paper" ref={paper} onPointerEnter={dragging.expect}>
             <BoatSheet
               scene={scene}
               shows={shows}

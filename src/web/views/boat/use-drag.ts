@@ -17,6 +17,8 @@ export interface Dragging {
   readonly start: (thing: BoatThing, view: ViewName, marked: readonly BoatThing[]) => boolean;
   readonly move: (byMm: Spot2, withinM: number) => void;
   readonly nudge: (thing: BoatThing, view: ViewName, byMm: Spot2, marked: readonly BoatThing[]) => void;
+  /** The hand is over the drawing: what its figures need is fetched, if it has not been yet. */
+  readonly expect: () => void;
   /** Puts it down where it is. */
   readonly drop: () => void;
   /** Puts it back where it was. */
@@ -113,5 +115,6 @@ export function useDrag(
       leave();
     };
   }, []);
-  return { drag, start, move, nudge, drop, cancel: end, place };
+  const expect = () => void preview.getReady();
+  return { drag, expect, start, move, nudge, drop, cancel: end, place };
 }
