@@ -105,7 +105,7 @@ function Boat({ scene, stage }: { scene: BoatScene; stage: "survey" | "gear" | "
       />
       <div className="boat-desk">
         <div className="boat-main">
-          <div className="boat-paper" ref={paper} onPointerEnter={dragging.expect}>
+          <div className="boat-paper" ref={paper} onPointerDown={dragging.expect}>
             <BoatSheet
               scene={scene}
               shows={shows}

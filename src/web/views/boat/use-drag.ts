@@ -17,7 +17,7 @@ export interface Dragging {
   readonly start: (thing: BoatThing, view: ViewName, marked: readonly BoatThing[]) => boolean;
   readonly move: (byMm: Spot2, withinM: number) => void;
   readonly nudge: (thing: BoatThing, view: ViewName, byMm: Spot2, marked: readonly BoatThing[]) => void;
-  /** The hand is over the drawing: what its figures need is fetched, if it has not been yet. */
+  /** The hand is on the drawing: what the figures of a drag need is fetched, if it has not been yet. */
   readonly expect: () => void;
   /** Puts it down where it is. */
   readonly drop: () => void;
