@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { exit, InputProblem } from "./problem.js";
 
 interface Command {
@@ -47,16 +48,29 @@ const help = `skiffloom plans, checks and prints the 12 V or 24 V electrics of a
   skiffloom new             asks a few questions and writes a plan to start from
   skiffloom apply PLAN N    makes the change that finding N proposes, and keeps your comments
   skiffloom schema          the JSON Schema of a plan
+  skiffloom --version       which one this is
 
 PLAN is a YAML file (docs/plan-format.md; examples/ has some), or - for standard input.
 skiffloom COMMAND --help tells more. Figures are planning aids: local rules, makers' instructions
 and licensed practice come first.`;
+
+/** As the package has it, which lies two folders up, bundled or not. */
+function version(): string {
+  const about: { readonly version: string } = JSON.parse(
+    readFileSync(new URL("../../package.json", import.meta.url), "utf8"),
+  );
+  return about.version;
+}
 
 async function command(words: readonly string[]): Promise<number> {
   const [name, ...rest] = words;
   if (name === undefined || name === "--help" || name === "-h" || name === "help") {
     process.stdout.write(`${help}\n`);
     return name === undefined ? exit.unusable : exit.fine;
+  }
+  if (name === "--version") {
+    process.stdout.write(`skiffloom ${version()}\n`);
+    return exit.fine;
   }
   const load = Object.hasOwn(commands, name) ? commands[name] : undefined;
   if (!load) throw new InputProblem([`there is no command ${name}; skiffloom --help lists them`]);

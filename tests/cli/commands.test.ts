@@ -74,6 +74,12 @@ describe("statuses", () => {
       expect(out).toContain(`skiffloom ${name}`);
     },
   );
+
+  test("--version is the package's own, from the sources and as built", async () => {
+    const { version } = JSON.parse(readFileSync("package.json", "utf8"));
+    expect((await command(["--version"])).out).toBe(`skiffloom ${version}\n`);
+    expect(skiffloom(["--version"]).out).toBe(`skiffloom ${version}\n`);
+  });
 });
 
 describe("files", () => {
