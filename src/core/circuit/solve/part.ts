@@ -44,7 +44,7 @@ const converterColumns = ["maxOutputA", "efficiency", "standbyW", "minInputV"] a
 
 /** One part of a network as a network of its own, and the answers it gave lately. */
 export class Part {
-  readonly #structures = new Structures();
+  readonly #structures: Structures;
   /** All numbers of the part that may change from call to call, one after the other; the tables below are views of it. */
   readonly #asked: Float64Array;
   readonly #laws: Float64Array;
@@ -102,6 +102,7 @@ export class Part {
         minInputV: view(converters.length),
       },
     };
+    this.#structures = new Structures(this.#numbers);
   }
 
   /**

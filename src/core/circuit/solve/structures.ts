@@ -79,9 +79,17 @@ export class Structures {
   /** Loads whose ends no metal joins: only they can join islands by conducting. */
   #bridges = new Int32Array(0);
   #kept: Structure[] = [];
+  readonly #isFixed: boolean;
+
+  /** @param joins Of the one network that will be asked about, where its joins can't change; else every network is looked at anew. */
+  constructor(joins?: NetworkNumbers) {
+    this.#isFixed = joins !== undefined;
+    if (joins !== undefined) this.#startOn(joins);
+  }
 
   of(network: NetworkNumbers, states: ConverterStates, cut: Uint8Array): Structure {
-    if (this.#joins === undefined || !joinedAlike(this.#joins, network)) this.#startOn(network);
+    const isKnown = this.#isFixed || (this.#joins !== undefined && joinedAlike(this.#joins, network));
+    if (!isKnown) this.#startOn(network);
     const bridged = this.#bridged(network, cut);
     const at = this.#kept.findIndex((one) => same(one.states, states) && same(one.bridged, bridged));
     const found = at >= 0 ? this.#kept[at] : undefined;
