@@ -1,15 +1,13 @@
-import { edgesOf, nearestShare, spotOnEdge } from "../../core/hull/faces/edge.js";
-import { placeOn } from "../../core/hull/faces/face.js";
 import { spotNear } from "../../core/hull/faces/near.js";
 import type { Spot } from "../../core/hull/faces/patch.js";
 import type { SideFigures } from "../../core/hull/figures.js";
-import type { Mark, SetReading } from "../../core/hull/marks/mark.js";
 import { around, type Bounds, boundsOf } from "../bounds.js";
 import { placeLabels } from "../label-places.js";
 import { line, points, polygon, polyline, strokes, text } from "../make.js";
 import type { Point, Shape, Stroke } from "../shapes.js";
 import { flatView } from "./flat-view.js";
-import { figureOn } from "./tape-figure.js";
+import { placeFigures } from "./tape-figure.js";
+import { tapes } from "./tapes.js";
 
 /** Room for a drawing on its sheet [mm]. */
 export interface Room {
@@ -49,8 +47,6 @@ export function marksScale(
   return { scale, heightMm: ((maxY - minY) * 1000) / scale + 2 * beside.yMm };
 }
 const zoneStroke: Stroke = { colour: "hair", widthMm: 0.2, dashMm: [1, 0.8] };
-const tapeStroke: Stroke = { colour: "accent", widthMm: 0.35 };
-const checkStroke: Stroke = { colour: "soft", widthMm: 0.25, dashMm: [1.6, 1.1] };
 
 /** Letters of the points that some mark is set out or checked from, A, B, C … in the order they lie along the face. */
 export function referenceLetters(side: SideFigures): Map<string, string> {
@@ -101,6 +97,16 @@ export function marksView(
     return { x: shiftX + x * mm, y: shiftY + y * mm };
   };
   const letters = referenceLetters(side);
+  const { lines, figures } = tapes(side, place, said);
+  const signs = [
+    ...side.references.flatMap(({ spot, name }) =>
+      spot !== undefined && letters.has(name) ? pointMark(place(spot)) : [],
+    ),
+    ...side.placed.flatMap((one) =>
+      holeMark(place(one.spot), ((one.hole.sizeM ?? 0.01) * mm) / 2, one.toMark),
+    ),
+  ];
+  const named = labels(side, place, letters, room);
   const shapes: Shape[] = [
     ...side.zones.map((zone) =>
       polygon(
@@ -118,16 +124,12 @@ export function marksView(
       const { x, y } = place(spotNear(side.face, at).spot);
       return { kind: "circle", cx: x, cy: y, r: (clearM * mm) / 2, stroke: zoneStroke };
     }),
-    ...tapes(side, place, said),
-    ...side.references.flatMap(({ spot, name }) =>
-      spot !== undefined && letters.has(name) ? pointMark(place(spot)) : [],
-    ),
-    ...side.placed.flatMap((one) =>
-      holeMark(place(one.spot), ((one.hole.sizeM ?? 0.01) * mm) / 2, one.toMark),
-    ),
+    ...lines,
+    ...signs,
   ];
+  const taken = [...signs, ...named].map(boundsOf);
   return {
-    shapes: [...shapes, ...labels(side, place, letters, room)],
+    shapes: [...shapes, ...named, ...placeFigures(figures, taken)],
     letters,
     ...(view.bowRight === undefined ? {} : { bowRight: view.bowRight }),
   };
@@ -139,59 +141,6 @@ function between(a: Spot, b: Spot): [number, number][] {
     a[0] + ((b[0] - a[0]) * k) / 8,
     a[1] + ((b[1] - a[1]) * k) / 8,
   ]);
-}
-
-function tapes(
-  side: SideFigures,
-  place: (spot: Spot) => Point,
-  said: ((readingM: number) => string) | undefined,
-): Shape[] {
-  const spots = new Map<string, Spot>([
-    ...side.references.flatMap(({ name, spot }) => (spot === undefined ? [] : [[name, spot] as const])),
-    ...side.placed.map(({ piece, spot }) => [piece.name, spot] as const),
-  ]);
-  return side.marks.flatMap(({ mark }) => {
-    const to = place(mark.spot);
-    const from = ({ from: name, roundedM }: SetReading, stroke: Stroke): Shape[] => {
-      const spot = spots.get(name);
-      if (spot === undefined) return [];
-      const start = place(spot);
-      return [line(start.x, start.y, to.x, to.y, stroke), ...figureOn(start, to, said?.(roundedM))];
-    };
-    return [
-      ...(mark.method === "two tapes" ? mark.readings.flatMap((one) => from(one, tapeStroke)) : []),
-      ...(mark.method === "along then square" ? squareWay(side, mark, spots, place, said) : []),
-      ...(mark.check ? from(mark.check, checkStroke) : []),
-    ];
-  });
-}
-
-/** Along the edge to the foot, then square off it. */
-function squareWay(
-  { face }: SideFigures,
-  { edge: name = "", at, spot, readings }: Mark,
-  spots: ReadonlyMap<string, Spot>,
-  place: (spot: Spot) => Point,
-  said: ((readingM: number) => string) | undefined,
-): Shape[] {
-  const edge = edgesOf(face).find((one) => one.name === name);
-  const start = spots.get(readings[0]?.from ?? "");
-  if (edge === undefined || start === undefined) return [];
-  const [from, to] = [
-    nearestShare(face, edge, placeOn(face, start)).share,
-    nearestShare(face, edge, at).share,
-  ];
-  const along = Array.from({ length: 13 }, (_, k) => place(spotOnEdge(edge, from + ((to - from) * k) / 12)));
-  const [foot, mark] = [place(spotOnEdge(edge, to)), place(spot)];
-  const middle = along.slice(5, 8);
-  const [first, last] = [middle[0] ?? foot, middle.at(-1) ?? foot];
-  const [alongReading, offReading] = readings;
-  return [
-    polyline(along, tapeStroke),
-    polyline([foot, mark], tapeStroke),
-    ...figureOn(first, last, alongReading && said?.(alongReading.roundedM)),
-    ...figureOn(foot, mark, offReading && said?.(offReading.roundedM)),
-  ];
 }
 
 /** A solid triangle standing on the point. */

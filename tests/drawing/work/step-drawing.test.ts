@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { workOutWhole } from "../../../src/core/layout-figures.js";
 import { planWork } from "../../../src/core/work/plan-work.js";
 import { boundsOf } from "../../../src/drawing/bounds.js";
+import { textWidthMm } from "../../../src/drawing/fonts/measure.js";
 import type { Shape } from "../../../src/drawing/shapes.js";
 import { planOfRuns } from "../../../src/drawing/work/step-circuit.js";
 import { type StepDrawing, stepDrawings } from "../../../src/drawing/work/step-drawing.js";
@@ -81,6 +82,34 @@ test("the marks of one piece have its tapes with their readings on them, and nob
       true,
     );
   expect(said).not.toContain("power socket");
+});
+
+test("a reading is never covered: at any size it stands clear of every name and letter, or is left out", () => {
+  let seen = 0;
+  for (const widthMm of [60, 84, 100, 150, 190])
+    for (const id of ["mark / voltmeter", "mark / power socket", "mark / coaming lamp"])
+      for (const { shapes } of drawn(id, { widthMm, mostMm: widthMm / 2 })) {
+        const texts = shapes.flatMap((shape) => (shape.kind === "text" ? [shape] : []));
+        const names = texts
+          .filter(({ turnDeg, text }) => turnDeg === 0 && !/ (in|mm)$/.test(text))
+          .map(boundsOf);
+        for (const figure of texts.filter(({ text }) =>
+          /\d.* (in|mm)$/.test(text.replaceAll("\u00a0", " ")),
+        )) {
+          seen += 1;
+          const lengthMm = textWidthMm(figure.text, figure.sizeMm, figure.weight);
+          const [cos, sin] = [Math.cos, Math.sin].map((of) => of((figure.turnDeg * Math.PI) / 180)) as [
+            number,
+            number,
+          ];
+          for (let along = -lengthMm / 2; along <= lengthMm / 2; along += 0.25) {
+            const [x, y] = [figure.x + along * cos - sin, figure.y + along * sin + cos];
+            const over = names.find((one) => x > one.minX && x < one.maxX && y > one.minY && y < one.maxY);
+            expect(over, `${figure.text} of ${id} at ${widthMm} mm`).toBeUndefined();
+          }
+        }
+      }
+  expect(seen).toBeGreaterThan(12);
 });
 
 /** `5 7/16 in` as inches. */
