@@ -1,4 +1,5 @@
 import { loadLaw, type NetworkNumbers } from "../circuit/solve/types.js";
+import { Joined } from "./joined.js";
 import type { StateValues } from "./state-solver.js";
 
 /** From here on a branch is broken, and what hangs behind it floats [Ω]. */
@@ -16,18 +17,10 @@ export interface Afloat {
 /** What floats with these values. */
 export function afloat(network: NetworkNumbers, { ohm, loadValue }: StateValues): Afloat {
   const { branches, sources, converters, loads, nodeCount } = network;
-  const parent = Int32Array.from({ length: nodeCount }, (_, node) => node);
-  const find = (node: number): number => {
-    let at = node;
-    while (parent[at] !== at) {
-      parent[at] = parent[parent[at] as number] as number;
-      at = parent[at] as number;
-    }
-    return at;
-  };
+  const joined = new Joined(nodeCount);
+  const find = (node: number) => joined.find(node);
   for (let i = 0; i < ohm.length; i++)
-    if ((ohm[i] as number) < floatsOhm)
-      parent[find(branches.from[i] as number)] = find(branches.to[i] as number);
+    if ((ohm[i] as number) < floatsOhm) joined.join(branches.from[i] as number, branches.to[i] as number);
   const held = new Set([...sources.plus, ...sources.minus].map(find));
   // a converter holds its output where its own input is held, which another converter may do
   converters.outPlus.forEach(() => {
@@ -37,7 +30,9 @@ export function afloat(network: NetworkNumbers, { ohm, loadValue }: StateValues)
       if (fed) for (const node of [plus, minus]) held.add(find(node));
     });
   });
-  const cluster = Int32Array.from(parent, (_, node) => (held.has(find(node)) ? -1 : find(node)));
+  const cluster = Int32Array.from({ length: nodeCount }, (_, node) =>
+    held.has(find(node)) ? -1 : find(node),
+  );
   const gives = new Set<number>();
   const takes = new Set<number>();
   loads.plus.forEach((node, i) => {

@@ -1,6 +1,7 @@
 import { type Factor, sparseFactor } from "../circuit/solve/factor.js";
 import { fillPattern } from "../circuit/solve/fill-pattern.js";
 import { loadLaw, type NetworkNumbers } from "../circuit/solve/types.js";
+import { Joined } from "./joined.js";
 import { TwoPoles } from "./two-poles.js";
 
 /** What may differ from one solve to the next [Ω, V, Ω, W or A or Ω, V]. Same rows as the network the solver was made for. */
@@ -313,18 +314,11 @@ export class StateSolver {
 
 /** An unknown for every node but one of each connected part: the first source's minus, else the part's first node. */
 function unknowns({ nodeCount, branches, sources, loads, converters }: NetworkNumbers): Int32Array {
-  const parent = Int32Array.from({ length: nodeCount }, (_, node) => node);
-  const find = (node: number): number => {
-    let at = node;
-    while (parent[at] !== at) {
-      parent[at] = parent[parent[at] as number] as number;
-      at = parent[at] as number;
-    }
-    return at;
-  };
+  const joined = new Joined(nodeCount);
+  const find = (node: number) => joined.find(node);
   const join = (plus: Int32Array, minus: Int32Array) =>
     plus.forEach((node, i) => {
-      parent[find(node)] = find(minus[i] ?? node);
+      joined.join(node, minus[i] ?? node);
     });
   join(branches.from, branches.to);
   join(sources.plus, sources.minus);
@@ -332,7 +326,7 @@ function unknowns({ nodeCount, branches, sources, loads, converters }: NetworkNu
   join(converters.inPlus, converters.inMinus);
   join(converters.outPlus, converters.outMinus);
   const reference = new Map<number, number>();
-  for (const node of [...sources.minus, ...converters.outMinus, ...parent.keys()])
+  for (const node of [...sources.minus, ...converters.outMinus, ...new Array(nodeCount).keys()])
     if (!reference.has(find(node))) reference.set(find(node), node);
   let next = 0;
   return Int32Array.from({ length: nodeCount }, (_, node) =>
