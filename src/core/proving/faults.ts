@@ -1,8 +1,8 @@
 import { extraResistance, faultOdds } from "../reference/fault-odds.js";
 import type { Bench } from "./bench-network.js";
-import { noChange } from "./change.js";
+import { type Change, noChange, together } from "./change.js";
 import { type Beforehand, type Fit, fitAll, fitAt, refine } from "./fit.js";
-import { type Hypothesis, singleHypotheses } from "./hypotheses.js";
+import { type Hypothesis, singleHypotheses, wrongFuse } from "./hypotheses.js";
 import { fromScale } from "./meter-error.js";
 import { nonNegativeLeastSquares } from "./nnls.js";
 import { type Reading, ReadingModel, squares } from "./reading-model.js";
@@ -39,7 +39,8 @@ const likesShown = 4;
 const apartOdds = 20;
 
 /**
- * Ranks what may be wrong by how probable it is, given every reading. Method: docs/methods/proving.md.
+ * Ranks what may be wrong by how probable it is, given every reading. Where nothing explains them and a marking is not the plan's, that fuse
+ * is taken as it is, and what else may be wrong is ranked. Method: docs/methods/proving.md.
  * @throws RangeError on no reading, or on a point the circuit does not have. Readings that cannot be are the business of `checkReadings`.
  */
 export function findFaults(
@@ -48,20 +49,42 @@ export function findFaults(
   spread: Spread = spreadOf(bench),
 ): FaultReport {
   if (readings.length === 0) throw new RangeError("at least one reading is required, got none");
+  const report = rankFaults(bench, readings, spread, noChange);
+  if (report.explained) return report;
+  const fuses = wrongFusesSeen(bench, report.model);
+  if (fuses === noChange) return report;
+  const beside = rankFaults(bench, readings, spread, fuses);
+  return beside.explained ? beside : report;
+}
+
+/** Fuses of which the marking that was read is not the plan's, as they are. */
+function wrongFusesSeen(bench: Bench, { marks, readings }: ReadingModel): Change {
+  return marks.reduce((all, { row, branch, ratingA }) => {
+    const value = readings[row]?.value ?? ratingA;
+    const [fuse] = value === ratingA ? [] : wrongFuse(bench, branch, [value]);
+    return fuse ? together(all, fuse.change(0)) : all;
+  }, noChange);
+}
+
+/** @param known Change every explanation comes on top of. */
+function rankFaults(bench: Bench, readings: readonly Reading[], spread: Spread, known: Change): FaultReport {
   const { pairs, shadows } = polePairs(bench);
   const model = new ReadingModel(bench, spread, readings, shadows);
   const marked = new Map(
     model.marks.map(({ row, branch }) => [branch, readings[row]?.value ?? Number.NaN] as const),
   );
   const live = new Set([...model.groups.flatMap(({ liveRows }) => liveRows), ...marked.keys()]);
-  const singles = singleHypotheses(bench, pairs, live, marked);
-  const sound = model.predict(noChange, "all");
+  const singles = singleHypotheses(bench, pairs, live, marked).map(
+    (one): Hypothesis =>
+      known === noChange ? one : { ...one, change: (size) => together(known, one.change(size)) },
+  );
+  const sound = model.predict(known, "all");
   const left = sound.whitener.whiten(model.difference(sound.shown));
 
   const columns = [...sound.perUnit]
     .filter(([key]) => key < model.keys.hot)
     .map(([branch, column]) => ({ branch, column: sound.whitener.whiten(column) }));
-  const together = nonNegativeLeastSquares(
+  const fitted = nonNegativeLeastSquares(
     columns.map(({ column }) => column),
     left,
   );
@@ -72,7 +95,7 @@ export function findFaults(
     likeness: ({ kind, branch }) => (kind === "resistance" ? marks.get(branch ?? -1) : undefined),
   };
   const fits = fitAll(model, singles, beforehand);
-  const all = [...fits, ...doubles(model, fits, columns, together.x, beforehand)];
+  const all = [...fits, ...doubles(model, fits, columns, fitted.x, beforehand)];
   const ranked = withProbability(all).sort((a, b) => b.probability - a.probability);
   const suspects = ranked.slice(0, kept).map(({ fit, probability }) => suspectOf(model, fit, probability));
   const top = ranked.slice(0, kept).map(({ fit }) => fit);
@@ -84,7 +107,7 @@ export function findFaults(
         alike(top[0], fit) || probability * apartOdds > (ranked[0]?.probability ?? 0) ? [at] : [],
       ),
     fitted: columns.flatMap(({ branch }, k) => {
-      const extraOhm = together.x[k] ?? 0;
+      const extraOhm = fitted.x[k] ?? 0;
       return extraOhm > 0 ? [{ branch: bench.topology.branches[branch]?.id ?? "", extraOhm }] : [];
     }),
     explained: suspects.some(({ explains }) => explains),
@@ -121,7 +144,7 @@ function doubles(
   model: ReadingModel,
   fits: readonly Fit[],
   columns: readonly { readonly branch: number }[],
-  together: Float64Array,
+  fitted: Float64Array,
   { likeness }: Beforehand,
 ): Fit[] {
   const best = fits.reduce((least, { misfit }) => Math.min(least, misfit), Number.POSITIVE_INFINITY);
@@ -133,7 +156,7 @@ function doubles(
     const mark = (first && likeness(first)) ?? first?.at[0] ?? "";
     likes.set(mark, [...(likes.get(mark) ?? []), fit]);
   }
-  const support = new Set(columns.filter((_, k) => (together[k] ?? 0) > 0).map(({ branch }) => branch));
+  const support = new Set(columns.filter((_, k) => (fitted[k] ?? 0) > 0).map(({ branch }) => branch));
   const groups = [...likes.values()];
   const supported = groups.filter((group) =>
     group.some(({ hypotheses: [first] }) => support.has(first?.branch ?? -1)),

@@ -108,7 +108,11 @@ function branchFaults(bench: Bench, row: number): Hypothesis[] {
 }
 
 /** A fuse or breaker of another rating than the plan's: one of these. */
-function wrongFuse({ topology, parts }: Bench, row: number, ratingsA: readonly number[]): Hypothesis[] {
+export function wrongFuse(
+  { topology, parts }: Bench,
+  row: number,
+  ratingsA: readonly number[],
+): Hypothesis[] {
   const id = topology.branches[row]?.id ?? "";
   const device = topology.devices.find((one) => one.id === id);
   const fitted = parts[row]?.[0];

@@ -273,9 +273,9 @@ export class StateGroup {
     values.sourceOhm.set(base.sourceOhm);
     values.loadValue.set(base.loadValue);
     const at = (whole: number) => this.rowOf[whole] ?? -1;
-    for (const [whole, extra] of extraOhm ?? [])
-      if (at(whole) >= 0) values.ohm[at(whole)] = (base.ohm[at(whole)] ?? 0) + extra;
     for (const [whole, to] of ohm ?? []) if (at(whole) >= 0) values.ohm[at(whole)] = to;
+    for (const [whole, extra] of extraOhm ?? [])
+      if (at(whole) >= 0) values.ohm[at(whole)] = (values.ohm[at(whole)] ?? 0) + extra;
     const broken = !this.dead && [...(ohm ?? [])].some(([whole, to]) => to >= floatsOhm && at(whole) >= 0);
     this.floats = broken ? afloat(this.solver.network, values) : undefined;
     for (const row of this.lifted) values.ohm[row] = brokenOhm;

@@ -143,6 +143,22 @@ describe("a fuse of another rating", () => {
     }
   });
 
+  test("beside another fault it is taken as it is, and the other fault is found", () => {
+    const rated = figures.protection.find(({ id }) => id === fuse)?.ratingA ?? 0;
+    const readings = [
+      ...shown(short("lamp chain 3 / helm / lamps / out"), [
+        volts("house +", "house -"),
+        volts("coaming lamp 3 +", "coaming lamp 3 -"),
+        ohms("helm / lamps +", "helm -"),
+      ]),
+      { probe: { kind: "marking", at: fuse, on: [] }, value: rated * 3 } as const,
+    ];
+    const report = findFaults(bench, readings);
+    expect(report.explained).toBe(true);
+    expect(report.suspects[0]?.kind).toBe("short");
+    expect(report.suspects[0]?.shown[3]).toBeCloseTo(rated * 3, 6);
+  });
+
   test("on record it is judged against the plan, and a name that is short is understood", () => {
     const rated = figures.protection.find(({ id }) => id === fuse)?.ratingA ?? 0;
     const verdict = (at: string, value: number) =>
