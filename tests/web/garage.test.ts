@@ -263,3 +263,22 @@ it("hours left follow what the voltmeter shows, and a reading in the wrong unit 
   await type(page, /The meter shows: boarding lamp \+.*boarding lamp .* on$/, "3 A");
   await page.getByText("a reading in V is wanted here").waitFor();
 });
+
+it("a voltage no such battery shows tells no hours; what is printed on a fuse is put on record as read by eye", async () => {
+  const { page } = await visit(rig, { viewport: phone });
+  await openText(page, secondSeason);
+  await goToView(page, "proof");
+  await page.getByRole("button", { name: "On the water" }).click();
+  await page.getByLabel("The voltmeter shows").fill("124");
+  const told = await page.locator(".water-left output").textContent();
+  expect(told).toContain("It tells no hours");
+  expect(told).not.toContain("charged (");
+  await page.getByRole("button", { name: "Readings to take" }).click();
+  await page.locator("details", { hasText: "Way helm / boarding" }).locator("summary").click();
+  await type(page, /read what is printed on it: helm \/ boarding, its fuse/, "30");
+  expect(await planText(page)).toMatch(/at: helm \/ boarding \/ fuse, shows: marked 30 A/);
+  await page.getByRole("button", { name: "What may be wrong" }).click();
+  await page.locator(".sheet-test", { hasText: "what is printed on helm / boarding, its fuse" }).waitFor();
+  const judged = page.locator(".sheet-test", { hasText: "what is printed on helm / boarding, its fuse" });
+  expect(await judged.textContent()).toContain("too high");
+});

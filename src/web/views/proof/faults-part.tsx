@@ -82,7 +82,7 @@ function Next({ next, ranked }: { next: readonly NextReading[]; ranked: boolean 
       <p lang="en">{nextWords(first)}</p>
       {!readOnly && (
         <WrittenField
-          label={words.meterShowsNow}
+          label={first.probe.kind === "marking" ? words.markedNow : words.meterShowsNow}
           value=""
           assumed={words.notRead}
           onTake={(typed) => (typed === "" ? undefined : take(first.probe, typed))}

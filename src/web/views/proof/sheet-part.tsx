@@ -63,7 +63,7 @@ function Test({ test, section }: { test: SheetTest; section: SheetSection }) {
       </span>
       {probe && (
         <WrittenField
-          label={words.meterShows(howWords(test))}
+          label={probe.kind === "marking" ? howWords(test) : words.meterShows(howWords(test))}
           labelHidden
           value={shown === undefined ? "" : readingWords(shown.kind, shown.value)}
           assumed={words.notRead}

@@ -7,6 +7,7 @@ export const proof = {
     "In this order, battery off first. Type what the meter shows beside each; a bare number is in the unit shown. Local rules, makers' instructions and licensed practice come first.",
   meterShows: (how: string) => `The meter shows: ${how}`,
   meterShowsNow: "The meter shows",
+  markedNow: "Marked with",
   notRead: "not read yet",
   notAReading: (unit: string) => `a reading is wanted, such as 12.3 ${unit}`,
   otherKind: (unit: string) => `a reading in ${unit} is wanted here`,

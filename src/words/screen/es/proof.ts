@@ -6,6 +6,7 @@ export const proof: ScreenWords["proof"] = {
     "En este orden, primero con la batería desconectada. Escribe al lado lo que marca el medidor; un número solo vale en la unidad indicada. Las normas locales, las instrucciones del fabricante y los profesionales con licencia van primero.",
   meterShows: (how) => `El medidor marca: ${how}`,
   meterShowsNow: "El medidor marca",
+  markedNow: "Lleva marcado",
   notRead: "sin medir aún",
   notAReading: (unit) => `se espera una medida, por ejemplo 12.3 ${unit}`,
   otherKind: (unit) => `aquí se espera una medida en ${unit}`,
