@@ -1,4 +1,5 @@
 import type { CompletePlan } from "../plan/completed.js";
+import { emptyWays } from "../plan/empty-ways.js";
 import { isSpareEntry } from "./differences.js";
 
 /** What is in the boat and on the shelf for the next project to take. */
@@ -11,12 +12,10 @@ export interface Spare {
   readonly stockLines: number;
 }
 
-export function spareOf({ panels, boxes, runs, circuitOf, source }: CompletePlan): Spare {
-  const used = new Set([...circuitOf.values(), ...runs.flatMap(({ carries }) => carries)]);
+export function spareOf(plan: CompletePlan): Spare {
+  const { panels, boxes, runs, source } = plan;
   return {
-    ways: panels.flatMap(({ name, ways }) =>
-      ways.map((way) => `${name} / ${way.name}`).filter((way) => !used.has(way)),
-    ),
+    ways: emptyWays(plan),
     entries: [...panels, ...boxes].flatMap(({ name, holes = [] }) => {
       const spares = holes.filter((hole) => isSpareEntry(hole.name)).length;
       const come = runs.filter(({ from, to }) => from.place === name || to.place === name);

@@ -1,3 +1,4 @@
+import { emptyWays } from "../../plan/empty-ways.js";
 import type { Finding } from "../finding.js";
 import { rule } from "../rule.js";
 import { both, practice } from "../sources.js";
@@ -8,12 +9,8 @@ export const wayEmpty = rule({
   theme: "layout",
   level: "mind",
   sources: both(practice),
-  check: ({ plan }) => {
-    const used = new Set([...plan.circuitOf.values(), ...plan.runs.flatMap(({ carries }) => carries)]);
-    return plan.panels.flatMap(({ name: panel, ways }) =>
-      ways
-        .filter(({ name }) => !used.has(`${panel} / ${name}`) && !/spare/i.test(name))
-        .map(({ name }): Finding => ({ rule: "way-empty", level: "mind", at: `${panel} / ${name}` })),
-    );
-  },
+  check: ({ plan }) =>
+    emptyWays(plan)
+      .filter((way) => !/spare/i.test(way.split(" / ")[1] ?? ""))
+      .map((at): Finding => ({ rule: "way-empty", level: "mind", at })),
 });
