@@ -1,4 +1,5 @@
 import type { CompletePlan } from "../../plan/completed.js";
+import { usualCopperRise } from "../../reference/assumed.js";
 import type { RuleSet } from "../../reference/rule-sets.js";
 import { conductorOhmPerM } from "../conductor/resistance.js";
 import type { Chosen } from "../parts.js";
@@ -21,7 +22,9 @@ export function chargerGuards(plan: CompletePlan, rules: RuleSet, chosen: Chosen
     const nominalV = plan.batteries.find(({ name }) => name === charger.charges)?.nominalV ?? 12;
     const loadA = charger.outputA ?? (charger.outputW === undefined ? 0 : charger.outputW / nominalV);
     const ampacityA = runAmpacity(run, plan, rules, size).ampacityA;
-    const perM = conductorOhmPerM(size, { tinned: run.tinned, copperC: plan.ambient.hotC });
+    const { hotC, engineSpaceC } = plan.ambient;
+    const copperC = (run.inEngineSpace ? Math.max(hotC, engineSpaceC) : hotC) + usualCopperRise.riseK;
+    const perM = conductorOhmPerM(size, { tinned: run.tinned, copperC });
     const { ratingA, interruptingA, fromSourceM } = protection;
     return [
       {

@@ -16,12 +16,17 @@ export class GuardReader {
   private readonly sources = new Map<string, FaultSource>();
   /** Devices that another stands behind. */
   private readonly followed: ReadonlySet<number>;
+  /** Fuses, breakers and switches: they stand in the way out and have no twin in the way back. */
+  private readonly inOneLegOnly: readonly boolean[];
 
   constructor(private readonly input: GuardInput) {
     this.downstream = downstreamOf(input.topology, input.tree);
     this.conductors = new ConductorReader(input);
     this.places = new Places(input.plan);
     this.followed = new Set(this.downstream.nearer);
+    this.inOneLegOnly = input.topology.branches.map(({ parts }) =>
+      parts.every(({ kind }) => kind === "protection" || kind === "switch"),
+    );
   }
 
   /** One guard for each device of the circuit, in the topology's order. */
@@ -30,12 +35,16 @@ export class GuardReader {
     const { downstream } = this;
     const hotToSupply = ohmToSupply(tree, hotOhm);
     const coldToSupply = ohmToSupply(tree, coldOhm);
+    const coldBack = ohmToSupply(
+      tree,
+      coldOhm.map((ohm, branch) => (this.inOneLegOnly[branch] ? 0 : ohm)),
+    );
     const loadA = downstream.branchOf.map((branch) => Math.abs(branchA[branch] ?? 0));
     const starts = motorStarts(downstream, pieces, gearA, loadA);
     return topology.devices.map((device, index): Guard => {
       const at = topology.branches[downstream.branchOf[index] ?? -1];
       const nearerDevice = topology.devices[downstream.nearer[index] ?? -1];
-      const nearOhm = coldToSupply[at?.from ?? -1] ?? Number.POSITIVE_INFINITY;
+      const nearOhm = sumAt(at?.from, coldToSupply, coldBack);
       const supply = plan.circuits.get(at?.circuits[0] ?? "")?.supply ?? "";
       const { ratingA, interruptingA } = device.protection;
       const conductors = (downstream.branches[index] ?? []).flatMap((each) =>
@@ -57,8 +66,8 @@ export class GuardReader {
         ...(device.at === "way" && ratingA === undefined && feedsNothing && { spare: true }),
         faults: {
           source: this.source(supply),
-          // the way back is taken as long as the way out: the two lie in one cable
-          ...(Number.isFinite(nearOhm) && { nearLoopOhm: 2 * nearOhm }),
+          // the way back is taken as long as the way out, less what stands in one leg only: the two lie in one cable
+          ...(Number.isFinite(nearOhm) && { nearLoopOhm: nearOhm }),
         },
         ...(nearerDevice && { nearer: nearerOf(nearerDevice) }),
       };
@@ -79,6 +88,10 @@ export class GuardReader {
     return { id, ...(maxFuseA !== undefined && { maxFuseA }) };
   }
 }
+
+/** Way out and way back at a node [Ω]; Infinity where there is no such node. */
+const sumAt = (node = -1, out: Float64Array, back: Float64Array): number =>
+  (out[node] ?? Number.POSITIVE_INFINITY) + (back[node] ?? Number.POSITIVE_INFINITY);
 
 function nearerOf({ id, protection }: Device): NonNullable<Guard["nearer"]> {
   return {
