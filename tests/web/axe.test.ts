@@ -123,6 +123,23 @@ test("at 200 % nothing is cut off, runs over the side or lies over another thing
   await look("slip");
 });
 
+test("the largest text on a phone: no view runs over the side, and the boat keeps her name", async () => {
+  const { page } = await visit(rig, { viewport: phone });
+  await page.getByRole("button", { name: "Settings" }).click();
+  await page.getByRole("radio", { name: "Largest" }).check();
+  await page.keyboard.press("Escape");
+  await openAsFile(page, "wrong.yaml", wrong);
+  await settled(page);
+  for (const view of viewIds) {
+    await goToView(page, view);
+    await page.waitForLoadState("networkidle");
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(over, view).toBeLessThanOrEqual(0);
+  }
+  const name = await page.locator("h1").boundingBox();
+  expect(name?.width).toBeGreaterThan(120);
+});
+
 test("signs of findings on the map of the circuits are signs, not pictures", async () => {
   const { page } = await visit(rig);
   await openAsFile(page, "wrong.yaml", wrong);
