@@ -41,6 +41,7 @@ test("the docs' own record reads whole", () => {
       meter: { share: 0.005, fixed: 0.02 },
       when: "2026-04-18 20:05",
     },
+    { kind: "marking", at: "helm / lamps / fuse", withOn: [], value: 3 },
   ]);
   expect(work.asBuilt.lengths[0]?.size?.key).toBe("16 AWG");
   expect(work.projects[0]).toMatchObject({ name: "first season", finished: "2025-06-01" });
@@ -102,6 +103,11 @@ describe("days and hours", () => {
   );
   test("reversed polarity has a sign", () =>
     expect(readShown("-12.4 V")).toEqual({ ok: true, value: { kind: "voltage", value: -12.4 } }));
+  test("what is printed on a fuse is a current by its unit, and nothing else", () => {
+    expect(readShown("marked 7.5 A")).toEqual({ ok: true, value: { kind: "marking", value: 7.5 } });
+    expect(readShown("marked 12 V").ok).toBe(false);
+    expect(readShown("marked").ok).toBe(false);
+  });
 });
 
 describe("edits that write records", () => {
