@@ -29,7 +29,9 @@ export function editSentence(edit: Edit): string {
     case "remove field":
       return `Remove ${edit.field} from ${edit.at}.`;
     case "add":
-      return edit.name === "" ? recordSentence(edit) : `Add ${edit.kind} ${edit.name}: ${edit.as}.`;
+      return edit.name === ""
+        ? `Add ${edit.kind}: ${recordOf(edit)}.`
+        : `Add ${edit.kind} ${edit.name}: ${edit.as}.`;
     case "remove":
       return `Remove ${edit.at}.`;
     case "rename":
@@ -42,9 +44,8 @@ export function editSentence(edit: Edit): string {
 const fieldValue = (value: string | number | boolean) =>
   typeof value === "boolean" ? (value ? "yes" : "no") : String(value);
 
-/** What goes on record has no name of its own: it is told by its step or its point. */
-function recordSentence({ kind, as }: Extract<Edit, { edit: "add" }>): string {
+/** What goes on record has no name of its own: it is told by its step or its point, or as it is written. */
+export function recordOf({ as }: Extract<Edit, { edit: "add" }>): string {
   const [, quoted, plain] = /\b(?:step|at): (?:"([^"]*)"|([^,}]+))/.exec(as) ?? [];
-  const of = quoted ?? plain;
-  return of === undefined ? `Add ${kind}: ${as}.` : `Add ${kind}: ${of}.`;
+  return quoted ?? plain ?? as;
 }

@@ -2,16 +2,21 @@ import type { Finding } from "../core/findings/finding.js";
 import type { Edit } from "../core/plan/edits/edit.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { editSentence } from "./edits.js";
-import { ruleText } from "./rules.js";
+import type { FindingWords } from "./finding-words.js";
+import { findingsInEnglish, ruleText } from "./rules.js";
 import { quantity, sayOf } from "./say.js";
 
 /**
  * A finding as one plain sentence with its figure, its limit and its place.
  * @throws RangeError if the finding names no rule there is.
  */
-export function findingSentence(finding: Finding, shows: Shows): string {
-  const words = ruleText(finding.rule);
-  const say = sayOf(finding, shows);
+export function findingSentence(
+  finding: Finding,
+  shows: Shows,
+  language: FindingWords = findingsInEnglish,
+): string {
+  const words = ruleText(finding.rule, language);
+  const say = sayOf(finding, shows, language);
   const sentence =
     finding.level === "unchecked" && words.unchecked
       ? words.unchecked(say, finding)

@@ -1,4 +1,5 @@
 import type { RuleId } from "../core/findings/rules.js";
+import type { FindingWords } from "./finding-words.js";
 import type { RuleWords } from "./rule-words.js";
 import { batteryRules, chargingRules } from "./rules-batteries.js";
 import { boxRules } from "./rules-boxes.js";
@@ -15,9 +16,9 @@ import { supplyRules } from "./rules-supply.js";
 import { voltageRules } from "./rules-voltage.js";
 import { wayRules } from "./rules-ways.js";
 import { workRules } from "./rules-work.js";
+import { joinedInEnglish } from "./say.js";
 
-/** The words of every rule; one that is missing does not compile. */
-export const ruleWords: Readonly<Record<RuleId, RuleWords>> = {
+const rules: Readonly<Record<RuleId, RuleWords>> = {
   ...supplyRules,
   ...voltageRules,
   ...conductorRules,
@@ -38,14 +39,32 @@ export const ruleWords: Readonly<Record<RuleId, RuleWords>> = {
   ...readingRules,
 };
 
-const byId: ReadonlyMap<string, RuleWords> = new Map(Object.entries(ruleWords));
+/** Findings in English, as the command line and the packet tell them. */
+export const findingsInEnglish: FindingWords = {
+  rules,
+  plan: "the plan",
+  corner: (corner) => {
+    switch (corner) {
+      case "nominal":
+        return "in ordinary use";
+      case "worst drop":
+        return "with the battery low, the copper hot and everything on";
+      case "highest voltage":
+        return "while the battery is on charge";
+      default:
+        return `in the corner ${corner}`;
+    }
+  },
+  joining: joinedInEnglish,
+};
 
 /**
  * Title, reason and mend of a rule.
  * @throws RangeError if there is no such rule.
  */
-export function ruleText(ruleId: string): RuleWords {
-  const words = byId.get(ruleId);
-  if (!words) throw new RangeError(`a rule's id required, got ${ruleId}`);
-  return words;
+export function ruleText(ruleId: string, words = findingsInEnglish): RuleWords {
+  const known: Readonly<Partial<Record<string, RuleWords>>> = words.rules;
+  const found = Object.hasOwn(known, ruleId) ? known[ruleId] : undefined;
+  if (!found) throw new RangeError(`a rule's id required, got ${ruleId}`);
+  return found;
 }

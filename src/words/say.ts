@@ -1,5 +1,6 @@
 import type { Finding } from "../core/findings/finding.js";
 import type { Shows } from "../core/plan/model/plan.js";
+import type { FindingWords } from "./finding-words.js";
 import { amps, decimals, hours, lengthWords, noFigure, threeDigits, volts } from "./numbers.js";
 
 /** How a rule's sentence writes what its finding holds, in the owner's units. */
@@ -20,9 +21,9 @@ export interface Say {
   readonly step: (symbol: string) => string;
 }
 
-export function sayOf(finding: Finding, shows: Shows): Say {
+export function sayOf(finding: Finding, shows: Shows, words: FindingWords): Say {
   const { at, with: others = [], unit, figure, limit, terms = {}, working = [] } = finding;
-  const place = at === "plan" ? "the plan" : at;
+  const place = at === "plan" ? words.plan : at;
   const step = (symbol: string) => {
     const found = working.find((one) => one.symbol === symbol);
     if (found === undefined) return noFigure;
@@ -32,10 +33,10 @@ export function sayOf(finding: Finding, shows: Shows): Say {
     figure: quantity(figure, unit, shows),
     limit: quantity(limit, unit, shows),
     at: place,
-    others: listed(others),
-    all: listed([place, ...others]),
+    others: listed(others, words.joining),
+    all: listed([place, ...others], words.joining),
     many: others.length > 0,
-    when: cornerWords(terms.corner),
+    when: terms.corner === undefined ? "" : words.corner(terms.corner),
     term: (name) => terms[name] ?? noFigure,
     step,
   };
@@ -84,19 +85,4 @@ export function listed(names: readonly string[], { and, more }: Joining = joined
   const rest = names.length - named.length;
   const last = rest > 1 ? more(rest) : (names.at(-1) ?? "");
   return `${named.join(", ")} ${and(last)} ${last}`;
-}
-
-function cornerWords(corner: string | undefined): string {
-  switch (corner) {
-    case "nominal":
-      return "in ordinary use";
-    case "worst drop":
-      return "with the battery low, the copper hot and everything on";
-    case "highest voltage":
-      return "while the battery is on charge";
-    case undefined:
-      return "";
-    default:
-      return `in the corner ${corner}`;
-  }
 }

@@ -1,14 +1,13 @@
-import { editSentence } from "../../words/edits.js";
 import type { ScreenWords } from "../../words/screen/en.js";
 import type { StepAbout } from "../state/keep/records.js";
 
 /** What a step of the history did, as a sentence. */
-export function aboutSentence(about: StepAbout, { log }: ScreenWords): string {
+export function aboutSentence(about: StepAbout, { log, edits }: ScreenWords): string {
   switch (about.did) {
     case "made":
       return log.made[about.from](about.name ?? "");
     case "edit":
-      return about.edits.map(editSentence).join(" ");
+      return about.edits.map(edits.sentence).join(" ");
     case "text":
       return log.textEdited;
     case "restore":

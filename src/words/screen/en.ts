@@ -3,6 +3,7 @@ import { boat } from "./en/boat.js";
 import { boxes } from "./en/boxes.js";
 import { build } from "./en/build.js";
 import { circuits } from "./en/circuits.js";
+import { edits } from "./en/edits.js";
 import { fields } from "./en/fields.js";
 import { findings } from "./en/findings.js";
 import { keeping } from "./en/keeping.js";
@@ -28,6 +29,7 @@ export const en = {
   build,
   circuits,
   asking,
+  edits,
   fields,
   findings,
   keeping,

@@ -4,6 +4,7 @@ import { boat } from "./es/boat.js";
 import { boxes } from "./es/boxes.js";
 import { build } from "./es/build.js";
 import { circuits } from "./es/circuits.js";
+import { edits } from "./es/edits.js";
 import { fields } from "./es/fields.js";
 import { findings } from "./es/findings.js";
 import { keeping } from "./es/keeping.js";
@@ -29,6 +30,7 @@ export const es: ScreenWords = {
   build,
   circuits,
   asking,
+  edits,
   fields,
   findings,
   keeping,

@@ -1,6 +1,5 @@
 import { useMemo, useState } from "react";
 import type { Edit } from "../../../core/plan/edits/edit.js";
-import { remedySentence } from "../../../words/findings.js";
 import { usePlan, usePlanStore, useWords } from "../../app/context.js";
 import { ChangePreview } from "../../parts/change-preview.js";
 import { refusalOf } from "../../parts/edit-words.js";
@@ -31,8 +30,8 @@ function Remedy({ edit }: { edit: Edit }) {
   const apply = () => setRefused(refusalOf(store.edit(edits), words));
   return (
     <li>
-      <p lang="en">
-        <bdi>{remedySentence(edit)}</bdi>
+      <p>
+        <bdi>{words.edits.sentence(edit)}</bdi>
       </p>
       <p className="row">
         <button type="button" aria-expanded={previewed} onClick={() => setPreviewed(!previewed)}>

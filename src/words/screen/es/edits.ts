@@ -1,0 +1,52 @@
+import type { Edit } from "../../../core/plan/edits/edit.js";
+import { recordOf } from "../../edits.js";
+import type { ScreenWords } from "../en.js";
+
+function sentence(edit: Edit): string {
+  switch (edit.edit) {
+    case "set way fuse":
+    case "set run fuse":
+      return `Poner el fusible de ${edit.at} en ${edit.to}.`;
+    case "set main fuse":
+      return `Poner el fusible principal de ${edit.at} en ${edit.to}.`;
+    case "set run size":
+      return `Hacer ${edit.at} de ${edit.to}.`;
+    case "set return size":
+      return `Hacer el retorno de ${edit.at} de ${edit.to}.`;
+    case "set run return":
+      return edit.to === "own"
+        ? `Dar a ${edit.at} un retorno propio para cada vía.`
+        : `Dar a ${edit.at} un solo retorno compartido.`;
+    case "set run joint":
+      return `Usar ${edit.to} en ${ends[edit.end]} de ${edit.at}.`;
+    case "set gear joint":
+      return `Unir ${edit.at} con ${edit.to}.`;
+    case "set run colours":
+      return `Usar en ${edit.at} ${edit.out} para la ida y ${edit.return} para el retorno.`;
+    case "set way always live":
+      return edit.to
+        ? `Tomar ${edit.at} antes del interruptor general.`
+        : `Tomar ${edit.at} después del interruptor general.`;
+    case "set field":
+      return `Poner ${edit.field} de ${edit.at} en ${value(edit.to)}.`;
+    case "remove field":
+      return `Quitar ${edit.field} de ${edit.at}.`;
+    case "add":
+      return edit.name === ""
+        ? `Añadir ${edit.kind}: ${recordOf(edit)}.`
+        : `Añadir ${edit.kind} ${edit.name}: ${edit.as}.`;
+    case "remove":
+      return `Quitar ${edit.at}.`;
+    case "rename":
+      return `Llamar ${edit.to} a ${edit.at}.`;
+    default:
+      return edit satisfies never;
+  }
+}
+
+const ends = { start: "el principio", end: "el final", both: "los dos extremos" } as const;
+
+const value = (given: string | number | boolean) =>
+  typeof given === "boolean" ? (given ? "sí" : "no") : String(given);
+
+export const edits: ScreenWords["edits"] = { sentence };
