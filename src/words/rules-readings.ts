@@ -21,7 +21,9 @@ export const readingRules = {
     why: "A reading outside its band is a joint, a wire, a fuse, a battery or gear that is not what the plan says.",
     mend: "`skiffloom prove` ranks what it may be and says what to measure next.",
     says: (say) =>
-      `${from(say)} the meter showed ${say.figure}; a sound boat shows ${say.term("side") === "low" ? "at least" : "at most"} ${say.limit}.`,
+      say.term("kind") === "marking"
+        ? `What is at ${say.at} is marked with ${say.figure}; the plan has ${say.limit} there.`
+        : `${from(say)} the meter showed ${say.figure}; a sound boat shows ${say.term("side") === "low" ? "at least" : "at most"} ${say.limit}.`,
   },
   "reading-range": {
     title: "Readings are what a meter can show there",

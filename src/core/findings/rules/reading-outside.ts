@@ -20,7 +20,7 @@ export const readingOutside = rule({
           figure: taken.value,
           limit: verdict === "low" ? band.low : band.high,
           unit: unitOf[taken.kind],
-          terms: { side: verdict },
+          terms: { side: verdict, kind: taken.kind },
         },
       ];
     }),

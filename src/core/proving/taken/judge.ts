@@ -86,8 +86,10 @@ function bandsAsRead(
   return probes.flatMap((probe, i) => (batteryAtRest(bench, probe) ? unknown[i] : bands[i]) ?? []);
 }
 
-/** The boat's band, widened by the error of the meter that was used. */
-function withMeter({ expected, low, high }: Band, reading: Reading): Band {
+/** The boat's band, widened by the error of the meter that was used; a marking is right or not. */
+function withMeter(band: Band, reading: Reading): Band {
+  if (reading.probe.kind === "marking") return band;
+  const { expected, low, high } = band;
   const { contradictionSigmas } = readingLimits;
   const wide = (value: number) => (contradictionSigmas / 2) * sigmaAt(reading, value);
   const least = reading.probe.kind === "ohm" ? 0 : Number.NEGATIVE_INFINITY;

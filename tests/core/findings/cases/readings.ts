@@ -23,6 +23,17 @@ export const readingCases = {
         figure: 13.9,
         limit: 13,
       },
+      {
+        boat: read({
+          verdict: "high",
+          taken: { kind: "marking", at: "helm / lamps / fuse", withOn: [], value: 10 },
+          band: { expected: 3, low: 3, high: 3 },
+        }),
+        at: "helm / lamps / fuse",
+        level: "mend",
+        figure: 10,
+        limit: 3,
+      },
     ],
     quiet: [read({}), read({ verdict: "low", wouldFitTimes: 1000 }), read({ verdict: "impossible" })],
   },
