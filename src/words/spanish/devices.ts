@@ -1,0 +1,30 @@
+import type { ProtectionCondition } from "../../core/circuit/protection/types.js";
+import type { DeviceAt } from "../../core/findings/devices.js";
+import type { Protection } from "../../core/plan/model/common.js";
+
+/** A fuse or breaker by its kind; all are masculine, so that `el` and `del` stand before any of them. */
+export const protectionKinds: Readonly<Record<string, string>> = {
+  "blade fuse": "fusible de cuchilla",
+  "bolted fuse": "fusible atornillado",
+  "cartridge fuse": "fusible de cartucho",
+  breaker: "disyuntor",
+} satisfies Record<Protection["device"], string>;
+
+/** What a finding calls a device. */
+export const deviceKinds: Readonly<Record<string, string>> = {
+  fuse: "fusible",
+  switch: "interruptor",
+} satisfies Record<DeviceAt["kind"], string>;
+
+/** What a device must do, each condition in a few words. */
+export const conditionWords: Readonly<Record<string, string>> = {
+  "carries-load": "lleva la carga",
+  "rides-start": "aguanta el arranque",
+  "protects-weakest": "protege el conductor más débil",
+  "gear-limit": "no pasa del límite del aparato",
+  "clears-far-short": "abre un cortocircuito en el extremo",
+  "withstands-short": "el conductor resiste el cortocircuito",
+  interrupts: "puede cortar lo que da la batería",
+  "near-source": "bastante cerca de la fuente",
+  "before-main": "abre antes que el fusible general",
+} satisfies Record<ProtectionCondition, string>;
