@@ -248,12 +248,12 @@ const deviceColumns: readonly Column[] = [
 ];
 
 function deviceRows({ protection }: Figures, { ratings }: Built): Row[] {
-  return protection.map(({ id, ratingA }): Row => {
+  return protection.map(({ id, ratingA, spare }): Row => {
     const one = ratings.find(({ device }) => device === id);
     return {
       cells: [
         { words: [{ text: id, weight: "semibold" }] },
-        marked(ratingA, "A"),
+        spare ? "none yet" : marked(ratingA, "A"),
         one === undefined ? "" : marked(one.ratingA, "A"),
         one?.when ?? "",
       ],

@@ -26,8 +26,14 @@ const columns: readonly Column[] = [
 
 /** Every run with its conductors, and why each is the size it is. */
 export function conductorSchedule(figures: Figures, shows: Shows, paper: Paper): Section {
-  const drops = runDrops(cornerNamed(figures, "worst drop"));
   const choices = new Map(figures.sizes.choices.map((choice) => [choice.id, choice]));
+  const carriedA = new Map(
+    figures.plan.runs.map(({ name, group }) => [
+      name,
+      (choices.get(group) ?? choices.get(name))?.currentA ?? 0,
+    ]),
+  );
+  const drops = runDrops(cornerNamed(figures, "worst drop"), carriedA);
   const rows = figures.plan.runs.flatMap((run): Row[] => {
     const both = choices.get(run.group) ?? choices.get(run.name);
     const back = choices.get(`${run.group} / return`) ?? choices.get(`${run.name} / return`);

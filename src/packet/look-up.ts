@@ -44,15 +44,22 @@ export function worstByGear(figures: Figures): Map<string, WorstGear> {
   return worst;
 }
 
-/** Greatest drop along each run in one leg: of the outgoing conductors, and of the returns [V]. */
+/**
+ * Greatest drop along each run in one leg: of the outgoing conductors, and of the returns [V].
+ * @param carriedA What a run carries at most [A], by name: counts where all its gear waits for its turn in this corner.
+ */
 export function runDrops(
   corner: CornerFigures | undefined,
+  carriedA: ReadonlyMap<string, number>,
 ): Map<string, { outV: number; returnV: number; currentA: number }> {
   const drops = new Map<string, { outV: number; returnV: number; currentA: number }>();
   for (const branch of corner?.branches ?? []) {
     const drop = drops.get(branch.of) ?? { outV: 0, returnV: 0, currentA: 0 };
     const leg = branch.id.endsWith(" / return") ? "returnV" : "outV";
-    drop[leg] = Math.max(drop[leg], Math.abs(branch.dropV));
+    const ohm = branch.parts.reduce((sum, part) => sum + part.ohm, 0);
+    const dropV =
+      Math.abs(branch.currentA) < 1e-9 ? ohm * (carriedA.get(branch.of) ?? 0) : Math.abs(branch.dropV);
+    drop[leg] = Math.max(drop[leg], dropV);
     drop.currentA = Math.max(drop.currentA, Math.abs(branch.currentA));
     drops.set(branch.of, drop);
   }

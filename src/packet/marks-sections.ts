@@ -70,7 +70,7 @@ function pieces(
       return said.length === 0 ? [row] : [{ ...row, keepWithNext: true }, ...said];
     }),
     space(3),
-    paragraph({ text: howTo(face, side), sizePt: 10, maxLines: 4 }, widthMm),
+    paragraph({ text: howTo(face, side), sizePt: 10, maxLines: 5 }, widthMm),
   ];
 }
 
@@ -89,6 +89,11 @@ function howTo({ plan }: FaceFigures, { marks }: SideFigures): string {
       : []),
     "Then read the check and write it down: outside its ± something is wrong, so measure both tapes again before you think of drilling.",
     "Set out in the order of the table: surest first.",
+    ...(plan.shape.kind === "strip"
+      ? [
+          "Along counts from the aft end of this face, on its own edge, with the tape bent along it: not from the transom.",
+        ]
+      : []),
     ...(plan.pair ? ["The other side has a sheet of its own."] : []),
     "Know what is behind; set the drill's stop; drill the pilot only, and look.",
   ].join(" ");

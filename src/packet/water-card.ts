@@ -1,5 +1,5 @@
 import type { CardBattery, WaterCard } from "../core/proving/water/card.js";
-import { amps, decimals, hours, marked, percent } from "../words/numbers.js";
+import { amps, decimals, hours, marked, percent, roughHours } from "../words/numbers.js";
 import { feedsWords, fuseWords, switchWords, usageWords } from "../words/water-card.js";
 import { columnWidthMm, flow } from "./flow.js";
 import type { Paper } from "./page.js";
@@ -76,7 +76,7 @@ const hourRows = ({ rows }: CardBattery): Row[] =>
     cells: [
       decimals(restingV, 2),
       percent(left[0]?.charge, 0),
-      ...left.map(({ hoursToReserve }) => hours(hoursToReserve)),
+      ...left.map(({ hoursToReserve }) => roughHours(hoursToReserve)),
     ],
   }));
 

@@ -42,6 +42,12 @@ export function roundLengthWords(lengthMm: number, shows: Shows): string {
   return cutWords(Math.ceil(lengthMm / stepMm - 1e-6) * stepMm, shows);
 }
 
+/** One of several lengths that the reader adds up: up to 1/8 in, or 5 mm, so that their sum leads to the length that is cut. */
+const partLengthWords = (lengthMm: number, shows: Shows): string => {
+  const stepMm = shows.lengths === "inches" ? 25.4 / 8 : 5;
+  return cutWords(Math.ceil(lengthMm / stepMm - 1e-6) * stepMm, shows);
+};
+
 /** A distance not to be exceeded, as between clips: down to the inch, or to 5 mm. */
 export function spacingWords(lengthMm: number, shows: Shows): string {
   const stepMm = shows.lengths === "inches" ? 25.4 : 5;
@@ -76,7 +82,7 @@ const slackReasons: Readonly<Record<SlackPart["why"], string>> = {
 /** `300 mm to work beside it, 30 mm to make the end again`. */
 export const slackWords = (parts: readonly SlackPart[], shows: Shows): string =>
   parts
-    .map(({ why, lengthM }) => `${roundLengthWords(lengthM * 1000, shows)} ${slackReasons[why]}`)
+    .map(({ why, lengthM }) => `${partLengthWords(lengthM * 1000, shows)} ${slackReasons[why]}`)
     .join(", ");
 
 const shortReasons: Readonly<Record<SlackPart["why"], string>> = {
@@ -89,10 +95,10 @@ const shortReasons: Readonly<Record<SlackPart["why"], string>> = {
   "make again": "spare",
 };
 
-/** The same for a table: `10 in to draw out + 2 in spare`. */
+/** The same for a table: `10 in to draw out + 1 1/4 in spare`. */
 export const shortSlackWords = (parts: readonly SlackPart[], shows: Shows): string =>
   parts
-    .map(({ why, lengthM }) => `${roundLengthWords(lengthM * 1000, shows)} ${shortReasons[why]}`)
+    .map(({ why, lengthM }) => `${partLengthWords(lengthM * 1000, shows)} ${shortReasons[why]}`)
     .join(" + ");
 
 /** Why a box does not do, as part of a sentence. */
@@ -228,13 +234,21 @@ export function terminalWords(end: EndFigures): string {
   const { kind, barrel, stud, tab } = end;
   const parts = [
     kind,
-    ...(barrel === undefined ? [] : [barrel.kind === "lug" ? `lug ${barrel.sizeKey}` : barrel.colour]),
+    ...(barrel === undefined
+      ? []
+      : [barrel.kind === "lug" ? `lug ${barrel.sizeKey}` : colourWords(end, barrel.colour)]),
     ...(stud === undefined ? [] : [stud.name]),
     ...(tab === undefined ? [] : [`tab ${tab}\u00a0mm`]),
     ...(end.unchecked.includes("stud") ? ["stud not told"] : []),
     ...(end.unchecked.includes("tab") ? ["tab not told"] : []),
   ];
   return parts.join(", ");
+}
+
+/** The colour of its barrel; of a step-down butt both, as it is bought. */
+function colourWords({ problems }: EndFigures, own: string): string {
+  const both = problems.find((one) => one.problem === "needs-step-down");
+  return both === undefined ? own : [...both.colours].sort().join(" to ");
 }
 
 export function sleeveWords({ sleeve }: EndFigures): string {

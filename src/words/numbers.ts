@@ -39,6 +39,13 @@ export function marked(value: number, unit: string): string {
 export const hours = (value: number | undefined) =>
   value === undefined || !Number.isFinite(value) ? noFigure : writeHours(value).replaceAll(" ", tie);
 
+/** Hours that are only known roughly, never too many: down to 10 min, from 10 h up to the hour. */
+export function roughHours(value: number | undefined): string {
+  if (value === undefined || !Number.isFinite(value)) return noFigure;
+  const perHour = value < 10 ? 6 : 1;
+  return hours(Math.floor(value * perHour + 1e-9) / perHour);
+}
+
 /** A length as the owner's tape shows it: to 1/16 in, or to 1 mm (metres from 10 m up). */
 export function lengthWords(lengthM: number, shows: Shows): string {
   if (!Number.isFinite(lengthM)) return noFigure;

@@ -81,8 +81,15 @@ export function readingWords(kind: Probe["kind"], value: number): string {
   if (kind === "marking") return marked(value, "A");
   if (kind === "current") return amps(value);
   if (kind === "ohm") return ohmWords(value);
+  return voltageWords(value, Math.abs(value) < millivoltsBelowV);
+}
+
+/** Below this a meter is on its range of millivolts [V]. */
+const millivoltsBelowV = 0.2;
+
+function voltageWords(value: number, inMillivolts: boolean): string {
   const mV = value * 1000;
-  if (Math.abs(mV) < 200) return `${decimals(mV, Math.abs(mV) < 20 ? 1 : 0)}${tie}mV`;
+  if (inMillivolts) return `${decimals(mV, Math.abs(mV) < 20 ? 1 : 0)}${tie}mV`;
   return `${decimals(value, Math.abs(value) < 2 ? 3 : 2)}${tie}V`;
 }
 
@@ -93,10 +100,14 @@ export function ohmWords(ohm: number): string {
   return Number.isFinite(ohm) ? `${threeDigits(ohm)}${tie}Ω` : noFigure;
 }
 
-/** `12.1 to 12.9 V`. */
+/** `12.1 to 12.9 V`: both ends in the unit of the greater; a current that may be too little for the clamp has no least. */
 export function bandWords(kind: Probe["kind"], { expected, low, high }: Band): string {
   if (kind === "marking") return marked(expected, "A");
-  const [from, to] = [readingWords(kind, low), readingWords(kind, high)];
+  if (kind === "current" && low <= 0) return `at most ${readingWords(kind, high)}`;
+  const inMillivolts = Math.max(Math.abs(low), Math.abs(high)) < millivoltsBelowV;
+  const [from, to] = [low, high].map((value) =>
+    kind === "voltage" ? voltageWords(value, inMillivolts) : readingWords(kind, value),
+  ) as [string, string];
   const unit = to.slice(to.lastIndexOf(tie));
   return from.endsWith(unit) ? `${from.slice(0, from.length - unit.length)} to ${to}` : `${from} to ${to}`;
 }

@@ -1,6 +1,6 @@
 import type { BatteryLeft } from "../core/proving/water/battery-left.js";
 import type { CardBattery, CardUse, CardWay, WaterCard } from "../core/proving/water/card.js";
-import { amps, decimals, hours, marked, percent } from "./numbers.js";
+import { amps, decimals, hours, marked, percent, roughHours } from "./numbers.js";
 
 /** Whole card as lines of text. */
 export function cardWordLines({ ways, batteries, spareFuses, spareThings }: WaterCard): string[] {
@@ -51,7 +51,7 @@ function batteryLines({ battery, reserveShare, uses, rows, turnOff }: CardBatter
     `Hours left in ${battery} to its reserve of ${percent(reserveShare, 0)}, by volts after an hour at rest`,
     ...rows.map(
       ({ restingV, left }) =>
-        `  ${decimals(restingV, 2)} V: ${left.map(({ hoursToReserve }, i) => `${hours(hoursToReserve)} ${uses[i] ? usageWords(uses[i]) : ""}`).join("; ")}`,
+        `  ${decimals(restingV, 2)} V: ${left.map(({ hoursToReserve }, i) => `${roughHours(hoursToReserve)} ${uses[i] ? usageWords(uses[i]) : ""}`).join("; ")}`,
     ),
     ...(turnOff.length === 0
       ? []

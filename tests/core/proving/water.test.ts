@@ -99,8 +99,8 @@ describe("the card", () => {
     expect(live).toEqual(["helm / bilge"]);
   });
 
-  test("as many fuses in use as there are, and spares for each rating", () => {
-    const fuses = figures.protection.filter(({ device }) => device !== "breaker");
+  test("as many fuses in use as there are, none on a spare way, and spares for each rating", () => {
+    const fuses = figures.protection.filter(({ device, spare }) => device !== "breaker" && !spare);
     expect(card.spareFuses.reduce((sum, { inUse }) => sum + inUse, 0)).toBe(fuses.length);
     expect(card.spareFuses.every(({ carry }) => carry >= 1)).toBe(true);
   });

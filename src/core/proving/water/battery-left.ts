@@ -28,9 +28,13 @@ export interface BatteryReading {
   readonly useA: number;
 }
 
-/** Battery as the energy side models it, in the air as it usually is. */
-export function modelOf({ name, ...battery }: CompleteBattery, { ambient }: CompletePlan): BatteryModel {
-  return batteryModel({ ...battery, id: name, startCharge: 1, temperatureC: ambient.airC });
+/** Battery as the energy side models it, in the air as it usually is, or that of the coldest outing: hours must not be told too many. */
+export function modelOf(
+  { name, ...battery }: CompleteBattery,
+  { ambient, source }: CompletePlan,
+): BatteryModel {
+  const temperatureC = Math.min(ambient.airC, ...source.outings.flatMap(({ airC }) => airC ?? []));
+  return batteryModel({ ...battery, id: name, startCharge: 1, temperatureC });
 }
 
 /**

@@ -66,8 +66,8 @@ export interface WaterCard {
 export function waterCard(input: CardInput): WaterCard {
   const { plan, protection } = input;
   const ratings = new Map<string, { device: string; ratingA: number; inUse: number }>();
-  for (const { device, ratingA } of protection) {
-    if (device === "breaker") continue;
+  for (const { device, ratingA, spare } of protection) {
+    if (device === "breaker" || spare) continue;
     const key = `${device} ${ratingA}`;
     const known = ratings.get(key);
     ratings.set(key, { device, ratingA, inUse: (known?.inUse ?? 0) + 1 });
