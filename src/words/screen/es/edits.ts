@@ -8,7 +8,7 @@ function sentence(edit: Edit): string {
     case "set run fuse":
       return `Poner el fusible de ${edit.at} en ${edit.to}.`;
     case "set main fuse":
-      return `Poner el fusible principal de ${edit.at} en ${edit.to}.`;
+      return `Poner el fusible general de ${edit.at} en ${edit.to}.`;
     case "set run size":
       return `Hacer ${edit.at} de ${edit.to}.`;
     case "set return size":

@@ -58,7 +58,7 @@ export const lists: ScreenWords["lists"] = {
     "cut-off": "Se para a",
     "internal resistance": "Resistencia interna",
     "most current": "Corriente máxima",
-    main: "Fusible principal",
+    main: "Fusible general",
     master: "Interruptor general",
     fixed: "Sujeta con",
     "studs per bus": "Bornes por barra",
