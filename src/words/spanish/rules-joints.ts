@@ -2,15 +2,16 @@ import type { RuleId } from "../../core/findings/rules.js";
 import { noFigure } from "../numbers.js";
 import type { RuleWords } from "../rule-words.js";
 import type { Say } from "../say.js";
-import { jointName, surroundingsName } from "./joints.js";
+import { jointInSpanish } from "./joint-kinds.js";
+import { placeIn } from "./trade.js";
 
 const at = (say: Say) => (say.others ? `${say.at} en ${say.others}` : say.at);
-const joint = (say: Say) => jointName(say.term("joint"));
-const surroundings = (say: Say) => surroundingsName(say.term("surroundings"));
+const joint = (say: Say) => jointInSpanish(say.term("joint"));
+const surroundings = (say: Say) => placeIn(say.term("surroundings"));
 
 export const jointRules = {
   "twisted-joint": {
-    title: "Sin capuchones de rosca ni hilos retorcidos y encintados",
+    title: "Sin capuchones de giro ni hilos retorcidos y encintados",
     why: "Se aflojan con la vibración y chupan agua; la unión se calienta y luego arde o se apaga.",
     mend: "Un empalme engastado y sellado, o un terminal de anillo en un perno.",
     says: (say) => `${at(say)}: unión hecha con un ${joint(say)}, en ${surroundings(say)}.`,
