@@ -1,4 +1,4 @@
-import type { JointKind, Surroundings } from "../../core/plan/model/common.js";
+import type { Surroundings } from "../../core/plan/model/common.js";
 import { asking } from "../screen/es/asking.js";
 
 const heldBy = (words: Readonly<Record<string, string>>) => (key: string) =>
@@ -12,23 +12,6 @@ export const placeIn = heldBy({
   bilge: "la sentina",
   "engine space": "el compartimento del motor",
 } satisfies Record<Surroundings, string>);
-
-/** A kind of joint with its article. */
-export const jointIn = heldBy({
-  "crimped butt": "un empalme engastado",
-  "sealed butt": "un empalme sellado",
-  "solder sleeve": "una funda con estaño",
-  "soldered and sleeved": "una soldadura con funda",
-  "crimped ring": "un terminal de anillo",
-  "crimped fork": "un terminal de horquilla",
-  "push-on tab": "un terminal enchufable",
-  "screw terminal": "un borne de tornillo",
-  "lever clamp": "un borne de palanca",
-  "pin plug": "un enchufe de clavijas",
-  tap: "un conector de derivación",
-  "twist-on cap": "un capuchón de enroscar",
-  "twisted and taped": "unos hilos retorcidos con cinta",
-} satisfies Record<JointKind, string>);
 
 /** A colour as the plan writes it; one that is not of the usual ones stays as it is written. */
 export const colourIn = heldBy({
