@@ -1,5 +1,6 @@
 import type { SizeChoice } from "../core/circuit/sizes/types.js";
 import type { Figures } from "../core/figures-types.js";
+import type { LayoutFigures } from "../core/parts/layout-types.js";
 import type { CompleteRun } from "../core/plan/completed.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { conductorColour } from "../drawing/palette.js";
@@ -11,6 +12,7 @@ import type { Paper } from "./page.js";
 import { paragraph, space } from "./piece.js";
 import type { Section } from "./section.js";
 import { type Cell, type Column, type Row, table } from "./table.js";
+import { overWithSlack, withSlackWords } from "./with-slack.js";
 
 const columns: readonly Column[] = [
   { heading: "Run", share: 62 },
@@ -25,7 +27,12 @@ const columns: readonly Column[] = [
 ];
 
 /** Every run with its conductors, and why each is the size it is. */
-export function conductorSchedule(figures: Figures, shows: Shows, paper: Paper): Section {
+export function conductorSchedule(
+  figures: Figures,
+  shows: Shows,
+  paper: Paper,
+  layout?: LayoutFigures,
+): Section {
   const choices = new Map(figures.sizes.choices.map((choice) => [choice.id, choice]));
   const carriedA = new Map(
     figures.plan.runs.map(({ name, group }) => [
@@ -52,7 +59,11 @@ export function conductorSchedule(figures: Figures, shows: Shows, paper: Paper):
       : [first];
   });
   const widthMm = paper.right - paper.left;
-  const intro = paragraph({ text: aimWords(figures), colour: "soft", sizePt: 9.5 }, widthMm);
+  const slack = layout === undefined ? [] : [withSlackWords(overWithSlack(figures, layout))];
+  const intro = paragraph(
+    { text: [aimWords(figures), ...slack].join(" "), colour: "soft", sizePt: 9.5, maxLines: 5 },
+    widthMm,
+  );
   return {
     title: "Conductor schedule",
     subtitle: counted(figures.plan.runs.length, "run"),

@@ -68,7 +68,7 @@ function packetSections(figures: Figures, shows: Shows, paper: Paper, apart: Apa
   const { hull, layout, work, proof } = apart;
   return [
     loadList(figures, shows, paper),
-    conductorSchedule(figures, shows, paper),
+    conductorSchedule(figures, shows, paper, layout),
     protectionSchedule(figures, shows, paper),
     findingsSection(figures, shows, paper),
     assumptionsSection(figures, paper),

@@ -3,6 +3,7 @@ import { workOutWhole } from "../../src/core/layout-figures.js";
 import { waterCard } from "../../src/core/proving/water/card.js";
 import { planWork } from "../../src/core/work/plan-work.js";
 import { packetPages } from "../../src/packet/packet.js";
+import { overWithSlack, withSlackWords } from "../../src/packet/with-slack.js";
 import { bandWords } from "../../src/words/proving.js";
 import { planAt, textsOf } from "./pages.js";
 
@@ -69,6 +70,26 @@ describe("sheets that speak of the same thing", () => {
     const useA = battery?.uses[at]?.useA ?? Number.NaN;
     const usableAh = 50 * (0.8 + (0.2 * 6) / 25) * (1 - 2 * 0.05); // 6 °C, two years
     expect(battery?.rows[0]?.left[at]?.hoursToReserve).toBeLessThanOrEqual((0.5 * usableAh) / useA + 1e-9);
+  });
+});
+
+describe("the slack of the cut lengths stays in the circuit", () => {
+  test("what it adds to the drop is said beside the sizes, and who passes a limit by it", () => {
+    // each gear solved anew apart (nodal equations, constant power) with the cut lengths of the run sheet for lengths: 3.37 % and 3.36 %
+    const over = overWithSlack(figures, layout);
+    expect(over.map(({ group }) => group)).toEqual(["sounder", "bilge pump"]);
+    expect(over[0]?.dropShare).toBeCloseTo(0.0337, 3); // its currents are those without the slack
+    expect(over[1]?.dropShare).toBeCloseTo(0.0336, 3);
+    expect(wordsOf("Conductor schedule")).toContain(
+      "With it these pass their limit: sounder about 3.4 % (3 %)",
+    );
+  });
+
+  test("without slack nothing is over, and that is said", () => {
+    const runs = layout.routes.runs.map((run) => ({ ...run, cut: { ...run.cut, cutM: run.cut.routeM } }));
+    const over = overWithSlack(figures, { ...layout, routes: { ...layout.routes, runs } });
+    expect(over).toEqual([]);
+    expect(withSlackWords(over)).toContain("stays within its limit");
   });
 });
 
