@@ -19,14 +19,14 @@ export const voltageRules = {
     why: "Por debajo de su tensión mínima un aparato luce menos, se cala o se apaga, justo cuando la batería está baja y más falta hace.",
     mend: "Un conductor de más sección o un camino más corto, o un aparato que funcione con menos tensión.",
     says: (say) =>
-      `En ${say.at} hay ${say.figure} ${say.when}; para que funcione hacen falta ${say.limit}${alike(say.others)}.`,
+      `En ${say.at} hay ${say.figure} ${say.when}; para funcionar hacen falta ${say.limit}${alike(say.others)}.`,
   },
   "over-voltage": {
     title: "Los aparatos soportan la tensión de carga",
     why: "Un cargador sube todo el barco hasta su propia tensión; un aparato hecho para menos envejece pronto o se quema.",
     mend: "Un aparato con más margen, un convertidor delante, o apagarlo mientras se carga.",
     says: (say) =>
-      `En ${say.at} hay ${say.figure} ${say.when}; lo más que soporta son ${say.limit}${alike(say.others)}.`,
+      `En ${say.at} hay ${say.figure} ${say.when}; lo más que puede haber ahí son ${say.limit}${alike(say.others)}.`,
   },
   collapse: {
     title: "La instalación puede llevar todo lo que se le pide",

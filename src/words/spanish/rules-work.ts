@@ -1,6 +1,7 @@
 import type { RuleId } from "../../core/findings/rules.js";
 import { precedenceReasons } from "../../core/work/step.js";
 import type { RuleWords } from "../rule-words.js";
+import { endWords } from "./difference-words.js";
 import { jointInSpanish } from "./joint-kinds.js";
 import { reasonWords } from "./work-reasons.js";
 
@@ -17,7 +18,7 @@ export const workRules = {
     why: "Uno mayor deja que se queme el conductor antes de abrirse; uno menor se abre al anochecer.",
     mend: "Pon el calibre del plan.",
     says: (say, { terms }) =>
-      `En ${say.at} hay ${say.figure}; el plan pide ${say.limit}${terms?.large === "yes" ? ", y nada mayor protege lo que hay detrás" : ""}.`,
+      `El calibre puesto en ${say.at} es de ${say.figure}; el plan pide ${say.limit}${terms?.large === "yes" ? ", y nada mayor protege lo que hay detrás" : ""}.`,
   },
   "built-hole": {
     title: "Un agujero hecho está donde lo quiere el plan",
@@ -45,7 +46,7 @@ export const workRules = {
     why: "Cada clase tiene su propia resistencia, su propio límite y su propio miedo al agua.",
     mend: "Di al plan qué clase se hizo y mira qué dice entonces.",
     says: (say) =>
-      `La unión de ${say.at}, ${say.term("end") === "start" ? "en su comienzo" : "en su final"}, es un ${jointInSpanish(say.term("built"))}; el plan cuenta con un ${jointInSpanish(say.term("wanted"))}.`,
+      `La unión de ${say.at}, ${endWords(say.term("end"))}, se hizo con un ${jointInSpanish(say.term("built"))}; el plan cuenta con un ${jointInSpanish(say.term("wanted"))}.`,
   },
   "built-length": {
     title: "El plan cuenta con las longitudes que hay en el barco",

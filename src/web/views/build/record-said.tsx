@@ -1,15 +1,23 @@
 import { differenceSentence, tickProblemSentence } from "../../../words/difference-words.js";
-import { useShows, useWords } from "../../app/context.js";
+import { differenceInSpanish, tickProblemInSpanish } from "../../../words/spanish/difference-words.js";
+import { usePreferences, useShows, useWords } from "../../app/context.js";
 import type { WorkShown } from "../../garage/messages.js";
 import { LevelMark } from "../../parts/level-mark.js";
 import { waitWords } from "./step-sheet.js";
 import { useStepWords } from "./use-step-words.js";
+
+const languages = {
+  en: { difference: differenceSentence, tick: tickProblemSentence },
+  es: { difference: differenceInSpanish, tick: tickProblemInSpanish },
+} as const;
 
 /** What rests, what was built otherwise than the plan wants now, and what is odd on the record. */
 export function RecordSaid({ shown, title }: { shown: WorkShown; title: (step: string) => string }) {
   const words = useWords().build;
   const shows = useShows();
   const steps = useStepWords();
+  const [{ language }] = usePreferences();
+  const said = languages[language];
   const { rests, asBuilt } = shown;
   return (
     <>
@@ -38,9 +46,9 @@ export function RecordSaid({ shown, title }: { shown: WorkShown; title: (step: s
           <h3>
             <LevelMark level="mind" /> {words.otherwise}
           </h3>
-          <ul lang="en">
+          <ul>
             {asBuilt.differences.map((one) => {
-              const sentence = differenceSentence(one, shows);
+              const sentence = said.difference(one, shows);
               return <li key={sentence}>{sentence}</li>;
             })}
           </ul>
@@ -51,9 +59,9 @@ export function RecordSaid({ shown, title }: { shown: WorkShown; title: (step: s
           <h3>
             <LevelMark level="mind" /> {words.odd}
           </h3>
-          <ul lang="en">
+          <ul>
             {asBuilt.problems.map((one) => {
-              const sentence = tickProblemSentence(one, title);
+              const sentence = said.tick(one, title);
               return <li key={sentence}>{sentence}</li>;
             })}
           </ul>

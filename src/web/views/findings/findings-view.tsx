@@ -1,7 +1,6 @@
 import { useState } from "react";
 import { causesOf } from "../../../core/findings/causes.js";
 import { type Level, levels } from "../../../core/findings/finding.js";
-import { neverChecked } from "../../../words/cautions.js";
 import { useFigures, useWords } from "../../app/context.js";
 import { LevelMark } from "../../parts/level-mark.js";
 import { CauseCard } from "./cause-card.js";
@@ -26,8 +25,8 @@ export function View() {
         <h3>
           <LevelMark level="unchecked" /> {words.findings.neverChecked}
         </h3>
-        <ul lang="en">
-          {neverChecked.map((line) => (
+        <ul>
+          {words.findings.neverCheckedLines.map((line) => (
             <li key={line}>{line}</li>
           ))}
         </ul>

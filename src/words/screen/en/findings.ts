@@ -1,4 +1,5 @@
 import type { Level } from "../../../core/findings/finding.js";
+import { neverChecked } from "../../cautions.js";
 
 /** The list of findings, and levels wherever they are named. */
 export const findings = {
@@ -11,6 +12,7 @@ export const findings = {
   none: "No finding at the levels shown.",
   noneAtAll: "Nothing was found to be wrong. That is no promise: what no plan can answer stands below.",
   neverChecked: "What no plan can answer",
+  neverCheckedLines: neverChecked,
   show: "Show",
   all: "All",
   figure: "Figure",

@@ -10,6 +10,13 @@ export const findings: ScreenWords["findings"] = {
   none: "Ningún hallazgo en los niveles mostrados.",
   noneAtAll: "No se encontró nada mal. No es una promesa: abajo está lo que ningún plan puede responder.",
   neverChecked: "Lo que ningún plan puede responder",
+  neverCheckedLines: [
+    "la mano de obra: engastes, sellados, sujeciones y roces como son de verdad",
+    "si las piezas son auténticas y aguantan lo que llevan impreso",
+    "longitudes y lugares, salvo que los midieras",
+    "la tensión de red, los rayos, las interferencias de radio, la corrosión por corrientes vagabundas",
+    "la estabilidad, la flotabilidad y la estructura del casco",
+  ],
   show: "Mostrar",
   all: "Todos",
   figure: "Cifra",
