@@ -175,6 +175,6 @@ const sides: Readonly<Record<string, string>> = { " to port": " a babor", " to s
 /** A place in a table or on a line, which the core names in English: `line 4, column 2`, `chine at 1.200 m`. */
 const spot = ({ at }: Say) =>
   at
-    .replace(/^line (\d+), column (\d+)$/, "la línea $1, columna $2")
+    .replace(/^line (\d+), column (\d+)$/, "el renglón $1, columna $2")
     .replace(/^column (\d+)$/, "la columna $1")
     .replace(/ at (-?[\d.]+ m)$/, " a $1");

@@ -17,7 +17,7 @@ export const holeRules = {
     why: "Una tuerca sobre plancha delgada la abolla, se afloja y deja pasar el agua.",
     mend: "Una placa o arandelas grandes por detrás; luego dilo en el plan: «backed».",
     says: (say) =>
-      `${say.all}: apretaría sobre una plancha de ${say.figure}; con menos de ${say.limit}, una placa por detrás reparte el apriete.`,
+      `${say.all}: el apriete caería sobre una plancha de ${say.figure}; con menos de ${say.limit}, una placa por detrás lo reparte.`,
   },
   "hole-depth": {
     title: "Hay sitio detrás",
@@ -42,7 +42,7 @@ export const holeRules = {
     says: (say, { terms }) =>
       terms?.what === "counted from"
         ? `${say.at} se cuenta desde ${terms.by ?? "un punto"}, que no está en su cara.`
-        : `${say.all}: queda fuera de la cara.`,
+        : `${say.all}: fuera de la cara.`,
   },
   "hole-reach": {
     title: "Se llega por detrás a todos los agujeros",
@@ -66,7 +66,7 @@ export const holeRules = {
     mend: "Añádelo al plan.",
     says: (say, { terms }) => `Para ${say.all} no se conoce ${missing(terms?.what)}.`,
     unchecked: (say, { terms }) =>
-      `No se pudo juzgar ${say.many ? "los agujeros" : "el agujero"} de ${say.all}: no se conoce ${missing(terms?.what)}.`,
+      `No se ${say.many ? "pudieron juzgar los agujeros" : "pudo juzgar el agujero"} de ${say.all}: no se conoce ${missing(terms?.what)}.`,
   },
   "hole-zone": {
     title: "No se taladra donde hay algo",
@@ -119,7 +119,7 @@ export const floatRules = {
     unchecked: (say, { at, terms }) =>
       terms?.what === "weights"
         ? `Pesos sin contar, por falta de una cifra o de un lugar: ${at === "hull" ? say.all.replace(/^hull/, "el casco") : say.all}. El barco flota de otro modo que el dicho.`
-        : `No se sabe a qué altura sobre el agua está cada cosa (${say.all}): el plan no da ${terms?.what === "form" ? "una forma que se pueda usar" : "pesos en «float»"}.`,
+        : `No se sabe a qué altura sobre el agua ${say.many ? "están" : "está"} ${say.all}: el plan no da ${terms?.what === "form" ? "una forma que se pueda usar" : "pesos en «float»"}.`,
   },
   floats: {
     title: "El barco lleva lo que se pone a bordo",
@@ -142,8 +142,8 @@ export const floatRules = {
     mend: "Ponlo más alto, o hazle un bucle por encima del agua y una válvula.",
     says: (say, { terms }) =>
       terms?.kind === "heel"
-        ? `${say.all}: a ${say.figure} de escora queda bajo el agua; un agujero abierto debería seguir en seco hasta ${say.limit}${recalled(terms?.known)}.`
-        : `${say.all}: está a ${say.figure} sobre el agua en calma; un agujero abierto pide ${say.limit} al menos.`,
+        ? `${say.all}: bajo el agua a ${say.figure} de escora; un agujero abierto debería seguir en seco hasta ${say.limit}${recalled(terms?.known)}.`
+        : `${say.all}: a ${say.figure} sobre el agua en calma; un agujero abierto pide ${say.limit} al menos.`,
   },
   "hole-under-water": {
     title: "Lo que está bajo el agua está sellado",
@@ -151,8 +151,8 @@ export const floatRules = {
     mend: "Súbelo, o ciérralo de modo que aguante por sí solo. Nunca taladres por debajo del agua fiándote solo de un plan.",
     says: (say, { level, terms }) =>
       level === "stop"
-        ? `${say.all}: está a ${say.figure} bajo el agua en calma, y ${terms?.water === "not said to be sealed" ? "el plan no dice que esté sellado" : "es un agujero abierto"}.`
-        : `${say.all}: está a ${say.figure} bajo el agua en calma, y solo su sellado le cierra el paso.`,
+        ? `${say.all}: a ${say.figure} bajo el agua en calma, ${terms?.water === "not said to be sealed" ? "sin que el plan lo dé por sellado" : "con el agujero abierto"}.`
+        : `${say.all}: a ${say.figure} bajo el agua en calma; solo el sellado le cierra el paso.`,
   },
   "stands-upright": {
     title: "El barco se tiene derecho por sí solo",
