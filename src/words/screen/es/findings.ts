@@ -11,9 +11,9 @@ export const findings: ScreenWords["findings"] = {
   noneAtAll: "No se encontró nada mal. No es una promesa: abajo está lo que ningún plan puede responder.",
   neverChecked: "Lo que ningún plan puede responder",
   neverCheckedLines: [
-    "la mano de obra: engastes, sellados, sujeciones y roces como son de verdad",
+    "la calidad del trabajo: engastes, sellados, sujeciones y roces como son de verdad",
     "si las piezas son auténticas y aguantan lo que llevan impreso",
-    "longitudes y lugares, salvo que los midieras",
+    "longitudes y lugares, salvo que los hayas medido",
     "la tensión de red, los rayos, las interferencias de radio, la corrosión por corrientes vagabundas",
     "la estabilidad, la flotabilidad y la estructura del casco",
   ],
