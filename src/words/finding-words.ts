@@ -10,4 +10,6 @@ export interface FindingWords {
   /** When something holds, by the corner it was found in. */
   readonly corner: (corner: string) => string;
   readonly joining: Joining;
+  /** Units that are words. */
+  readonly units: Readonly<Record<"years" | "days", string>>;
 }

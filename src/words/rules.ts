@@ -56,6 +56,7 @@ export const findingsInEnglish: FindingWords = {
     }
   },
   joining: joinedInEnglish,
+  units: { years: "years", days: "days" },
 };
 
 /**

@@ -24,14 +24,18 @@ export interface Say {
 export function sayOf(finding: Finding, shows: Shows, words: FindingWords): Say {
   const { at, with: others = [], unit, figure, limit, terms = {}, working = [] } = finding;
   const place = at === "plan" ? words.plan : at;
+  const inWords = (value: number | undefined, inUnit: string | undefined) =>
+    inUnit === "years" || inUnit === "days"
+      ? quantity(value, inUnit, shows).replace(inUnit, words.units[inUnit])
+      : quantity(value, inUnit, shows);
   const step = (symbol: string) => {
     const found = working.find((one) => one.symbol === symbol);
     if (found === undefined) return noFigure;
-    return typeof found.value === "string" ? found.value : quantity(found.value, found.unit, shows);
+    return typeof found.value === "string" ? found.value : inWords(found.value, found.unit);
   };
   return {
-    figure: quantity(figure, unit, shows),
-    limit: quantity(limit, unit, shows),
+    figure: inWords(figure, unit),
+    limit: inWords(limit, unit),
     at: place,
     others: listed(others, words.joining),
     all: listed([place, ...others], words.joining),

@@ -1,6 +1,8 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { ruleText } from "../../src/words/rules.js";
+import { findingsInSpanish } from "../../src/words/spanish/findings.js";
 import { goToView, openRig, openText, planText, type Rig, settled, visit } from "./help.js";
 
 let rig: Rig;
@@ -79,4 +81,17 @@ test("every figure of the ledger line opens into its working, down to what it wa
     await page.keyboard.press("Escape");
     await slip.waitFor({ state: "detached" });
   }
+});
+
+test("in Spanish findings, their reasons and what one does about them are Spanish", async () => {
+  const { page } = await visit(rig, { locale: "es-ES" });
+  await openText(page, wrong("fuse-too-large-for-thin-leads"));
+  await goToView(page, "findings");
+  const finding = page.locator('.finding[data-rule="protection-protects-weakest"]').first();
+  await finding.locator("span[lang=es]").first().waitFor();
+  await finding.locator("summary").click();
+  const rule = ruleText("protection-protects-weakest", findingsInSpanish);
+  for (const part of [rule.title, rule.why, rule.mend])
+    await finding.getByText(part, { exact: true }).waitFor();
+  expect(await finding.locator(".remedies bdi").first().textContent()).toMatch(/^(Poner|Hacer) /);
 });

@@ -1,7 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { checkPlan } from "../../../src/core/findings/check.js";
+import type { Finding } from "../../../src/core/findings/finding.js";
 import { type RuleId, rules } from "../../../src/core/findings/rules.js";
 import { findingSentence, remedySentence, workingLines } from "../../../src/words/findings.js";
+import { ruleText } from "../../../src/words/rules.js";
+import { findingsInSpanish } from "../../../src/words/spanish/findings.js";
 import { boat } from "./boat.js";
 import type { RuleCase } from "./case.js";
 import { batteryCases } from "./cases/batteries.js";
@@ -40,6 +43,15 @@ const cases: Readonly<Record<RuleId, RuleCase>> = {
   ...workCases,
   ...readingCases,
 };
+
+/** A sentence without what the owner has called things. */
+const withoutNames = (sentence: string, { at, with: others = [] }: Finding) =>
+  [at, ...others].reduce((rest, name) => rest.replaceAll(name.toLowerCase(), ""), sentence.toLowerCase());
+
+/** What a sentence tells with a unit: `2.9 %`, `7.5 A`. */
+const figuresIn = (sentence: string) =>
+  sentence.match(/[0-9][0-9.]*\u00a0\S+[A-Za-z%°]/g)?.filter((told) => !/years|days/.test(told)) ?? [];
+
 const gravity = ["unchecked", "mind", "mend", "stop"];
 
 test("the sound boat has no findings", () => {
@@ -64,6 +76,13 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))("%s", (id, rule) =>
       expect(sentence).toMatch(/^[A-Z0-9].*\.$/s);
       expect(sentence).not.toMatch(/undefined|NaN|\[object|–/);
       if (raised.says !== undefined && finding.at === raised.at) expect(sentence).toMatch(raised.says);
+      const inSpanish = findingSentence(finding, shows, findingsInSpanish);
+      expect(inSpanish).toMatch(/^[A-ZÁÉÍÓÚÑ0-9¿«].*[.]$/s);
+      expect(withoutNames(inSpanish, finding)).not.toMatch(
+        /undefined|nan\b|\[object|–|\b(?:the|of|is|are|and|with|its|not|years|days)\b/,
+      );
+      // the same figures and places, whatever the words
+      for (const told of figuresIn(sentence)) expect(inSpanish).toContain(told);
       for (const line of [...workingLines(finding, shows), ...(finding.remedies ?? []).map(remedySentence)])
         expect(line).not.toMatch(/undefined|NaN|\[object/);
     }
@@ -75,6 +94,11 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))("%s", (id, rule) =>
       expect(checkPlan(quietBoat()).filter((one) => one.rule === id)).toEqual([]);
     },
   );
+
+  test("its words stand in both languages, apart", () => {
+    for (const part of ["title", "why", "mend"] as const)
+      expect(ruleText(id, findingsInSpanish)[part]).not.toBe(ruleText(id)[part]);
+  });
 
   test("its level is the gravest it gives, and it has sources", () => {
     const given = raises.map(({ level }) => gravity.indexOf(level));

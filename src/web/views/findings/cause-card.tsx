@@ -9,6 +9,7 @@ import { usePlan, useShows, useWords } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
 import { FindingSentence } from "../../parts/finding-sentence.js";
 import { LevelMark } from "../../parts/level-mark.js";
+import { useFindingWords } from "../../parts/use-finding-words.js";
 import { Remedies } from "./remedies.js";
 
 /** One cause with its findings; each opens to figure, limit, rule, source, working and remedies. */
@@ -28,7 +29,8 @@ export function CauseCard({ cause }: { cause: Cause }) {
 function OneFinding({ finding }: { finding: Finding }) {
   const words = useWords().findings;
   const { level, rule, at, with: others = [] } = finding;
-  const { title, why, mend } = ruleText(rule);
+  const told = useFindingWords();
+  const { title, why, mend } = ruleText(rule, told.words);
   return (
     <details className="finding" data-level={level} data-rule={rule}>
       <summary>
@@ -41,7 +43,7 @@ function OneFinding({ finding }: { finding: Finding }) {
       <div className="finding-body">
         <p className="hint">{words.levels[level].means}</p>
         <Figures finding={finding} />
-        <div lang="en">
+        <div lang={told.language}>
           <h3>{title}</h3>
           <p>{why}</p>
           <p>{mend}</p>
