@@ -1,4 +1,4 @@
-import { edgesOf } from "../core/hull/faces/edge.js";
+import { edgeSide, edgeWay } from "../core/hull/faces/edge-names.js";
 import type { Face } from "../core/hull/faces/face.js";
 import type { HoleFigures, SideMark } from "../core/hull/figures.js";
 import type { NextMeasurement } from "../core/hull/form/next-measurement.js";
@@ -110,29 +110,15 @@ export function methodWords(mark: Mark, face?: Face): string {
 
 /** What an edge is called: of a strip by its place, of a flat face by where it lies as one looks at it. */
 export function edgeWords(name = "", face?: Face): string {
-  if (["lower", "upper", "aft", "fore"].includes(name)) return `the ${name} edge`;
-  const edge = face && edgesOf(face).find((one) => one.name === name);
-  if (edge === undefined || face?.kind !== "flat") return name || "the edge";
-  const middle = (axis: 0 | 1) => (edge.from[axis] + edge.to[axis]) / 2;
-  const centre = (axis: 0 | 1) => {
-    const values = face.outline.map((corner) => corner[axis]);
-    return (Math.min(...values) + Math.max(...values)) / 2;
-  };
-  const level = Math.abs(edge.to[0] - edge.from[0]) >= Math.abs(edge.to[1] - edge.from[1]);
-  if (level) return `the ${middle(1) > centre(1) ? "top" : "bottom"} edge`;
-  return `the ${middle(0) > centre(0) ? "right" : "left"} edge`;
+  const side = edgeSide(name, face);
+  return side === undefined ? name || "the edge" : `the ${side} edge`;
 }
 
 /** Which way a length along an edge is to be laid off. */
 export function wayWords(name: string, alongM: number, face: Face): string {
-  if (face.kind === "curved")
-    return name === "aft" || name === "fore" ? (alongM < 0 ? "down" : "up") : alongM < 0 ? "aft" : "forward";
-  const edge = edgesOf(face).find((one) => one.name === name);
-  if (edge === undefined) return "";
-  const sign = alongM < 0 ? -1 : 1;
-  const [x, y] = [(edge.to[0] - edge.from[0]) * sign, (edge.to[1] - edge.from[1]) * sign];
-  if (Math.abs(x) >= Math.abs(y)) return x > 0 ? "to the right" : "to the left";
-  return y > 0 ? "up" : "down";
+  const way = edgeWay(name, alongM, face);
+  if (way === undefined) return "";
+  return way === "left" || way === "right" ? `to the ${way}` : way;
 }
 
 /** `forward`, `aft` along a strip, `right`, `left` on a flat face; `up`, `down`. */

@@ -1,4 +1,5 @@
 import type { Shows } from "../core/plan/model/plan.js";
+import { pullTests } from "../core/reference/terminations.js";
 import type { Step, StepSize } from "../core/work/step.js";
 import { boreWords, readingWords } from "./hull-words.js";
 import { lengthWords, marked } from "./numbers.js";
@@ -64,7 +65,7 @@ function sizeText(
           say.strip(boreWords(size.stripMm)),
           size.sleeve ?? "",
           size.tool,
-          size.pullN === undefined ? "" : say.mustHold(`${Math.round(size.pullN)}${tie}N`),
+          size.pullN === undefined ? "" : say.mustHold(forceWords(size.pullN, shows)),
         ]
           .filter((part) => part !== "")
           .join("; "),
@@ -87,6 +88,16 @@ function markText(size: Extract<StepSize, { what: "mark" }>, shows: Shows, say: 
   const set =
     size.method === "two tapes"
       ? readings.join(", ")
-      : say.thenSquare(readings[0] ?? "", size.edge ?? "", read(size.readings[1]?.m ?? Number.NaN));
+      : say.thenSquare(
+          readings[0] ?? "",
+          `${say.edges[size.edge ?? "unnamed"]}${size.way === undefined ? "" : `, ${say.ways[size.way]}`}`,
+          read(size.readings[1]?.m ?? Number.NaN),
+        );
   return `${set}${check}`;
 }
+
+/** A pull in the owner's unit, as the terminations print it. */
+const forceWords = (pullN: number, shows: Shows): string =>
+  shows.lengths === "inches"
+    ? `${Math.round(pullN / pullTests.newtonsPerLbf)}${tie}lbf`
+    : `${Math.round(pullN)}${tie}N`;

@@ -48,6 +48,25 @@ describe("sheets that speak of the same thing", () => {
     expect(wordsOf("Terminations")).not.toContain("sealed butt, yellow");
   });
 
+  test("a mark is set out by the same words in the order of work and on its own sheet", () => {
+    const tender = workOutWhole(planAt("examples/tender.yaml"));
+    const steps = planWork(tender.figures, tender);
+    const sheets = packetPages(tender.figures, tender.figures.plan.source.shows, {
+      layout: tender.layout,
+      hull: tender.hull,
+      work: steps,
+    });
+    const said = (title: string) =>
+      sheets
+        .filter(({ caption }) => caption.startsWith(title))
+        .flatMap(({ sheet }) => textsOf(sheet).map(({ text }) => text.text.replaceAll("\u00a0", " ")))
+        .join(" ");
+    expect(said("Order of work")).toContain("20 in from left top along the top edge, to the right");
+    expect(said("Marks")).toContain("20 in from C, to the right 3 1/2 in off the top edge");
+    expect(said("Order of work")).toContain("must hold 16 lbf"); // four fifths of the 20 lbf on the terminations, in the owner's unit
+    expect(said("Order of work")).not.toMatch(/along edge \d|-\d+ in from/);
+  });
+
   test("a spare way has no fuse on any sheet", () => {
     expect(card.spareFuses.find(({ ratingA }) => ratingA === 1)?.inUse).toBe(4);
     const built = linesOf("As built");

@@ -1,4 +1,7 @@
+import { type EdgeSide, type EdgeWay, edgeSide, edgeWay } from "../hull/faces/edge-names.js";
+import type { Face } from "../hull/faces/face.js";
 import type { HullFigures, Placed, SideFigures } from "../hull/figures.js";
+import type { Mark } from "../hull/marks/mark.js";
 import { spotOfPlace } from "../hull/plan-faces.js";
 import { placedAt } from "../hull/plan-placing.js";
 import { straightM } from "../hull/vector.js";
@@ -11,6 +14,9 @@ export function factsOfHull(hull: HullFigures): WorkFacts {
   const sides = hull.faces.flatMap((face) => face.sides.map((side) => ({ face: face.name, side })));
   const marks = new Map(
     sides.flatMap(({ side }) => side.marks.map(({ mark }) => [mark.name, mark] as const)),
+  );
+  const facesOf = new Map(
+    sides.flatMap(({ side }) => side.marks.map(({ mark }) => [mark.name, side.face] as const)),
   );
   const places = new Map(
     sides.flatMap(({ side }) => side.placed.map((one) => [one.piece.name, placeOf(one)] as const)),
@@ -40,8 +46,8 @@ export function factsOfHull(hull: HullFigures): WorkFacts {
                 of: hole.name,
                 method: mark.method,
                 graduationM: hull.plan.marks.graduationM,
-                readings: mark.readings.map(({ from, roundedM }) => ({ from, m: roundedM })),
-                ...(mark.edge === undefined ? {} : { edge: mark.edge }),
+                readings: mark.readings.map(({ from, roundedM }) => ({ from, m: Math.abs(roundedM) })),
+                ...alongEdge(mark, facesOf.get(mark.name)),
                 ...(mark.check === undefined
                   ? {}
                   : { check: { from: mark.check.from, m: mark.check.roundedM } }),
@@ -56,6 +62,17 @@ export function factsOfHull(hull: HullFigures): WorkFacts {
     pulls: hull.pulling.order.map(({ name, through }) => ({ run: name, through })),
     offBy: (built) => offBy(sides, built),
   };
+}
+
+/** The edge the first reading of a mark lies along, and which way. */
+function alongEdge(
+  { edge, readings }: Mark,
+  face: Face | undefined,
+): { readonly edge?: EdgeSide; readonly way?: EdgeWay } {
+  if (edge === undefined || face === undefined) return {};
+  const side = edgeSide(edge, face);
+  const way = edgeWay(edge, readings[0]?.roundedM ?? 0, face);
+  return { ...(side === undefined ? {} : { edge: side }), ...(way === undefined ? {} : { way }) };
 }
 
 /** The owner's way to say it: of one in a row so far along the row's edge from its aft or left end. */

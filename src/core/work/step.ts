@@ -1,3 +1,4 @@
+import type { EdgeSide, EdgeWay } from "../hull/faces/edge-names.js";
 import type { FaceName } from "../plan/model/layout.js";
 import type { CureKey } from "../reference/cures.js";
 import type { ToolKey } from "../reference/tools.js";
@@ -126,7 +127,9 @@ export type StepSize =
       readonly what: "mark";
       readonly of: string;
       readonly method: "two tapes" | "along then square";
-      readonly edge?: string;
+      readonly edge?: EdgeSide;
+      /** Which way the first reading is laid off along the edge. */
+      readonly way?: EdgeWay;
       readonly graduationM: number;
       readonly readings: readonly { readonly from: string; readonly m: number }[];
       readonly check?: { readonly from: string; readonly m: number };

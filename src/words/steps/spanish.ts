@@ -151,8 +151,26 @@ export const spanish: StepWords = {
     through: (passages) => `por ${passages}`,
     reading: (length, from) => `${length} desde ${from}`,
     check: (reading) => `; comprobar ${reading}`,
-    thenSquare: (along, edge, off) =>
-      `${along} a lo largo de ${edge === "" ? "el canto" : edge}, luego ${off} a escuadra`,
+    edges: {
+      lower: "del canto inferior",
+      upper: "del canto superior",
+      aft: "del canto de popa",
+      fore: "del canto de proa",
+      top: "del canto de arriba",
+      bottom: "del canto de abajo",
+      left: "del canto izquierdo",
+      right: "del canto derecho",
+      unnamed: "del canto",
+    },
+    ways: {
+      up: "hacia arriba",
+      down: "hacia abajo",
+      aft: "hacia popa",
+      forward: "hacia proa",
+      left: "hacia la izquierda",
+      right: "hacia la derecha",
+    },
+    thenSquare: (along, edge, off) => `${along} a lo largo ${edge}, luego ${off} a escuadra`,
   },
   joining: {
     // the word changes before the sound of an i

@@ -1,3 +1,4 @@
+import type { EdgeSide, EdgeWay } from "../../core/hull/faces/edge-names.js";
 import type { FaceName } from "../../core/plan/model/layout.js";
 import type { CureKey } from "../../core/reference/cures.js";
 import type { ToolKey } from "../../core/reference/tools.js";
@@ -46,6 +47,8 @@ export interface StepWords {
     readonly through: (passages: string) => string;
     readonly reading: (length: string, from: string) => string;
     readonly check: (reading: string) => string;
+    readonly edges: Readonly<Record<EdgeSide | "unnamed", string>>;
+    readonly ways: Readonly<Record<EdgeWay, string>>;
     readonly thenSquare: (along: string, edge: string, off: string) => string;
   };
   readonly joining: Joining;
