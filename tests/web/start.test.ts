@@ -112,6 +112,19 @@ test("light, text size, lengths and language are the person's own, and stay", as
   expect(page1).toEqual({ light: "dusk", size: "130%", lang: "es" });
   await openExample(page, "tender");
   expect(await page.locator(".stages").textContent()).toContain("Equipo");
+  // what cannot be done or read is told in that language too
+  await goToView(page, "gear", "floor lamp");
+  await typeInto(page, "Nombre", "floor / lamp");
+  await page.locator(".slip").getByText("No se ha hecho: el valor tiene que caber en una línea").waitFor();
+  await goToView(page, "text");
+  const text = await page.locator(".text-view textarea").inputValue();
+  await page.locator(".text-view textarea").fill(text.replace("count: 2", "cuont: 2"));
+  await page.getByRole("button", { name: "Tomar este texto" }).click();
+  const told = page
+    .locator(".read-problems")
+    .getByText("Aquí no hay ninguna clave «cuont». ¿Querías decir «count»?");
+  await told.waitFor();
+  expect(await told.evaluate((item) => item.closest("[lang]")?.getAttribute("lang"))).toBe("es");
 });
 
 test("a term of the trade says what it means on hover, on a tap and by key; Escape closes it", async () => {

@@ -1,6 +1,6 @@
 import { useState } from "react";
-import { usePlanStore, useWords } from "../app/context.js";
-import { refusalOf } from "../parts/edit-words.js";
+import { usePlanStore } from "../app/context.js";
+import { useRefusal } from "../parts/use-refusal.js";
 import type { ForemanOutcome } from "./messages.js";
 
 /** Makes the edits a foreman worked out, and says what stood against them. */
@@ -12,7 +12,7 @@ export function useMadeEdits(): {
   readonly make: (outcome: ForemanOutcome) => boolean;
 } {
   const store = usePlanStore();
-  const words = useWords();
+  const refusalOf = useRefusal();
   const [problem, setProblem] = useState<string>();
   const say = (outcome: ForemanOutcome) => setProblem(faultWords(outcome));
   return {
@@ -23,7 +23,7 @@ export function useMadeEdits(): {
         say(outcome);
         return false;
       }
-      const refusal = outcome.edits.length === 0 ? undefined : refusalOf(store.edit(outcome.edits), words);
+      const refusal = outcome.edits.length === 0 ? undefined : refusalOf(store.edit(outcome.edits));
       setProblem(refusal);
       return refusal === undefined;
     },

@@ -2,7 +2,7 @@ import { useState } from "react";
 import type { Assumption } from "../../core/plan/completed.js";
 import { assumptionReason } from "../../words/assumptions.js";
 import { usePlan, usePlanStore, useWords } from "../app/context.js";
-import { refusalOf } from "./edit-words.js";
+import { useRefusal } from "./use-refusal.js";
 
 /** What was taken where the plan says nothing, and why; each can be written into the plan, to be kept or changed. */
 export function Assumptions({ of, title }: { of: readonly Assumption[]; title: string }) {
@@ -21,12 +21,13 @@ export function Assumptions({ of, title }: { of: readonly Assumption[]; title: s
 
 function OneAssumption({ at, field, value, reason }: Assumption) {
   const words = useWords();
+  const refusalOf = useRefusal();
   const store = usePlanStore();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const [refused, setRefused] = useState<string>();
   const write = () => {
     const answer = store.edit([{ edit: "set field", at, field, to: value }]);
-    setRefused(refusalOf(answer, words));
+    setRefused(refusalOf(answer));
   };
   return (
     <li>

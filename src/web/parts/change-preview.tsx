@@ -1,10 +1,9 @@
 import { useEffect, useState } from "react";
 import type { Edit } from "../../core/plan/edits/edit.js";
 import { type Comparison as Compared, compareFigures } from "../../core/working/compare.js";
-import { editProblemSentence } from "../../words/edit-problems.js";
-import { readProblemLine } from "../../words/read-problems.js";
 import { useFigures, usePlanStore, useWords } from "../app/context.js";
 import { Comparison } from "./comparison.js";
+import { useProblemWords } from "./use-problem-words.js";
 
 type Answer =
   | { readonly is: "compared"; readonly compared: Compared }
@@ -14,6 +13,7 @@ type Answer =
 export function ChangePreview({ edits }: { edits: readonly Edit[] }) {
   const words = useWords();
   const store = usePlanStore();
+  const { lang, say } = useProblemWords();
   const figures = useFigures();
   const [answer, setAnswer] = useState<Answer>();
   useEffect(() => {
@@ -21,11 +21,11 @@ export function ChangePreview({ edits }: { edits: readonly Edit[] }) {
     const ask = async (): Promise<Answer | undefined> => {
       const edited = store.wouldGive(edits);
       if (!edited || !figures) return undefined;
-      if (!edited.ok) return { is: "refused", why: editProblemSentence(edited.problem) };
+      if (!edited.ok) return { is: "refused", why: say.edit(edited.problem) };
       const outcome = await store.figuresOf(edited.text);
       if (outcome.is === "figures")
         return { is: "compared", compared: compareFigures(figures, outcome.figures) };
-      const why = outcome.is === "fault" ? outcome.detail : outcome.problems.map(readProblemLine).join("\n");
+      const why = outcome.is === "fault" ? outcome.detail : outcome.problems.map(say.line).join("\n");
       return { is: "refused", why };
     };
     void ask().then((found) => {
@@ -34,13 +34,13 @@ export function ChangePreview({ edits }: { edits: readonly Edit[] }) {
     return () => {
       wanted = false;
     };
-  }, [store, figures, edits]);
+  }, [store, figures, edits, say]);
   if (answer === undefined) return <p role="status">{words.shell.workingOut}</p>;
   if (answer.is === "refused")
     return (
       <div role="alert">
         <p>{words.findings.notPossible}</p>
-        <p className="problem" lang="en">
+        <p className="problem" lang={lang}>
           {answer.why}
         </p>
       </div>

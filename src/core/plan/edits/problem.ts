@@ -1,7 +1,7 @@
 import type { ReadProblem } from "../source/problem.js";
 import type { Edit } from "./edit.js";
 
-/** Why an edit was not made; the sentence stands in `words/edit-problems.ts`. The text is then as it was. */
+/** Why an edit was not made; the sentence stands in `words/edit-problems.ts` and `words/spanish/edit-problems.ts`. The text is then as it was. */
 export interface EditProblem {
   readonly code:
     | "plan unsound"

@@ -75,7 +75,7 @@ export type Form =
   | "currency"
   | "value";
 
-/** Something in a plan file that cannot be used, as values; the sentence stands in `words/read-problems.ts`. */
+/** Something in a plan file that cannot be used, as values; the sentence stands in `words/read-problems.ts` and `words/spanish/read-problems.ts`. */
 export interface ReadProblem {
   readonly code: ReadCode;
   /** Counted from 1. */

@@ -5,14 +5,15 @@ import type { BoxFigures } from "../../../core/box/plan-boxes.js";
 import { boxProblemWords, caliperWords, drillWords, holeWords } from "../../../words/layout-words.js";
 import { usePlan, usePlanStore, useShows, useWords } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
-import { refusalOf } from "../../parts/edit-words.js";
 import { LevelMark } from "../../parts/level-mark.js";
+import { useRefusal } from "../../parts/use-refusal.js";
 import { FaceView } from "./face-view.js";
 import { placeAgainEdits, placeEdits } from "./place-edits.js";
 
 /** One box: how it is made, its faces, what binds, its holes as a table, the order of drilling. */
 export function BoxCard({ box }: { box: BoxFigures }) {
   const words = useWords();
+  const refusalOf = useRefusal();
   const store = usePlanStore();
   const [, select] = useSelection();
   const shows = useShows();
@@ -25,7 +26,7 @@ export function BoxCard({ box }: { box: BoxFigures }) {
   const faults =
     layout && body ? (draft ? checkEntries(layout.faces, entries, body, usualRoom) : layout.faults) : [];
   const movable = !readOnly;
-  const make = (edits: ReturnType<typeof placeEdits>) => setRefused(refusalOf(store.edit(edits), words));
+  const make = (edits: ReturnType<typeof placeEdits>) => setRefused(refusalOf(store.edit(edits)));
   const take = (entry: Placed) => {
     setTried({ of: box, entry });
     make(placeEdits(box, entry));
@@ -89,7 +90,7 @@ export function BoxCard({ box }: { box: BoxFigures }) {
               ))}
           </div>
           {refused !== undefined && (
-            <p className="problem" role="alert" lang="en">
+            <p className="problem" role="alert">
               {refused}
             </p>
           )}

@@ -2,7 +2,7 @@ import { useMemo, useState } from "react";
 import type { Edit } from "../../../core/plan/edits/edit.js";
 import { usePlan, usePlanStore, useWords } from "../../app/context.js";
 import { ChangePreview } from "../../parts/change-preview.js";
-import { refusalOf } from "../../parts/edit-words.js";
+import { useRefusal } from "../../parts/use-refusal.js";
 
 /** What one can do about a finding: each remedy shows what it changes before it is made. */
 export function Remedies({ edits }: { edits: readonly Edit[] }) {
@@ -22,12 +22,13 @@ export function Remedies({ edits }: { edits: readonly Edit[] }) {
 
 function Remedy({ edit }: { edit: Edit }) {
   const words = useWords();
+  const refusalOf = useRefusal();
   const store = usePlanStore();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const [previewed, setPreviewed] = useState(false);
   const [refused, setRefused] = useState<string>();
   const edits = useMemo(() => [edit], [edit]);
-  const apply = () => setRefused(refusalOf(store.edit(edits), words));
+  const apply = () => setRefused(refusalOf(store.edit(edits)));
   return (
     <li>
       <p>

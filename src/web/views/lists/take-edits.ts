@@ -1,7 +1,6 @@
 import type { Edit } from "../../../core/plan/edits/edit.js";
 import type { EditProblem } from "../../../core/plan/edits/problem.js";
-import { editProblemSentence } from "../../../words/edit-problems.js";
-import { readProblemSentence } from "../../../words/read-problems.js";
+import type { ProblemTeller } from "../../../words/problems/problem-words.js";
 import type { ScreenWords } from "../../../words/screen/en.js";
 import type { PlanStore } from "../../state/plan-store.js";
 
@@ -14,7 +13,12 @@ export interface Taken {
 }
 
 /** Makes all edits that can be made as one step of the history; the others are told one by one. */
-export function takeEdits(store: PlanStore, edits: readonly Edit[], words: ScreenWords): Taken {
+export function takeEdits(
+  store: PlanStore,
+  edits: readonly Edit[],
+  words: ScreenWords,
+  say: ProblemTeller,
+): Taken {
   const refused = new Map<Edit, string>();
   let left = edits;
   while (left.length > 0) {
@@ -22,8 +26,8 @@ export function takeEdits(store: PlanStore, edits: readonly Edit[], words: Scree
     if (answer.ok) return { made: left.length, refused };
     if ("readOnly" in answer) return none(edits, words.shell.readOnly);
     const { problem } = answer;
-    if (!left.includes(problem.edit)) return none(edits, sentenceOf(problem));
-    refused.set(problem.edit, sentenceOf(problem));
+    if (!left.includes(problem.edit)) return none(edits, sentenceOf(problem, say));
+    refused.set(problem.edit, sentenceOf(problem, say));
     left = left.filter((edit) => edit !== problem.edit);
     if (refused.size > mostRefusals) {
       for (const edit of left) refused.set(edit, words.lists.tooManyWrong);
@@ -39,7 +43,7 @@ const none = (edits: readonly Edit[], sentence: string): Taken => ({
 });
 
 /** Why an edit was refused, as short as a cell wants it: what the reader of the plan said, else the whole sentence. */
-export function sentenceOf(problem: EditProblem): string {
+export function sentenceOf(problem: EditProblem, say: ProblemTeller): string {
   const said = problem.code === "result unsound" ? (problem.problems ?? []).slice(0, 2) : [];
-  return said.length > 0 ? said.map(readProblemSentence).join(" ") : editProblemSentence(problem);
+  return said.length > 0 ? said.map(say.sentence).join(" ") : say.edit(problem);
 }

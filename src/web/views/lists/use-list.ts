@@ -1,5 +1,6 @@
 import { useMemo, useState } from "react";
 import { useFigures, usePlan, usePlanStore, useWords } from "../../app/context.js";
+import { useProblemWords } from "../../parts/use-problem-words.js";
 import { cellFigures } from "./cell-figures.js";
 import { removals } from "./list-edits.js";
 import { cellKey, type ListMemory, memoryOf, remember } from "./list-memory.js";
@@ -14,6 +15,7 @@ import { draftKey, sortedBy, type ViewRow, viewRows, writtenIn } from "./view-ro
 export function useList(spec: ListSpec) {
   const store = usePlanStore();
   const words = useWords();
+  const { say } = useProblemWords();
   const reading = usePlan((state) => state.reading);
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const figures = useFigures();
@@ -36,7 +38,7 @@ export function useList(spec: ListSpec) {
     const empty: Draft = { key: draftKey(memory.next), cells: {} };
     return viewRows(rows, readOnly ? memory.drafts : [...memory.drafts, empty], memory.sorted);
   }, [rows, readOnly, memory]);
-  const take = (edits: Parameters<typeof takeEdits>[1]) => takeEdits(store, edits, words);
+  const take = (edits: Parameters<typeof takeEdits>[1]) => takeEdits(store, edits, words, say);
   const firstRefusal = (edits: Parameters<typeof takeEdits>[1]): string | undefined =>
     [...take(edits).refused.values()][0];
 

@@ -1,10 +1,10 @@
 import { useState } from "react";
 import { newPlanText } from "../../../core/plan/new/new-plan.js";
-import { readProblemLine } from "../../../words/read-problems.js";
 import { usePreferences, useWords } from "../../app/context.js";
 import { goTo } from "../../app/place.js";
 import { Mark } from "../../parts/mark.js";
 import { PlaceLink } from "../../parts/place-link.js";
+import { useProblemWords } from "../../parts/use-problem-words.js";
 import { withReader } from "../../state/full-reader.js";
 import { openText } from "../start/open-text.js";
 import { BatteryQuestions } from "./battery-questions.js";
@@ -15,6 +15,7 @@ import { GearQuestions } from "./gear-questions.js";
 /** A few questions, and a plan to go on from. */
 export default function NewPlanView() {
   const words = useWords();
+  const told = useProblemWords().say;
   const [{ lengths, language }] = usePreferences();
   const metric = lengths === "millimetres" || (lengths === "as plan" && language !== "en");
   const [draft, setDraft] = useState<Draft>(() => firstDraft(words, metric ? "iso" : "us"));
@@ -23,7 +24,7 @@ export default function NewPlanView() {
   const make = async () => {
     const faults = gearFaults(draft, words.asking);
     const made = await withReader(() => newPlanText(answersOf(draft)));
-    if (!made.ok) faults.push(...made.problems.map(readProblemLine));
+    if (!made.ok) faults.push(...made.problems.map(told.line));
     setProblems(faults);
     if (faults.length > 0 || !made.ok) return;
     goTo({ at: "plan", plan: await openText(made.text, { did: "made", from: "new" }), view: "gear" });

@@ -2,7 +2,7 @@ import { useState } from "react";
 import type { Outing } from "../../../core/plan/model/outing.js";
 import { usePlan, usePlanStore, useWords } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
-import { refusalOf } from "../../parts/edit-words.js";
+import { useRefusal } from "../../parts/use-refusal.js";
 import { OutingSheet } from "./outing-sheet.js";
 import { placeOf } from "./period-edits.js";
 
@@ -35,6 +35,7 @@ function Outings(props: {
 }) {
   const { outings, chosen, choose } = props;
   const words = useWords();
+  const refusalOf = useRefusal();
   const store = usePlanStore();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const [problem, setProblem] = useState<string>();
@@ -44,15 +45,12 @@ function Outings(props: {
     while (taken.has(words.outing.newName(number))) number += 1;
     const name = words.outing.newName(number);
     setProblem(
-      refusalOf(
-        store.edit([{ edit: "add", kind: "outing", name, as: '{start: "18:00", lasts: 4 h}' }]),
-        words,
-      ),
+      refusalOf(store.edit([{ edit: "add", kind: "outing", name, as: '{start: "18:00", lasts: 4 h}' }])),
     );
     choose(name);
   };
   const remove = (name: string) => {
-    setProblem(refusalOf(store.edit([{ edit: "remove", at: placeOf({ name }) }]), words));
+    setProblem(refusalOf(store.edit([{ edit: "remove", at: placeOf({ name }) }])));
     choose(undefined);
   };
   return (

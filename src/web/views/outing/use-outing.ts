@@ -2,8 +2,8 @@ import { useRef, useState } from "react";
 import type { Edit } from "../../../core/plan/edits/edit.js";
 import { Locator } from "../../../core/plan/edits/locate.js";
 import type { OnPeriod, Outing } from "../../../core/plan/model/outing.js";
-import { usePlan, usePlanStore, useWords } from "../../app/context.js";
-import { refusalOf } from "../../parts/edit-words.js";
+import { usePlan, usePlanStore } from "../../app/context.js";
+import { useRefusal } from "../../parts/use-refusal.js";
 import { periodEdits, type WrittenPeriod } from "./period-edits.js";
 
 /** A period being dragged, before the plan takes it over. */
@@ -25,7 +25,7 @@ export interface OutingHands {
 /** What one can do to an outing: try while dragging, take when let go. */
 export function useOutingHands(outing: Outing, written: readonly WrittenPeriod[]): OutingHands {
   const store = usePlanStore();
-  const words = useWords();
+  const refusalOf = useRefusal();
   const [draft, setDraft] = useState<Draft>();
   const asking = useRef({ busy: false, next: undefined as readonly Edit[] | undefined, trying: false });
   const editsOf = (index: number, period: OnPeriod) =>
@@ -51,8 +51,7 @@ export function useOutingHands(outing: Outing, written: readonly WrittenPeriod[]
     setDraft(undefined);
     store.tryOut(undefined);
   };
-  const make = (edits: readonly Edit[]) =>
-    edits.length === 0 ? undefined : refusalOf(store.edit(edits), words);
+  const make = (edits: readonly Edit[]) => (edits.length === 0 ? undefined : refusalOf(store.edit(edits)));
   return {
     draft,
     tryPeriod: (index, period) => {

@@ -5,7 +5,7 @@ import { partKinds } from "../../../core/parts/parts-list.js";
 import { moneyWords } from "../../../words/layout-words.js";
 import { usePlan, usePlanStore, useShows, useWords } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
-import { refusalOf } from "../../parts/edit-words.js";
+import { useRefusal } from "../../parts/use-refusal.js";
 import { ViewLink } from "../../parts/view-link.js";
 import { useLayout } from "../../print/use-layout.js";
 import { type BuyLine, buyLines, shelfLines } from "./buy-lines.js";
@@ -119,12 +119,13 @@ function Shopping({ layout }: { layout: LayoutFigures }) {
 function Bought(props: { layout: LayoutFigures; items: ReadonlySet<string>; onTaken: () => void }) {
   const { layout, items, onTaken } = props;
   const words = useWords();
+  const refusalOf = useRefusal();
   const store = usePlanStore();
   const plan = usePlan(({ reading, readOnly }) => (reading.ok && !readOnly ? reading.plan : undefined));
   const [refused, setRefused] = useState<string>();
   if (!plan) return null;
   const take = () => {
-    const refusal = refusalOf(store.edit(boughtEdits(plan, layout.cuts.kinds, layout.parts, items)), words);
+    const refusal = refusalOf(store.edit(boughtEdits(plan, layout.cuts.kinds, layout.parts, items)));
     setRefused(refusal);
     if (refusal === undefined) onTaken();
   };
@@ -135,7 +136,7 @@ function Bought(props: { layout: LayoutFigures; items: ReadonlySet<string>; onTa
       </button>
       <p className="hint">{words.parts.boughtHint}</p>
       {refused !== undefined && (
-        <p className="problem" role="alert" lang="en">
+        <p className="problem" role="alert">
           {refused}
         </p>
       )}

@@ -5,7 +5,7 @@ import { readingEdits } from "../../../core/work/work-edits.js";
 import { usePlan, usePlanStore, useWords } from "../../app/context.js";
 import type { ForemanOutcome, ForemanQuestion } from "../../garage/messages.js";
 import { ownersMinutes, useForeman } from "../../garage/use-foreman.js";
-import { refusalOf } from "../../parts/edit-words.js";
+import { useRefusal } from "../../parts/use-refusal.js";
 
 type Asked = "sheet" | "prove" | "water";
 
@@ -35,6 +35,7 @@ const unitOf = { voltage: "V", current: "A", ohm: "Ω", marking: "A" } as const;
 export function useTakeReading(): (probe: Probe, typed: string, step?: string) => string | undefined {
   const store = usePlanStore();
   const words = useWords();
+  const refusalOf = useRefusal();
   return (probe, typed, step) => {
     const plain = /^[+-]?\d+([.,]\d+)?$/.test(typed)
       ? `${typed.replace(",", ".")} ${unitOf[probe.kind]}`
@@ -54,6 +55,6 @@ export function useTakeReading(): (probe: Probe, typed: string, step?: string) =
       },
       ownersMinutes(),
     );
-    return refusalOf(store.edit(edits), words);
+    return refusalOf(store.edit(edits));
   };
 }

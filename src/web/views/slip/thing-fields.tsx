@@ -3,14 +3,15 @@ import type { Edit } from "../../../core/plan/edits/edit.js";
 import type { ThingKey } from "../../../core/plan/schema/thing-keys.js";
 import type { Written } from "../../../core/plan/source/written.js";
 import { usePlan, usePlanStore, useWords } from "../../app/context.js";
-import { refusalOf } from "../../parts/edit-words.js";
 import { KeyField } from "../../parts/key-field.js";
+import { useRefusal } from "../../parts/use-refusal.js";
 import { WrittenField } from "../../parts/written-field.js";
 
 /** What the plan says about a thing, each key a field, and a way to say more. */
 export function ThingFields(props: { at: string; keys: readonly ThingKey[]; node: Written | undefined }) {
   const { at, keys, node } = props;
   const words = useWords();
+  const refusalOf = useRefusal();
   const store = usePlanStore();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const [added, setAdded] = useState<readonly string[]>([]);
@@ -21,7 +22,7 @@ export function ThingFields(props: { at: string; keys: readonly ThingKey[]; node
     const edit: Edit =
       typed === "" ? { edit: "remove field", at, field } : { edit: "set field", at, field, to: plain(typed) };
     if (typed === "" && !there.has(field)) return undefined;
-    return refusalOf(store.edit([edit]), words);
+    return refusalOf(store.edit([edit]));
   };
   const fields = [
     ...entries.map(({ key, value }) => [key, writtenText(value)] as const),

@@ -1,24 +1,25 @@
 import { useState } from "react";
 import { usePlan, usePlanStore, useWords } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
-import { refusalOf } from "../../parts/edit-words.js";
+import { useRefusal } from "../../parts/use-refusal.js";
 import { WrittenField } from "../../parts/written-field.js";
 
 /** Another name for a thing, wherever the plan speaks of it; and taking it out of the plan. */
 export function ThingName({ at, written, close }: { at: string; written: string; close: () => void }) {
   const words = useWords();
+  const refusalOf = useRefusal();
   const store = usePlanStore();
   const [, select] = useSelection();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const [refused, setRefused] = useState<string>();
   if (readOnly) return null;
   const rename = (to: string) => {
-    const refusal = refusalOf(store.edit([{ edit: "rename", at, to }]), words);
+    const refusal = refusalOf(store.edit([{ edit: "rename", at, to }]));
     if (refusal === undefined) select(at.endsWith(written) ? at.slice(0, -written.length) + to : to);
     return refusal;
   };
   const remove = () => {
-    const refusal = refusalOf(store.edit([{ edit: "remove", at }]), words);
+    const refusal = refusalOf(store.edit([{ edit: "remove", at }]));
     setRefused(refusal);
     if (refusal === undefined) close();
   };

@@ -1,7 +1,7 @@
 import type { Edit } from "../../../../core/plan/edits/edit.js";
-import { editProblemSentence } from "../../../../words/edit-problems.js";
 import { usePlan, usePlanStore, useShows, useWords } from "../../../app/context.js";
 import { QuantityField } from "../../../parts/quantity-field.js";
+import { useProblemWords } from "../../../parts/use-problem-words.js";
 import { lengthText } from "../model/length-text.js";
 import type { BoatScene } from "../model/scene.js";
 import type { BoatThing } from "../model/things.js";
@@ -11,6 +11,7 @@ export function FaceFields({ scene, thing }: { scene: BoatScene; thing: BoatThin
   const words = useWords().boat;
   const shows = useShows();
   const store = usePlanStore();
+  const problems = useProblemWords().say;
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const entry = scene.plan.source.gear.find(({ name }) => name === thing.group);
   const placing = entry?.placing;
@@ -18,7 +19,7 @@ export function FaceFields({ scene, thing }: { scene: BoatScene; thing: BoatThin
   const make = (edit: Edit): string | undefined => {
     const made = store.edit([edit]);
     if (made.ok) return undefined;
-    return "problem" in made ? editProblemSentence(made.problem) : words.readOnlyPlan;
+    return "problem" in made ? problems.edit(made.problem) : words.readOnlyPlan;
   };
   const set = (field: string) => (to: string) => make({ edit: "set field", at: entry.name, field, to });
   const slot =

@@ -1,7 +1,7 @@
 import type { Edit } from "../../../../core/plan/edits/edit.js";
-import { editProblemSentence } from "../../../../words/edit-problems.js";
 import { usePlan, usePlanStore, useShows, useWords } from "../../../app/context.js";
 import { QuantityField } from "../../../parts/quantity-field.js";
+import { useProblemWords } from "../../../parts/use-problem-words.js";
 import { lengthText, pointText } from "../model/length-text.js";
 import type { BoatThing } from "../model/things.js";
 import { useScene } from "../use-scene.js";
@@ -27,6 +27,7 @@ function FreeFields({ thing }: { thing: BoatThing }) {
   const words = useWords().boat;
   const shows = useShows();
   const store = usePlanStore();
+  const problems = useProblemWords().say;
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const { at } = thing;
   if (!at) return <p className="hint">{words.notPlaced}</p>;
@@ -44,7 +45,7 @@ function FreeFields({ thing }: { thing: BoatThing }) {
       const edit: Edit = { edit: "set field", at: thing.group, field, to };
       const made = store.edit([edit]);
       if (made.ok) return undefined;
-      return "problem" in made ? editProblemSentence(made.problem) : words.readOnlyPlan;
+      return "problem" in made ? problems.edit(made.problem) : words.readOnlyPlan;
     };
   return (
     <div className="place-axes">

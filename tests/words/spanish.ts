@@ -1,0 +1,13 @@
+/** Small words of English that are none in Spanish, nor names or keys of a plan. */
+const english =
+  /(?<![\p{L}\p{N}])(the|of|and|or|is|are|was|were|be|been|has|have|had|which|that|this|these|there|than|then|with|without|from|for|to|at|by|on|it|its|they|not|but|what|where|when|here|while|should|must|may|can|cannot|your|you|usual|more|less|one|each|every|taken|given|expected|written)(?![\p{L}\p{N}])/giu;
+
+/** English words left in a Spanish sentence; what the plan's format calls something, `in ticks`, is left out. */
+export function englishLeftIn(sentence: string): readonly string[] {
+  return sentence.replace(/`[^`]*`/g, "").match(english) ?? [];
+}
+
+/** Keys of an object as what they are. */
+export function keysOf<K extends string>(of: Readonly<Record<K, unknown>>): K[] {
+  return Object.keys(of) as K[];
+}
