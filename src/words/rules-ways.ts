@@ -37,8 +37,8 @@ export const wayRules = {
     title: "No cable lies on a bare edge",
     why: "A boat never lies still: an edge saws through sheath and insulation in a season.",
     mend: "A grommet, a gland, or an edge that is rounded and smooth.",
-    says: (say) =>
-      `${say.others} ${say.others.includes(" and ") ? "pass" : "passes"} the bare edge of ${say.at}.`,
+    says: (say, { with: runs = [] }) =>
+      `${say.others} ${runs.length > 1 ? "pass" : "passes"} the bare edge of ${say.at}.`,
     unchecked: (say) => `What the edge of ${say.all} has is not in the plan (\`edge\`).`,
   },
   "opening-room": {

@@ -25,7 +25,7 @@ export const workRules = {
     says: (say, { terms }) => {
       switch (terms?.kind) {
         case "face":
-          return `The hole for ${say.at} exists in ${say.term("built")}; the plan now wants it in ${say.term("wanted")}.`;
+          return `The hole for ${say.at} exists in ${say.term("built")} (${say.term("builtSide")}); the plan now wants it in ${say.term("wanted")} (${say.term("wantedSide")}).`;
         case "size":
           return `A hole for ${say.at} is ${say.figure}; the plan now wants ${say.limit}.`;
         case "entry":

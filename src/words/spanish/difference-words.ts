@@ -1,5 +1,5 @@
 import type { FaceName } from "../../core/plan/model/layout.js";
-import type { Place, Side } from "../../core/plan/model/placing.js";
+import type { Place } from "../../core/plan/model/placing.js";
 import type { Shows } from "../../core/plan/model/plan.js";
 import type { Difference } from "../../core/work/differences.js";
 import type { TickProblem } from "../../core/work/ticks.js";
@@ -7,9 +7,8 @@ import { boreWords } from "../hull-words.js";
 import { lengthWords, marked } from "../numbers.js";
 import { boxes } from "../screen/es/boxes.js";
 import { jointInSpanish } from "./joint-kinds.js";
+import { sideIn } from "./trade.js";
 import { reasonWords } from "./work-reasons.js";
-
-const sides: Readonly<Record<Side, string>> = { port: "babor", starboard: "estribor" };
 
 /** One difference between what was built and what the plan wants, as a sentence in Spanish. */
 export function differenceInSpanish(difference: Difference, shows: Shows): string {
@@ -20,7 +19,7 @@ export function differenceInSpanish(difference: Difference, shows: Shows): strin
     case "hole not compared":
       return `El agujero de ${difference.built.hole} está hecho a ${placeWords(difference.built.at, shows)}; no se comprobó si es donde lo quiere el plan, porque los dos sitios se cuentan desde puntos distintos.`;
     case "hole on another face":
-      return `El agujero de ${difference.built.hole} está hecho en ${difference.built.on} (${sides[difference.built.side]}); el plan lo quiere ahora en ${difference.wanted.on} (${sides[difference.wanted.side]}).`;
+      return `El agujero de ${difference.built.hole} está hecho en ${difference.built.on} (${sideIn(difference.built.side)}); el plan lo quiere ahora en ${difference.wanted.on} (${sideIn(difference.wanted.side)}).`;
     case "hole size":
       return `El agujero de ${difference.built.hole} mide ${boreWords(difference.built.sizeM * 1000)}; el plan pide ahora ${boreWords(difference.wantedM * 1000)}${difference.byM < 0 ? ", menos que el que hay" : ""}.`;
     case "hole not wanted":

@@ -3,6 +3,7 @@ import { noFigure } from "../numbers.js";
 import type { RuleWords } from "../rule-words.js";
 import type { Say } from "../say.js";
 import { conditionWords, deviceKinds, protectionKinds } from "./devices.js";
+import { placeIn } from "./trade.js";
 
 /** Without its article: `el`, `El` or `del` stands before it. */
 const device = (say: Say) =>
@@ -18,11 +19,6 @@ const opens = (say: Say) =>
 const before: Readonly<Record<string, string>> = {
   "before the main": "antes de su fusible general",
   "straight to gear": "directo a un aparato",
-};
-
-const wetPlaces: Readonly<Record<string, string>> = {
-  wet: "en un lugar mojado",
-  bilge: "en la sentina",
 };
 
 export const protectionRules = {
@@ -155,6 +151,6 @@ export const protectionRules = {
     why: "La sal hace puente entre sus contactos, y la corrosión afloja el fusible hasta que se calienta y derrite su portafusible.",
     mend: "Llévalo a un lugar seco, o usa uno hecho para lo mojado, con su propia junta.",
     says: (say) =>
-      `El ${deviceKinds[say.term("kind")] ?? "dispositivo"} de ${say.at} está ${wetPlaces[say.term("surroundings")] ?? `en un lugar «${say.term("surroundings")}»`}.`,
+      `El ${deviceKinds[say.term("kind")] ?? "dispositivo"} de ${say.at} está en ${placeIn(say.term("surroundings"))}.`,
   },
 } as const satisfies Partial<Record<RuleId, RuleWords>>;

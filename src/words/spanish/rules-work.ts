@@ -3,6 +3,7 @@ import { precedenceReasons } from "../../core/work/step.js";
 import type { RuleWords } from "../rule-words.js";
 import { endWords } from "./difference-words.js";
 import { jointInSpanish } from "./joint-kinds.js";
+import { sideIn } from "./trade.js";
 import { reasonWords } from "./work-reasons.js";
 
 export const workRules = {
@@ -27,7 +28,7 @@ export const workRules = {
     says: (say, { terms }) => {
       switch (terms?.kind) {
         case "face":
-          return `El agujero de ${say.at} está hecho en ${say.term("built")}; el plan lo quiere ahora en ${say.term("wanted")}.`;
+          return `El agujero de ${say.at} está hecho en ${say.term("built")} (${sideIn(say.term("builtSide"))}); el plan lo quiere ahora en ${say.term("wanted")} (${sideIn(say.term("wantedSide"))}).`;
         case "size":
           return `Un agujero de ${say.at} mide ${say.figure}; el plan pide ahora ${say.limit}.`;
         case "entry":

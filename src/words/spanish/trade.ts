@@ -1,4 +1,5 @@
 import type { Surroundings } from "../../core/plan/model/common.js";
+import type { Side } from "../../core/plan/model/placing.js";
 import { asking } from "../screen/es/asking.js";
 
 const heldBy = (words: Readonly<Record<string, string>>) => (key: string) =>
@@ -12,6 +13,8 @@ export const placeIn = heldBy({
   bilge: "la sentina",
   "engine space": "el compartimento del motor",
 } satisfies Record<Surroundings, string>);
+
+export const sideIn = heldBy({ port: "babor", starboard: "estribor" } satisfies Record<Side, string>);
 
 /** A colour as the plan writes it; one that is not of the usual ones stays as it is written. */
 export const colourIn = heldBy({

@@ -27,7 +27,13 @@ export const builtHole = rule({
           found.push({
             ...about,
             at: one.built.hole,
-            terms: { kind: "face", built: one.built.on, wanted: one.wanted.on },
+            terms: {
+              kind: "face",
+              built: one.built.on,
+              builtSide: one.built.side,
+              wanted: one.wanted.on,
+              wantedSide: one.wanted.side,
+            },
           });
           break;
         case "hole size":
