@@ -25,13 +25,13 @@ export function pointWords(name: string): string {
 /** A stretch of the circuit: a wire, a fuse, a switch. */
 export function branchWords(id: string): string {
   const lead = /^(.*) \/ lead \/ (out|return)$/.exec(id);
-  if (lead) return `${lead[1]}, its own ${lead[2] === "out" ? "plus" : "minus"} lead`;
+  if (lead) return `${lead[1]}, its own ${lead[2] === "out" ? "positive" : "negative"} lead`;
   const device = /^(.*) \/ (fuse|switch|main|master)$/.exec(id);
   if (device) return `${device[1]}, its ${device[2]}`;
   const back = /^(.*?) \/ (?:.* \/ )?return$/.exec(id);
-  if (back) return `${back[1]}, its minus wire`;
+  if (back) return `${back[1]}, its negative wire`;
   const out = /^(.*?) \/ (.*) \/ out$/.exec(id);
-  return out ? `${out[1]}, its plus wire (${out[2]})` : id;
+  return out ? `${out[1]}, its positive wire (${out[2]})` : id;
 }
 
 /** What gear is on, short: all of a group under one name. */
@@ -126,8 +126,8 @@ export const faultWords: Readonly<Record<FaultKind, string>> = {
   "two resistances": "Two bad joints or contacts",
   open: "A break",
   "fuse blown": "A blown fuse, or no contact in its holder",
-  short: "A short between plus and minus",
-  reversed: "Plus and minus swapped",
+  short: "A short between positive and negative",
+  reversed: "Positive and negative swapped",
   "wrong fuse": "A fuse of another rating",
   "gear dead": "The gear itself is dead",
   "battery low": "The battery is low",

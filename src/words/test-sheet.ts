@@ -1,13 +1,14 @@
 import type { SheetSection, SheetTest, SheetTestKind, StopReason } from "../core/proving/sheet/types.js";
+import { seenFrom } from "../core/reference/seen-from.js";
 import { marked } from "./numbers.js";
 import { bandWords, branchWords, ohmWords, onWords, pointWords, readingWords } from "./proving.js";
 
 export const sheetTestWords: Readonly<Record<SheetTestKind, string>> = {
-  insulation: "Insulation, plus to minus",
+  insulation: "Insulation, positive to negative",
   "insulation to hull": "Insulation to the hull",
-  "continuity out": "Continuity, plus wire",
-  "continuity back": "Continuity, minus wire",
-  colours: "Plus to plus",
+  "continuity out": "Continuity, positive wire",
+  "continuity back": "Continuity, negative wire",
+  colours: "Positive to positive",
   "resting voltage": "Battery at rest",
   rating: "Fuse rating",
   "live point": "Supply arrives",
@@ -15,8 +16,8 @@ export const sheetTestWords: Readonly<Record<SheetTestKind, string>> = {
   "unloaded voltage": "Volts, no load",
   current: "Current",
   "loaded voltage": "Volts, loaded",
-  "drop out": "Drop, plus wire",
-  "drop back": "Drop, minus wire",
+  "drop out": "Drop, positive wire",
+  "drop back": "Drop, negative wire",
   "pump running": "Pump under load",
   "float switch": "Float switch",
   "seen from": "Seen from",
@@ -74,12 +75,16 @@ export function howWords({ test, at, probe, arcDeg }: SheetTest): string {
   }
   switch (test) {
     case "insulation to hull":
-      return `plus of ${at} to bare metal, then minus to bare metal`;
+      return `positive of ${at} to bare metal, then negative to bare metal`;
     case "colours":
-      return `${at}: plus lead on the plus wire, minus on minus`;
+      return `${at}: positive lead on the positive wire, negative on negative`;
     case "float switch":
       return `lift the float of ${at}, master off`;
+    case "rating":
+      return `read what is printed on it: ${branchWords(at)}`;
     case "seen from":
+      if (arcDeg === seenFrom.sidelight.arcDeg)
+        return `walk round: ${at}, red to port, green to starboard, each from right ahead to 22.5 ° abaft the beam; dark beyond`;
       return arcDeg === undefined || arcDeg >= 360
         ? `walk right round: ${at}`
         : `walk round: ${at} over ${marked(arcDeg, "°")}, dark beyond`;

@@ -6,7 +6,7 @@ describe("prove", () => {
   test("finds the fault of the example, says what to measure next, and ends with 1", () => {
     const { status, out } = skiffloom(["prove", "examples/second-season.yaml"]);
     expect(status).toBe(1);
-    expect(out).toContain("lamp trunk, its minus wire");
+    expect(out).toContain("lamp trunk, its negative wire");
     expect(out).toContain("What to measure next");
     expect(out).toContain("Changed since");
   });
@@ -28,7 +28,7 @@ describe("prove", () => {
   test("the sheet and the card, as text and as data", () => {
     const sheet = skiffloom(["prove", "examples/tender.yaml", "--sheet"]);
     expect(sheet.status).toBe(0);
-    expect(sheet.out).toContain("Insulation, plus to minus");
+    expect(sheet.out).toContain("Insulation, positive to negative");
     const data = JSON.parse(skiffloom(["prove", "examples/tender.yaml", "--sheet", "--json"]).out);
     expect(data.sections.length).toBeGreaterThan(5);
     expect(skiffloom(["prove", "examples/tender.yaml", "--water"]).out).toContain("Spares to carry");

@@ -35,6 +35,21 @@ describe.each(["tender", "utility", "launch"])("%s", (name) => {
     for (const { id, of } of figures.protection) if (circuits.has(of)) expect(read).toContain(id);
   });
 
+  test("the leads of a charger aboard are looked at for polarity, and their fuses read", () => {
+    const { plan, protection } = figures;
+    const of = (charger: string) =>
+      plan.runs
+        .filter(({ from, to }) => from.place === charger || to.place === charger)
+        .map((run) => run.name);
+    const looked = tests.filter((one) => one.test === "colours").map(({ at }) => at);
+    const read = tests.filter((one) => one.test === "rating");
+    for (const { name: charger } of plan.chargers) {
+      expect(looked.includes(charger), charger).toBe(of(charger).length > 0);
+      for (const device of protection.filter((one) => of(charger).includes(one.of)))
+        expect(read.find(({ at }) => at === device.id)?.ratingA, device.id).toBe(device.ratingA);
+    }
+  });
+
   test("what is lost on both wires and what arrives make up the supply's voltage", () => {
     for (const way of sheet.filter(({ kind }) => kind === "way")) {
       const out = way.tests.filter((one) => one.test === "drop out");

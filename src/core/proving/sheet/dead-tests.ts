@@ -1,7 +1,7 @@
 import { readingLimits } from "../../reference/meters.js";
 import type { Bench } from "../bench-network.js";
 import type { ProvingInput } from "../input.js";
-import { farthest, polesOf, postsOf, supplyPoles } from "./places.js";
+import { chargerRuns, farthest, polesOf, postsOf, supplyPoles } from "./places.js";
 import type { SheetSection, SheetTest } from "./types.js";
 
 /** What is proven with the batteries apart, before anything is live. Bands are filled in later. */
@@ -43,7 +43,8 @@ export function deadSections(bench: Bench, { plan, paths }: ProvingInput): Sheet
       },
     ];
   });
-  const polarity = ends.map(
+  const chargers = plan.chargers.filter(({ name }) => chargerRuns(plan, name).length > 0);
+  const polarity = [...ends, ...chargers].map(
     ({ name }): SheetTest => ({
       id: `colours / ${name}`,
       test: "colours",

@@ -3,7 +3,7 @@ import { gearRoleFacts } from "../../reference/gear-roles.js";
 import { readingLimits } from "../../reference/meters.js";
 import type { Bench } from "../bench-network.js";
 import type { ProvingInput } from "../input.js";
-import { farthest, guardsOf, polesOf, postsOf, statesOf, supplyPoles } from "./places.js";
+import { chargerRuns, farthest, guardsOf, polesOf, postsOf, statesOf, supplyPoles } from "./places.js";
 import type { SheetSection, SheetTest } from "./types.js";
 
 /** What is proven at each battery once it is connected, everything off. */
@@ -24,6 +24,15 @@ export function batterySections(bench: Bench, { plan, protection }: ProvingInput
       ...protection
         .filter(({ id: device }) => device === `${name} / main`)
         .map(({ id: device, ratingA }) => ratingTest(id, device, ratingA)),
+      ...chargerFuses(plan, protection, name).map(
+        ({ id: device, ratingA }): SheetTest => ({
+          id: `${id} / rating / ${device}`,
+          test: "rating",
+          at: device,
+          ratingA,
+          stop: "not that rating",
+        }),
+      ),
       ...panels.flatMap((panel): SheetTest[] => {
         const plus = `${panel} +`;
         const minus = `${panel} -`;
@@ -75,6 +84,20 @@ export function waySections(bench: Bench, input: ProvingInput): SheetSection[] {
     ];
     return [{ id, kind: "way", at: circuit, gear: gear.map(({ name }) => name), tests }];
   });
+}
+
+/** Fuses of the leads between a battery and its chargers: the battery can burn these too. Read by eye, they are no part of the circuit solved. */
+function chargerFuses(
+  plan: CompletePlan,
+  protection: ProvingInput["protection"],
+  battery: string,
+): ProvingInput["protection"] {
+  const leads = new Set(
+    plan.chargers
+      .filter(({ charges }) => charges === battery)
+      .flatMap(({ name }) => chargerRuns(plan, name).map((run) => run.name)),
+  );
+  return protection.filter(({ id, of }) => leads.has(of) && id === `${of} / fuse`);
 }
 
 function ratingTest(id: string, device: string, ratingA: number): SheetTest {

@@ -1,6 +1,6 @@
 import type { ProtectionFigures } from "../../circuit/protection/types.js";
 import type { GearPath } from "../../circuit/topology/gear-paths.js";
-import type { CompleteGear } from "../../plan/completed.js";
+import type { CompleteGear, CompletePlan, CompleteRun } from "../../plan/completed.js";
 import type { Bench } from "../bench-network.js";
 import type { ProvingInput } from "../input.js";
 
@@ -37,6 +37,10 @@ export function guardsOf(
   const out = paths.find((path) => path.gear === gear)?.out ?? [];
   return out.flatMap(({ branch }) => (branch.endsWith(" / main") ? [] : (byId.get(branch) ?? [])));
 }
+
+/** Leads of a charger that stays aboard. */
+export const chargerRuns = ({ runs }: CompletePlan, charger: string): readonly CompleteRun[] =>
+  runs.filter(({ from, to }) => from.place === charger || to.place === charger);
 
 /** Of each group of gear the piece behind most resistance: what holds for it holds for the others. */
 export function farthest(
