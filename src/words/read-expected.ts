@@ -1,28 +1,16 @@
 import type { QuantityKind } from "../core/quantity/fault.js";
 import type { ExpectedWords } from "./problems/problem-words.js";
+import { fields } from "./screen/en/fields.js";
 
 /** What would have been right, in English. */
 export const expectedInEnglish: ExpectedWords = {
   kinds: {
-    length: "a length",
-    voltage: "a voltage",
-    current: "a current",
-    power: "a power",
-    charge: "a charge",
-    energy: "an energy",
-    resistance: "a resistance",
-    time: "a time",
-    temperature: "a temperature",
+    ...fields.kindOf,
     mass: "a weight",
-    share: "a share",
-    "conductor size": "a conductor size",
     draw: "a power, a current or a resistance",
-    "voltage range": "a voltage range",
     "clock time": "a time of day",
     duty: "how long out of how long",
-    age: "an age",
     date: "a day, with or without a time,",
-    "hours of a day": "hours of a day",
     reading: "a voltage, a current, a resistance, `open` or `marked 10 A`",
   },
   forms: {

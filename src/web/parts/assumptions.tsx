@@ -1,7 +1,7 @@
 import { useState } from "react";
 import type { Assumption } from "../../core/plan/completed.js";
-import { assumptionReason } from "../../words/assumptions.js";
 import { usePlan, usePlanStore, useWords } from "../app/context.js";
+import { useAssumptionWords } from "./use-assumption-words.js";
 import { useRefusal } from "./use-refusal.js";
 
 /** What was taken where the plan says nothing, and why; each can be written into the plan, to be kept or changed. */
@@ -21,6 +21,7 @@ export function Assumptions({ of, title }: { of: readonly Assumption[]; title: s
 
 function OneAssumption({ at, field, value, reason }: Assumption) {
   const words = useWords();
+  const why = useAssumptionWords();
   const refusalOf = useRefusal();
   const store = usePlanStore();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
@@ -34,8 +35,8 @@ function OneAssumption({ at, field, value, reason }: Assumption) {
       <span>
         <bdi>{at}</bdi>, {field}: <b>{value}</b>
       </span>
-      <span className="hint" lang="en">
-        {assumptionReason(reason)}
+      <span className="hint" lang={why.language}>
+        {why.words[reason]}
       </span>
       {!readOnly && (
         <button

@@ -13,7 +13,7 @@ type Answer =
 export function ChangePreview({ edits }: { edits: readonly Edit[] }) {
   const words = useWords();
   const store = usePlanStore();
-  const { lang, say } = useProblemWords();
+  const { language, words: say } = useProblemWords();
   const figures = useFigures();
   const [answer, setAnswer] = useState<Answer>();
   useEffect(() => {
@@ -40,7 +40,7 @@ export function ChangePreview({ edits }: { edits: readonly Edit[] }) {
     return (
       <div role="alert">
         <p>{words.findings.notPossible}</p>
-        <p className="problem" lang={lang}>
+        <p className="problem" lang={language}>
           {answer.why}
         </p>
       </div>

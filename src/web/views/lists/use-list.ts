@@ -15,7 +15,7 @@ import { draftKey, sortedBy, type ViewRow, viewRows, writtenIn } from "./view-ro
 export function useList(spec: ListSpec) {
   const store = usePlanStore();
   const words = useWords();
-  const { say } = useProblemWords();
+  const { words: say } = useProblemWords();
   const reading = usePlan((state) => state.reading);
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const figures = useFigures();

@@ -15,7 +15,7 @@ import { GearQuestions } from "./gear-questions.js";
 /** A few questions, and a plan to go on from. */
 export default function NewPlanView() {
   const words = useWords();
-  const told = useProblemWords().say;
+  const told = useProblemWords().words;
   const [{ lengths, language }] = usePreferences();
   const metric = lengths === "millimetres" || (lengths === "as plan" && language !== "en");
   const [draft, setDraft] = useState<Draft>(() => firstDraft(words, metric ? "iso" : "us"));

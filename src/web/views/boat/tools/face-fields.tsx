@@ -11,7 +11,7 @@ export function FaceFields({ scene, thing }: { scene: BoatScene; thing: BoatThin
   const words = useWords().boat;
   const shows = useShows();
   const store = usePlanStore();
-  const problems = useProblemWords().say;
+  const problems = useProblemWords().words;
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const entry = scene.plan.source.gear.find(({ name }) => name === thing.group);
   const placing = entry?.placing;

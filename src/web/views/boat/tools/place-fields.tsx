@@ -27,7 +27,7 @@ function FreeFields({ thing }: { thing: BoatThing }) {
   const words = useWords().boat;
   const shows = useShows();
   const store = usePlanStore();
-  const problems = useProblemWords().say;
+  const problems = useProblemWords().words;
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const { at } = thing;
   if (!at) return <p className="hint">{words.notPlaced}</p>;
