@@ -1,7 +1,10 @@
 import type { Figures } from "../core/figures-types.js";
 import type { AssumptionReason } from "../core/plan/complete/reasons.js";
+import { usualCopperRise, usualCorners } from "../core/reference/assumed.js";
+import { deviceDrop, holderDrop, switchDrop } from "../core/reference/contacts.js";
+import { joints } from "../core/reference/joints.js";
 import { assumptionReason } from "../words/assumptions.js";
-import { counted } from "../words/numbers.js";
+import { counted, decimals, percent, volts } from "../words/numbers.js";
 import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { paragraph, space } from "./piece.js";
@@ -43,6 +46,7 @@ export function assumptionsSection(figures: Figures, paper: Paper): Section {
     },
     widthMm,
   );
+  const always = paragraph({ text: inEveryPlan(), colour: "soft", sizePt: 9.5, maxLines: 5 }, widthMm);
   return {
     title: "Assumptions",
     subtitle: counted(
@@ -50,8 +54,25 @@ export function assumptionsSection(figures: Figures, paper: Paper): Section {
       "value that the plan leaves out",
       "values that the plan leaves out",
     ),
-    pages: rows.length === 0 ? [] : flow([intro, space(2), ...table(columns, rows, widthMm)], paper),
+    pages:
+      rows.length === 0
+        ? []
+        : flow([intro, space(2), ...table(columns, rows, widthMm), space(3), always], paper),
   };
+}
+
+/** What the figures take in any plan, so that they can be added up by hand. */
+function inEveryPlan(): string {
+  const milliohm = (kind: "crimped ring" | "crimped butt") => decimals(joints[kind].ohmAt1Mm2 * 1000, 1);
+  const fuseV = deviceDrop["blade fuse"] + holderDrop["blade fuse"];
+  const boltedV = deviceDrop["bolted fuse"] + holderDrop["bolted fuse"];
+  return [
+    "In every plan, common practice without a source:",
+    `the usual case has batteries ${percent(usualCorners.nominalCharge, 0)} charged, the worst has them at their reserve and copper ${usualCopperRise.riseK} K over the hottest air;`,
+    `a crimped ring has ${milliohm("crimped ring")} mΩ and a butt ${milliohm("crimped butt")} mΩ on 1 mm², less on more copper;`,
+    `a blade fuse with its holder loses ${volts(fuseV)} at its rating, a bolted one ${volts(boltedV)}, a switch ${volts(switchDrop.atRatingV)};`,
+    "a conductor has the greatest resistance its size may have.",
+  ].join(" ");
 }
 
 const mostNames = 12;

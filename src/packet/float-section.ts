@@ -3,7 +3,7 @@ import type { Shows } from "../core/plan/model/plan.js";
 import { profileAfloat } from "../drawing/hull/profile-view.js";
 import { points, text } from "../drawing/make.js";
 import { degreeWords, moveStepM } from "../words/hull-words.js";
-import { decimals, lengthWords } from "../words/numbers.js";
+import { decimals, lengthWords, metacentreWords } from "../words/numbers.js";
 import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { beside, heading, type Piece, paragraph, space, stacked } from "./piece.js";
@@ -78,7 +78,7 @@ function restPieces({ rest, weights, without }: FloatFigures, shows: Shows, widt
           ["at station", lengthWords(rest.freeboardAtXM, shows)],
           ["Trim", side(rest.floating.trimDeg, "by the bow", "by the stern")],
           ["Heel", side(rest.floating.heelDeg, "to starboard", "to port")],
-          ["GM across", lengthWords(rest.gmM, shows)],
+          ["GM across", metacentreWords(rest.gmM, shows)],
         ];
   const all: [string, string][] = [["Weighs", `${decimals(total, 0)}\u00a0kg`], ...rows];
   return [

@@ -53,6 +53,12 @@ export function lengthWords(lengthM: number, shows: Shows): string {
   return lengthM >= 10 ? `${decimals(lengthM, 2)}${tie}m` : `${decimals(lengthM * 1000, 0)}${tie}mm`;
 }
 
+/** A height known no finer than the weights are placed, as of the metacentre: to the inch, or to 1 cm. */
+export const metacentreWords = (heightM: number, shows: Shows): string =>
+  shows.lengths === "inches" && Number.isFinite(heightM)
+    ? writeFeetInches(heightM, 1).replaceAll(" ", tie).replace("-", "−")
+    : withUnit(decimals(heightM, 2), "m");
+
 /** A size of the boat itself: feet and inches, or metres. */
 export const boatLengthWords = (lengthM: number, shows: Shows): string =>
   shows.lengths === "inches" ? lengthWords(lengthM, shows) : `${decimals(lengthM, 2)}${tie}m`;

@@ -67,6 +67,19 @@ describe("sheets that speak of the same thing", () => {
     expect(said("Order of work")).not.toMatch(/along edge \d|-\d+ in from/);
   });
 
+  test("a run on the one-line diagram carries what its gear draws, also where that waits for its turn", () => {
+    const lines = linesOf("One-line diagram");
+    const at = lines.indexOf("livewell cable");
+    expect(lines.slice(at - 3, at + 4)).toContain("3.20 A");
+    expect(lines).not.toContain("0.00 A");
+  });
+
+  test("what a hand needs to add the drops up stands under the assumptions", () => {
+    const words = wordsOf("Assumptions");
+    for (const said of ["0.5 mΩ", "0.6 mΩ", "0.12 V", "0.09 V", "0.05 V", "10 K", "80 %"])
+      expect(words).toContain(said);
+  });
+
   test("a spare way has no fuse on any sheet", () => {
     expect(card.spareFuses.find(({ ratingA }) => ratingA === 1)?.inUse).toBe(4);
     const built = linesOf("As built");

@@ -10,7 +10,7 @@ import {
   smallWords,
   trimWords,
 } from "../../words/hull-words.js";
-import { decimals, lengthWords } from "../../words/numbers.js";
+import { decimals, lengthWords, metacentreWords } from "../../words/numbers.js";
 import { readArguments } from "../arguments.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load-whole.js";
@@ -119,7 +119,7 @@ function restLines(
     `  freeboard    ${lengthWords(rest.freeboardM, shows)}, least at station ${lengthWords(rest.freeboardAtXM, shows)}`,
     `  trim         ${degreeWords(Math.abs(trimDeg), 1)} by the ${trimDeg > 0 ? "bow" : "stern"}`,
     `  heel         ${degreeWords(Math.abs(heelDeg), 1)} to ${heelDeg > 0 ? "starboard" : "port"}`,
-    `  GM           ${lengthWords(rest.gmM, shows)} across, ${lengthWords(rest.gmAlongM, shows)} along`,
+    `  GM           ${metacentreWords(rest.gmM, shows)} across, ${metacentreWords(rest.gmAlongM, shows)} along`,
   ];
 }
 

@@ -1,3 +1,4 @@
+import type { CornerFigures } from "../../core/circuit/results.js";
 import type { Figures } from "../../core/figures-types.js";
 import type { CompleteRun } from "../../core/plan/completed.js";
 import type { Shows } from "../../core/plan/model/plan.js";
@@ -18,6 +19,8 @@ export function diagramLabels(figures: Figures, shows: Shows): DiagramLabels {
   const currents = new Map<string, number>();
   for (const { of, currentA } of nominal?.branches ?? [])
     currents.set(of, Math.max(currents.get(of) ?? 0, Math.abs(currentA)));
+  for (const [of, currentA] of inTurn(figures, nominal))
+    if ((currents.get(of) ?? 0) < 1e-9) currents.set(of, currentA);
   const sizes = new Map(
     figures.sizes.choices.map((choice) => [choice.id, choice.size.key.replaceAll(" ", "\u00a0")]),
   );
@@ -53,4 +56,22 @@ export function diagramLabels(figures: Figures, shows: Shows): DiagramLabels {
     },
     rating: (id) => ratings.get(id),
   };
+}
+
+/** What a run carries while gear that waits for its turn has it, by run [A]. */
+function inTurn({ paths }: Figures, nominal: CornerFigures | undefined): Map<string, number> {
+  const runOf = new Map(nominal?.branches.map(({ id, of }) => [id, of]));
+  const waiting = new Map(
+    nominal?.gear.flatMap((gear) => (gear.inTurn ? [[gear.id, gear.currentA] as const] : [])),
+  );
+  const carried = new Map<string, number>();
+  for (const { gear, out } of paths) {
+    const currentA = waiting.get(gear);
+    if (currentA === undefined) continue;
+    for (const { branch } of out) {
+      const of = runOf.get(branch) ?? "";
+      carried.set(of, Math.max(carried.get(of) ?? 0, currentA));
+    }
+  }
+  return carried;
 }
