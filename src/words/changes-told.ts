@@ -2,11 +2,10 @@ import { levels } from "../core/findings/finding.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import type { Step } from "../core/work/step.js";
 import type { PlanChanges } from "../core/working/plan-changes.js";
-import { figureName, figureValue, partAmounts, thingLines } from "./change-words.js";
-import { differenceSentence } from "./difference-words.js";
+import type { ChangeLanguage } from "./change-language.js";
+import { changesInEnglish, figureName, figureValue, partAmounts, thingLines } from "./change-words.js";
 import { findingSentence } from "./findings.js";
-import { levelWords } from "./labels.js";
-import { counted, hours } from "./numbers.js";
+import { hours } from "./numbers.js";
 import { stepTitles } from "./work-words.js";
 
 export const changeTopics = ["written", "figures", "findings", "parts", "work", "built"] as const;
@@ -23,7 +22,11 @@ export interface ChangesTold {
 }
 
 /** What a change of plan does, in the same words wherever it is asked; a topic with nothing to say is left out. Empty: nothing changes. */
-export function changesTold(changes: PlanChanges, shows: Shows): readonly ChangesTold[] {
+export function changesTold(
+  changes: PlanChanges,
+  shows: Shows,
+  words: ChangeLanguage = changesInEnglish,
+): readonly ChangesTold[] {
   const { things, gone, appeared, parts, work } = changes;
   const told = (about: ChangeTopic, said: Partial<ChangesTold>): ChangesTold => ({
     about,
@@ -33,58 +36,61 @@ export function changesTold(changes: PlanChanges, shows: Shows): readonly Change
     ...said,
   });
   return [
-    told("written", { sentences: things.flatMap(thingLines) }),
-    told("figures", { rows: figureRows(changes) }),
+    told("written", { sentences: things.flatMap((one) => thingLines(one, words)) }),
+    told("figures", { rows: figureRows(changes, words) }),
     told("findings", {
-      counts: levelCounts(changes),
+      counts: levelCounts(changes, words),
       sentences: [
-        ...gone.map((one) => `gone: ${findingSentence(one, shows)}`),
-        ...appeared.map((one) => `new: ${findingSentence(one, shows)}`),
+        ...gone.map((one) => `${words.ofFindings.gone}: ${findingSentence(one, shows, words.findings)}`),
+        ...appeared.map((one) => `${words.ofFindings.come}: ${findingSentence(one, shows, words.findings)}`),
       ],
     }),
     told("parts", { rows: parts.map((one) => [one.item, ...partAmounts(one, shows)]) }),
-    told("work", { sentences: workSentences(work) }),
-    told("built", { sentences: work.undone.map((one) => differenceSentence(one, shows)) }),
+    told("work", { sentences: workSentences(work, words) }),
+    told("built", { sentences: work.undone.map((one) => words.difference(one, shows)) }),
   ].filter(({ sentences, rows }) => sentences.length + rows.length > 0);
 }
 
-function figureRows({ changes }: PlanChanges): string[][] {
+function figureRows({ changes }: PlanChanges, words: ChangeLanguage): string[][] {
   return (
     changes
       .map((change) => [
         change.at,
-        figureName(change),
-        figureValue(change.before, change.unit),
-        figureValue(change.after, change.unit),
+        figureName(change, words),
+        figureValue(change.before, change.unit, words),
+        figureValue(change.after, change.unit, words),
       ])
       // what reads alike before and after is no change to anyone
       .filter(([, , before, after]) => before !== after)
   );
 }
 
-function levelCounts({ ledger }: PlanChanges): string[] {
+function levelCounts({ ledger }: PlanChanges, words: ChangeLanguage): string[] {
   return levels.flatMap((level) => {
     const [was, is] = [ledger.before.counts[level], ledger.after.counts[level]];
-    return was === is ? [] : [`${levelWords[level].name.toLowerCase()} ${was} → ${is}`];
+    return was === is ? [] : [`${words.levels[level].name.toLowerCase()} ${was} → ${is}`];
   });
 }
 
 const mostSteps = 12;
 
-function workSentences({ come, gone, beforeMin, afterMin }: PlanChanges["work"]): string[] {
+function workSentences(
+  { come, gone, beforeMin, afterMin }: PlanChanges["work"],
+  words: ChangeLanguage,
+): string[] {
   if (come.length + gone.length === 0 && beforeMin === afterMin) return [];
   return [
-    `${hours(beforeMin / 60)} of work left → ${hours(afterMin / 60)}`,
-    ...stepSentences("new", come),
-    ...stepSentences("gone", gone),
+    words.workLeft(hours(beforeMin / 60), hours(afterMin / 60)),
+    ...stepSentences("come", come, words),
+    ...stepSentences("gone", gone, words),
   ];
 }
 
-function stepSentences(word: string, steps: readonly Step[]): string[] {
-  const title = stepTitles(steps);
+function stepSentences(fate: "come" | "gone", steps: readonly Step[], words: ChangeLanguage): string[] {
+  const title = stepTitles(steps, words.steps);
   const more = steps.length - mostSteps;
   return [
-    ...steps.slice(0, mostSteps).map(({ id }) => `${word}: ${title(id)}`),
-    ...(more > 0 ? [`and ${counted(more, `more step ${word}`, `more steps ${word}`)}`] : []),
+    ...steps.slice(0, mostSteps).map(({ id }) => `${words.ofSteps[fate]}: ${title(id)}`),
+    ...(more > 0 ? [words.moreSteps[fate](more)] : []),
   ];
 }

@@ -125,4 +125,11 @@ test("comparing two moments tells the same as the command line: figures, finding
   );
   for (const sentence of sentences) expect(command).toContain(sentence);
   for (const cells of await Promise.all(rows)) expect(command).toContain(plain(cells.join(" ")));
+  // the same in Spanish, once that is chosen
+  await page.getByRole("button", { name: "Settings" }).click();
+  await page.getByLabel("Español", { exact: true }).check();
+  const inSpanish = told.locator('ul[lang="es"] li');
+  await inSpanish.first().waitFor();
+  expect(await inSpanish.count()).toBe(sentences.length);
+  expect((await inSpanish.allTextContents()).map(plain).filter((one) => sentences.includes(one))).toEqual([]);
 });

@@ -4,6 +4,7 @@ import { usePlanStore, useShows, useWords } from "../../app/context.js";
 import type { ForemanOutcome } from "../../garage/messages.js";
 import { useForeman } from "../../garage/use-foreman.js";
 import { lineHunks } from "../../state/text/lines.js";
+import { useChangeWords } from "./use-change-words.js";
 
 interface Pair {
   readonly before: number;
@@ -62,6 +63,7 @@ export function CompareStates({
 function Difference({ before, after }: { before: string; after: string }) {
   const words = useWords();
   const shows = useShows();
+  const { language, words: said } = useChangeWords();
   const ask = useForeman();
   const [outcome, setOutcome] = useState<ForemanOutcome>();
   useEffect(() => {
@@ -78,30 +80,31 @@ function Difference({ before, after }: { before: string; after: string }) {
   }, [ask, before, after]);
   if (outcome === undefined) return <p role="status">{words.shell.workingOut}</p>;
   if (outcome.is !== "changes") return <p>{words.shell.problemsInPlan}</p>;
-  const told = changesTold(outcome.changes, shows);
+  const told = changesTold(outcome.changes, shows, said);
   return (
     <section>
       <h4>{words.log.difference}</h4>
       {told.length === 0 ? (
         <p>{words.log.nothingElse}</p>
       ) : (
-        told.map((one) => <Told key={one.about} of={one} />)
+        told.map((one) => <Told key={one.about} of={one} language={language} />)
       )}
     </section>
   );
 }
 
 /** One head of what the change does. */
-function Told({ of: { about, counts, sentences, rows } }: { of: ChangesTold }) {
+function Told(props: { of: ChangesTold; language: string }) {
+  const { about, counts, sentences, rows } = props.of;
   const words = useWords().log;
   return (
     <section className="told" data-about={about}>
       <h5>
         {words.topics[about]}
-        {counts.length > 0 && <span lang="en">: {counts.join(", ")}</span>}
+        {counts.length > 0 && <span lang={props.language}>: {counts.join(", ")}</span>}
       </h5>
       {sentences.length > 0 && (
-        <ul lang="en">
+        <ul lang={props.language}>
           {sentences.map((one) => (
             <li key={one}>
               <bdi>{one}</bdi>
@@ -110,13 +113,19 @@ function Told({ of: { about, counts, sentences, rows } }: { of: ChangesTold }) {
         </ul>
       )}
       {rows.length > 0 && (
-        <ToldTable rows={rows} heads={about === "parts" ? words.partColumns : words.figureColumns} />
+        <ToldTable
+          rows={rows}
+          heads={about === "parts" ? words.partColumns : words.figureColumns}
+          // parts to buy are called as in the list of parts, in English
+          language={about === "parts" ? "en" : props.language}
+        />
       )}
     </section>
   );
 }
 
-function ToldTable({ rows, heads }: { rows: ChangesTold["rows"]; heads: readonly string[] }) {
+function ToldTable(props: { rows: ChangesTold["rows"]; heads: readonly string[]; language: string }) {
+  const { rows, heads, language } = props;
   return (
     <div className="wide">
       <table>
@@ -129,7 +138,7 @@ function ToldTable({ rows, heads }: { rows: ChangesTold["rows"]; heads: readonly
             ))}
           </tr>
         </thead>
-        <tbody lang="en">
+        <tbody lang={language}>
           {rows.map((row) => (
             <tr key={row.join("\n")}>
               {heads.map((head, column) =>
