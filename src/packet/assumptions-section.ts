@@ -57,7 +57,7 @@ export function assumptionsSection(figures: Figures, paper: Paper): Section {
     pages:
       rows.length === 0
         ? []
-        : flow([intro, space(2), ...table(columns, rows, widthMm), space(3), always], paper),
+        : flow([intro, space(1), always, space(2), ...table(columns, rows, widthMm)], paper),
   };
 }
 

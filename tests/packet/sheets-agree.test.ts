@@ -74,7 +74,7 @@ describe("sheets that speak of the same thing", () => {
     expect(lines).not.toContain("0.00 A");
   });
 
-  test("what a hand needs to add the drops up stands under the assumptions", () => {
+  test("what a hand needs to add the drops up stands over the assumptions", () => {
     const words = wordsOf("Assumptions");
     for (const said of ["0.5 mΩ", "0.6 mΩ", "0.12 V", "0.09 V", "0.05 V", "10 K", "80 %"])
       expect(words).toContain(said);
