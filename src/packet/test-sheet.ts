@@ -1,13 +1,7 @@
 import type { SheetSection, SheetTest } from "../core/proving/sheet/types.js";
 import { counted } from "../words/numbers.js";
-import {
-  expectedWords,
-  howWords,
-  sectionWords,
-  settingWords,
-  sheetTestWords,
-  stopWords,
-} from "../words/test-sheet.js";
+import { english } from "../words/proof/english.js";
+import { expectedWords, howWords, sectionWords, settingWords } from "../words/test-sheet.js";
 import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { heading, type Piece, paragraph, space } from "./piece.js";
@@ -53,12 +47,12 @@ export function testSheetSection(sheet: readonly SheetSection[], paper: Paper): 
 const rowOf = (test: SheetTest): Row => ({
   cells: [
     "",
-    sheetTestWords[test.test],
+    english.sheet.tests[test.test],
     howWords(test),
     expectedWords(test),
     settingWords(test),
     "",
-    stopWords[test.stop],
+    english.sheet.stops[test.stop],
   ],
 });
 

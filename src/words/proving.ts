@@ -1,86 +1,99 @@
 import type { Band } from "../core/proving/bands.js";
 import type { NextReading } from "../core/proving/next-reading.js";
 import type { Probe } from "../core/proving/probe.js";
-import type { FaultKind, Suspect } from "../core/proving/suspect.js";
+import type { Suspect } from "../core/proving/suspect.js";
 import type { Unplaced } from "../core/proving/taken/adapt.js";
 import type { Change } from "../core/proving/taken/aged.js";
-import type { JudgedReading, Verdict } from "../core/proving/taken/judge.js";
+import type { JudgedReading } from "../core/proving/taken/judge.js";
 import { readingEffort } from "../core/reference/reading-effort.js";
 import { amps, decimals, marked, noFigure, percent, threeDigits } from "./numbers.js";
+import { english } from "./proof/english.js";
+import type { PartName, PointWords, ProofWords } from "./proof/proof-words.js";
 
 const tie = "\u00a0";
 
 /** A point of the circuit as one would point at it: `helm / lamps +` is the plus terminal of that way. */
-export function pointWords(name: string): string {
+export function pointWords(name: string, points: PointWords = english.proving.points): string {
   return name
-    .replace(/ at joint ([+-])$/, " $1 (at its joint)")
-    .replace(/ fused ([+-])$/, " $1 (behind its fuse)")
-    .replace(/ main ([+-])$/, " $1 (behind its main)")
-    .replace(/ master ([+-])$/, " $1 (behind its master switch)")
-    .replace(/ bus ([+-])$/, " $1 (bus)")
+    .replace(/ at joint ([+-])$/, ` $1${points.joint}`)
+    .replace(/ fused ([+-])$/, ` $1${points.fused}`)
+    .replace(/ main ([+-])$/, ` $1${points.main}`)
+    .replace(/ master ([+-])$/, ` $1${points.master}`)
+    .replace(/ bus ([+-])$/, ` $1${points.bus}`)
     .replace(" | ", ", ")
     .replace(/ -( |$)/, " −$1");
 }
 
 /** A stretch of the circuit: a wire, a fuse, a switch. */
-export function branchWords(id: string): string {
+export function branchWords(id: string, { proving: { branches } }: ProofWords = english): string {
   const lead = /^(.*) \/ lead \/ (out|return)$/.exec(id);
-  if (lead) return `${lead[1]}, its own ${lead[2] === "out" ? "positive" : "negative"} lead`;
-  const device = /^(.*) \/ (fuse|switch|main|master)$/.exec(id);
-  if (device) return `${device[1]}, its ${device[2]}`;
+  if (lead) return branches.lead[lead[2] === "out" ? "out" : "return"](lead[1] ?? "");
+  for (const device of ["fuse", "switch", "main", "master"] as const)
+    if (id.endsWith(` / ${device}`)) return branches.device[device](id.slice(0, -device.length - 3));
   const back = /^(.*?) \/ (?:.* \/ )?return$/.exec(id);
-  if (back) return `${back[1]}, its negative wire`;
+  if (back) return branches.return(back[1] ?? "");
   const out = /^(.*?) \/ (.*) \/ out$/.exec(id);
-  return out ? `${out[1]}, its positive wire (${out[2]})` : id;
+  return out ? branches.out(out[1] ?? "", out[2] ?? "") : id;
 }
 
-/** What gear is on, short: all of a group under one name. */
-export function onWords(on: readonly string[]): string {
-  if (on.length === 0) return "everything off";
+/** Gear short: all of a group under one name. */
+function groupedNames(names: readonly string[]): string {
   const groups = new Map<string, string[]>();
-  for (const name of on) {
+  for (const name of names) {
     const group = name.replace(/ \d+$/, "");
     groups.set(group, [...(groups.get(group) ?? []), name]);
   }
-  const names = [...groups].map(([group, pieces]) =>
-    pieces.length > 1 ? `${group} (${pieces.length})` : pieces[0],
-  );
-  return `${names.join(", ")} on`;
+  return [...groups]
+    .map(([group, pieces]) => (pieces.length > 1 ? `${group} (${pieces.length})` : pieces[0]))
+    .join(", ");
 }
 
+/** What gear is on. */
+export const onWords = (on: readonly string[], { proving }: ProofWords = english): string =>
+  on.length === 0 ? proving.allOff : proving.on(groupedNames(on));
+
 /** A reading to take, in a few words. */
-export function probeWords(probe: Probe): string {
-  const on = onWords(probe.on);
+export function probeWords(probe: Probe, words: ProofWords = english): string {
+  const { probes, points } = words.proving;
   switch (probe.kind) {
     case "voltage":
-      return `volts from ${pointWords(probe.at)} to ${pointWords(probe.against)}, ${on}`;
+      return probes.voltage(
+        pointWords(probe.at, points),
+        pointWords(probe.against, points),
+        onWords(probe.on, words),
+      );
     case "current":
-      return `amperes in ${branchWords(probe.at)}, ${on}`;
+      return probes.current(branchWords(probe.at, words), onWords(probe.on, words));
     case "ohm":
-      return `ohms from ${pointWords(probe.at)} to ${pointWords(probe.against)}, batteries apart${probe.on.length > 0 ? `, switch of ${onWords(probe.on)}` : ""}${liftedWords(probe.lifted ?? [])}`;
+      return probes.ohm(
+        pointWords(probe.at, points),
+        pointWords(probe.against, points),
+        `${probe.on.length > 0 ? probes.switches(groupedNames(probe.on)) : ""}${liftedWords(probe.lifted ?? [], words)}`,
+      );
     case "marking":
-      return `what is printed on ${branchWords(probe.at)}`;
+      return probes.marking(branchWords(probe.at, words));
     default:
       return probe satisfies never;
   }
 }
 
-const liftedWords = (lifted: readonly string[]) =>
-  lifted.length === 0 ? "" : `, ${lifted.map(branchWords).join(" and ")} taken off towards the supply`;
+function liftedWords(lifted: readonly string[], words: ProofWords): string {
+  const { joined, probes } = words.proving;
+  return lifted.length === 0 ? "" : probes.lifted(joined(lifted.map((id) => branchWords(id, words))));
+}
 
 /** A reading worth taking, and what must be taken apart for it. */
-export function nextWords({ probe, opens }: NextReading): string {
+export function nextWords({ probe, opens }: NextReading, words: ProofWords = english): string {
   const loose = readingEffort.loosens.some((kind) => kind === opens);
-  const apart =
-    opens === undefined || loose ? "" : ` (cut its ${opens} and make it anew: when nothing else helps)`;
-  return `${probeWords(probe)}${apart}`;
+  const apart = opens === undefined || loose ? "" : words.proving.cut(opens);
+  return `${probeWords(probe, words)}${apart}`;
 }
 
 /** A reading with its unit, in the digits a meter would show. */
-export function readingWords(kind: Probe["kind"], value: number): string {
+export function readingWords(kind: Probe["kind"], value: number, words: ProofWords = english): string {
   if (kind === "marking") return marked(value, "A");
   if (kind === "current") return amps(value);
-  if (kind === "ohm") return ohmWords(value);
+  if (kind === "ohm") return ohmWords(value, words);
   return voltageWords(value, Math.abs(value) < millivoltsBelowV);
 }
 
@@ -93,88 +106,70 @@ function voltageWords(value: number, inMillivolts: boolean): string {
   return `${decimals(value, Math.abs(value) < 2 ? 3 : 2)}${tie}V`;
 }
 
-export function ohmWords(ohm: number): string {
-  if (ohm === Number.POSITIVE_INFINITY || ohm > 9.5e7) return "open";
+export function ohmWords(ohm: number, { proving }: ProofWords = english): string {
+  if (ohm === Number.POSITIVE_INFINITY || ohm > 9.5e7) return proving.open;
   if (ohm >= 1e6) return `${threeDigits(ohm / 1e6)}${tie}MΩ`;
   if (ohm >= 1e3) return `${threeDigits(ohm / 1e3)}${tie}kΩ`;
   return Number.isFinite(ohm) ? `${threeDigits(ohm)}${tie}Ω` : noFigure;
 }
 
 /** `12.1 to 12.9 V`: both ends in the unit of the greater; a current that may be too little for the clamp has no least. */
-export function bandWords(kind: Probe["kind"], { expected, low, high }: Band): string {
+export function bandWords(
+  kind: Probe["kind"],
+  { expected, low, high }: Band,
+  words: ProofWords = english,
+): string {
+  const { atMost, range } = words.proving;
   if (kind === "marking") return marked(expected, "A");
-  if (kind === "current" && low <= 0) return `at most ${readingWords(kind, high)}`;
+  if (kind === "current" && low <= 0) return atMost(readingWords(kind, high, words));
   const inMillivolts = Math.max(Math.abs(low), Math.abs(high)) < millivoltsBelowV;
   const [from, to] = [low, high].map((value) =>
-    kind === "voltage" ? voltageWords(value, inMillivolts) : readingWords(kind, value),
+    kind === "voltage" ? voltageWords(value, inMillivolts) : readingWords(kind, value, words),
   ) as [string, string];
   const unit = to.slice(to.lastIndexOf(tie));
-  return from.endsWith(unit) ? `${from.slice(0, from.length - unit.length)} to ${to}` : `${from} to ${to}`;
+  return range(from.endsWith(unit) ? from.slice(0, from.length - unit.length) : from, to);
 }
-
-const verdictWords: Readonly<Record<Verdict, string>> = {
-  within: "as expected",
-  low: "too low",
-  high: "too high",
-  impossible: "cannot be",
-  unchecked: "not checked",
-};
-
-export const faultWords: Readonly<Record<FaultKind, string>> = {
-  well: "Nothing wrong",
-  resistance: "A bad joint or contact",
-  "two resistances": "Two bad joints or contacts",
-  open: "A break",
-  "fuse blown": "A blown fuse, or no contact in its holder",
-  short: "A short between positive and negative",
-  reversed: "Positive and negative swapped",
-  "wrong fuse": "A fuse of another rating",
-  "gear dead": "The gear itself is dead",
-  "battery low": "The battery is low",
-  "battery worn": "The battery is worn",
-};
 
 /** Suspects worth a line: three at least, and who is likelier than one in fifty. */
 export const suspectsShown = (suspects: readonly Suspect[]): readonly Suspect[] =>
   suspects.filter(({ probability }, at) => at < 3 || probability > 0.02).slice(0, 8);
 
 /** One suspect in a sentence: what, where, how much, which part first. */
-export function suspectSentence({ kind, at, parts, extraOhm, figure }: Suspect): string {
-  if (kind === "well")
-    return "Nothing wrong in what was read: a sound boat may show it. What was not read is not known.";
-  const places = at.map((id) => (kind === "gear dead" || kind.startsWith("battery") ? id : branchWords(id)));
+export function suspectSentence(
+  { kind, at, parts, extraOhm, figure }: Suspect,
+  words: ProofWords = english,
+): string {
+  const { faults, suspects, joined } = words.proving;
+  if (kind === "well") return suspects.well;
+  const places = at.map((id) =>
+    kind === "gear dead" || kind.startsWith("battery") ? id : branchWords(id, words),
+  );
   const where =
-    kind === "short" || kind === "reversed"
-      ? `at the far end of ${cableOf(at[0] ?? "")}`
-      : places.join(" and ");
-  const much =
-    extraOhm.length > 0 ? `, ${extraOhm.map(ohmWords).join(" and ")} more than it should have` : "";
+    kind === "short" || kind === "reversed" ? suspects.farEnd(cableOf(at[0] ?? "", words)) : joined(places);
+  const much = extraOhm.length > 0 ? suspects.more(joined(extraOhm.map((ohm) => ohmWords(ohm, words)))) : "";
   const lacks =
     kind === "battery low" && figure !== undefined
-      ? `, ${decimals(-figure, 2)}${tie}V under the plan's`
+      ? suspects.under(`${decimals(-figure, 2)}${tie}V`)
       : kind === "wrong fuse" && figure !== undefined
-        ? `, it looks like ${marked(figure, "A")}`
+        ? suspects.looksLike(marked(figure, "A"))
         : "";
-  const first = parts.length > 1 ? ` Look first at ${partWords(parts[0] ?? "")}.` : "";
-  return `${faultWords[kind]}: ${where}${much}${lacks}.${first}`;
+  const first = parts.length > 1 ? suspects.first(partWords(parts[0] ?? "", words)) : "";
+  return `${faults[kind]}: ${where}${much}${lacks}.${first}`;
 }
 
 /** `start: crimped ring` → `the crimped ring at its start`. */
-function partWords(part: string): string {
+function partWords(part: string, { proving }: ProofWords): string {
   const joint = /^(start|end): (.*)$/.exec(part);
-  if (joint) return `the ${joint[2]} at its ${joint[1]}`;
-  const names: Readonly<Record<string, string>> = {
-    conductor: "the wire itself",
-    lead: "the lead itself",
-    protection: "the fuse and its holder",
-    switch: "its contacts",
-    hull: "the hull",
-  };
-  return names[part] ?? `the ${part}`;
+  if (joint) return proving.joint(joint[2] ?? "", joint[1] === "start" ? "start" : "end");
+  return isPart(proving.parts, part) ? proving.parts[part] : proving.joint(part, undefined);
 }
 
-function cableOf(branch: string): string {
-  return branch.replace(/ \/ lead \/ out$/, "’s own leads").replace(/ \/ .* \/ out$/, "");
+const isPart = (parts: ProofWords["proving"]["parts"], name: string): name is PartName =>
+  Object.hasOwn(parts, name);
+
+function cableOf(branch: string, { proving }: ProofWords): string {
+  const gear = /^(.*) \/ lead \/ out$/.exec(branch)?.[1];
+  return gear === undefined ? branch.replace(/ \/ .* \/ out$/, "") : proving.branches.ownLeads(gear);
 }
 
 export function probabilityWords(probability: number): string {
@@ -183,46 +178,35 @@ export function probabilityWords(probability: number): string {
 }
 
 /** What was read: in the circuit's own terms, or as it stands on record where it has no place there. */
-export function takenWords({ taken, reading }: JudgedReading): string {
-  if (reading) return probeWords(reading.probe);
-  return [taken.at, taken.against].filter((point) => point !== undefined).join(" to ");
+export function takenWords({ taken, reading }: JudgedReading, words: ProofWords = english): string {
+  if (reading) return probeWords(reading.probe, words);
+  const { at, against } = taken;
+  return against === undefined ? at : words.proving.range(at, against);
 }
 
 /** Verdict on a reading, and what speaks against it. */
-export function verdictSentence({ verdict, unplaced, wouldFitTimes, differsFrom }: JudgedReading): string {
+export function verdictSentence(
+  { verdict, unplaced, wouldFitTimes, differsFrom }: JudgedReading,
+  { proving }: ProofWords = english,
+): string {
   return [
-    verdictWords[verdict],
-    ...(unplaced ? [unplacedWords(unplaced)] : []),
-    ...(wouldFitTimes === undefined
-      ? []
-      : [`${wouldFitTimes > 1 ? "a thousand times as much" : "a thousandth"} would fit: look at the range`]),
-    ...(differsFrom.length > 0
-      ? [`differs from reading ${differsFrom.map((row) => row + 1).join(", ")}`]
-      : []),
+    proving.verdicts[verdict],
+    ...(unplaced ? [proving.unplaced[unplaced.why](nameOf(unplaced))] : []),
+    ...(wouldFitTimes === undefined ? [] : [proving.wouldFit[wouldFitTimes > 1 ? "more" : "less"]]),
+    ...(differsFrom.length > 0 ? [proving.differs(differsFrom.map((row) => row + 1).join(", "))] : []),
   ].join("; ");
 }
 
-/** A reading beside the same one of a finished project. */
-export function changeSentence({ reading, before, now, project }: Change): string {
-  const [was, is] = [before, now].map(({ value }) => readingWords(now.kind, value));
-  return `${probeWords(reading.probe)}: ${was} when ${project} was finished, ${is} now.`;
-}
+const nameOf = (unplaced: Unplaced) => ("name" in unplaced ? unplaced.name : "");
 
-/** Why a reading could not be compared. */
-function unplacedWords(unplaced: Unplaced): string {
-  switch (unplaced.why) {
-    case "no such point":
-      return `the plan has no point ${unplaced.name} now`;
-    case "no such branch":
-      return `the plan has no fuse, switch or wire ${unplaced.name} now`;
-    case "no such gear":
-    case "no such way":
-      return `the plan has no gear ${unplaced.name} now`;
-    case "second point missing":
-      return "the point of the other probe is missing";
-    case "same point twice":
-      return "both probes are on one point of the circuit";
-    default:
-      return unplaced satisfies never;
-  }
+/** A reading beside the same one of a finished project. */
+export function changeSentence(
+  { reading, before, now, project }: Change,
+  words: ProofWords = english,
+): string {
+  const [was, is] = [before, now].map(({ value }) => readingWords(now.kind, value, words)) as [
+    string,
+    string,
+  ];
+  return words.proving.changed(probeWords(reading.probe, words), was, project, is);
 }

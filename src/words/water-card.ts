@@ -1,8 +1,9 @@
-import type { BatteryLeft } from "../core/proving/water/battery-left.js";
 import type { CardBattery, CardUse, CardWay, WaterCard } from "../core/proving/water/card.js";
 import { amps, decimals, hours, marked, percent, roughHours } from "./numbers.js";
+import { english } from "./proof/english.js";
+import type { ProofWords } from "./proof/proof-words.js";
 
-/** Whole card as lines of text. */
+/** Whole card as lines of text, in English. */
 export function cardWordLines({ ways, batteries, spareFuses, spareThings }: WaterCard): string[] {
   return [
     "Which switch, which fuse",
@@ -10,10 +11,7 @@ export function cardWordLines({ ways, batteries, spareFuses, spareThings }: Wate
     ...batteries.flatMap(batteryLines),
     "",
     "Spares to carry",
-    ...spareFuses.map(
-      ({ device, ratingA, inUse, carry }) =>
-        `  ${carry} × ${device} ${marked(ratingA, "A")} (${inUse} in use)`,
-    ),
+    ...spareFuses.map((spare) => `  ${spareFuseWords(spare)}`),
     `  ${spareThings.join(", ")}`,
   ];
 }
@@ -21,29 +19,28 @@ export function cardWordLines({ ways, batteries, spareFuses, spareThings }: Wate
 export const feedsWords = ({ feeds }: CardWay) =>
   feeds.map(({ group, count }) => (count > 1 ? `${group} (${count})` : group)).join(", ");
 
-export function switchWords({ switched, alwaysLive }: CardWay): string {
-  if (alwaysLive) return "stays live with the master off";
-  return switched ? "its own switch" : "no switch";
+export function switchWords({ switched, alwaysLive }: CardWay, { water }: ProofWords = english): string {
+  if (alwaysLive) return water.switches.live;
+  return water.switches[switched ? "own" : "none"];
 }
 
-export const fuseWords = ({ fuses }: CardWay) =>
-  fuses.length === 0
-    ? "no fuse of its own"
-    : fuses.map(({ device, ratingA }) => `${device} ${marked(ratingA, "A")}`).join(", ");
+type Rated = Pick<CardWay["fuses"][number], "device" | "ratingA">;
 
-export function usageWords({ kind, outing, useA }: CardUse): string {
-  return kind === "outing"
-    ? `as in ${outing}, ${amps(useA)} on average`
-    : `navigation lights alone, ${amps(useA)}`;
+const ratedWords = ({ device, ratingA }: Rated, { water }: ProofWords) =>
+  water.device(water.devices[device], marked(ratingA, "A"));
+
+export const fuseWords = ({ fuses }: CardWay, words: ProofWords = english) =>
+  fuses.length === 0 ? words.water.noFuse : fuses.map((fuse) => ratedWords(fuse, words)).join(", ");
+
+/** `2 × blade fuse 5 A (3 in use)`. */
+export const spareFuseWords = (
+  { carry, inUse, ...fuse }: WaterCard["spareFuses"][number],
+  words: ProofWords = english,
+) => `${carry} × ${ratedWords(fuse, words)} (${words.water.inUse(inUse)})`;
+
+export function usageWords({ kind, outing, useA }: CardUse, { water }: ProofWords = english): string {
+  return kind === "outing" ? water.outing(outing ?? "", amps(useA)) : water.lights(amps(useA));
 }
-
-/** Why a voltage tells no hours. */
-export const beyondWords: Readonly<Record<NonNullable<BatteryLeft["beyond"]>, string>> = {
-  "above full":
-    "More than a full battery of its kind shows: it is being charged, or the reading, the current or the battery named is wrong. It tells no hours.",
-  "below empty":
-    "Less than an empty battery of its kind shows: the reading, the current or the battery named is wrong, or the battery is damaged. It tells no hours; do not count on it.",
-};
 
 function batteryLines({ battery, reserveShare, uses, rows, turnOff }: CardBattery): string[] {
   return [
@@ -59,7 +56,7 @@ function batteryLines({ battery, reserveShare, uses, rows, turnOff }: CardBatter
           `Turn off first on ${battery}`,
           ...turnOff.map(
             ({ group, circuit, currentA, gainedH }) =>
-              `  ${group} (${circuit}): ${amps(currentA)}, gains ${hours(gainedH)}`,
+              `  ${group} (${circuit}): ${amps(currentA)}, ${english.water.gains(hours(gainedH))}`,
           ),
         ]),
   ];

@@ -247,6 +247,27 @@ it("in Spanish the steps, their tools and cautions are Spanish", async () => {
   expect(lines.join("\n")).not.toMatch(/\b(Draw|Make|Connect|Switch|Close)\b/);
 });
 
+it("in Spanish what may be wrong, the sheet of tests and the card for the water are Spanish", async () => {
+  const { page } = await visit(rig, { viewport: phone, locale: "es-ES" });
+  await openText(page, secondSeason);
+  await goToView(page, "proof");
+  const proof = page.locator(".proof");
+  await proof.getByText("lamp trunk, su conductor negativo").first().waitFor();
+  expect(await proof.locator(".next-reading").textContent()).toMatch(/(voltios|ohmios|amperios) |impreso/);
+  expect(await proof.locator(".sheet-test").first().textContent()).toContain("un barco sin fallos");
+  const english = / (the|of|is|its|from|on)[ ,.]/;
+  expect(await proof.textContent()).not.toMatch(english);
+  await page.getByRole("button", { name: "Medidas que tomar" }).click();
+  await page.locator("details", { hasText: "Continuidad: baterías" }).locator("summary").click();
+  await type(page, /El medidor marca: boarding lamp .* a /, "Abierto");
+  expect(await planText(page)).toMatch(/shows: open/);
+  expect(await proof.textContent()).not.toMatch(english);
+  await page.getByRole("button", { name: "En el agua" }).click();
+  await proof.getByText("en reposo").first().waitFor();
+  expect(await proof.textContent()).not.toMatch(english);
+  expect(await proof.locator('[lang="en"]').count()).toBe(0);
+});
+
 it("hours left follow what the voltmeter shows, and a reading in the wrong unit is said in its place", async () => {
   const { page } = await visit(rig, { viewport: phone });
   await openText(page, secondSeason);

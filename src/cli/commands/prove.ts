@@ -7,7 +7,9 @@ import type { SheetSection } from "../../core/proving/sheet/types.js";
 import type { Suspect } from "../../core/proving/suspect.js";
 import { batteryCurrentA, batteryLeft } from "../../core/proving/water/battery-left.js";
 import { waterCard } from "../../core/proving/water/card.js";
+import { beyondWords } from "../../words/beyond-words.js";
 import { decimals, hours, percent } from "../../words/numbers.js";
+import { english } from "../../words/proof/english.js";
 import {
   bandWords,
   changeSentence,
@@ -20,15 +22,8 @@ import {
   verdictSentence,
 } from "../../words/proving.js";
 import { proof } from "../../words/screen/en/proof.js";
-import {
-  expectedWords,
-  howWords,
-  sectionWords,
-  settingWords,
-  sheetTestWords,
-  stopWords,
-} from "../../words/test-sheet.js";
-import { beyondWords, cardWordLines } from "../../words/water-card.js";
+import { expectedWords, howWords, sectionWords, settingWords } from "../../words/test-sheet.js";
+import { cardWordLines } from "../../words/water-card.js";
 import { readArguments } from "../arguments.js";
 import { loadFigures } from "../load.js";
 import { print, printJson } from "../print.js";
@@ -96,7 +91,7 @@ export function run(words: readonly string[]): number {
 function sectionLines(section: SheetSection, screen: Terminal): string[] {
   if (section.tests.length === 0) return [];
   const rows = section.tests.map((test) => [
-    sheetTestWords[test.test],
+    english.sheet.tests[test.test],
     expectedWords(test),
     settingWords(test),
     howWords(test),
@@ -106,8 +101,10 @@ function sectionLines(section: SheetSection, screen: Terminal): string[] {
     align: "left" as const,
   }));
   const stops = [...new Set(section.tests.map(({ stop }) => stop))].map((stop) => {
-    const names = section.tests.filter((one) => one.stop === stop).map(({ test }) => sheetTestWords[test]);
-    return `${[...new Set(names)].join("; ")}. ${stopWords[stop]}`;
+    const names = section.tests
+      .filter((one) => one.stop === stop)
+      .map(({ test }) => english.sheet.tests[test]);
+    return `${[...new Set(names)].join("; ")}. ${english.sheet.stops[stop]}`;
   });
   return [
     "",

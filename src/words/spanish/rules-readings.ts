@@ -1,22 +1,12 @@
 import type { RuleId } from "../../core/findings/rules.js";
 import { noFigure } from "../numbers.js";
+import { pointWords } from "../proving.js";
 import type { RuleWords } from "../rule-words.js";
 import type { Say } from "../say.js";
-
-/** A point of the circuit in words: its suffix says which side of a fuse or switch it is on. */
-function pointWords(name: string): string {
-  return name
-    .replace(/ at joint ([+-])$/, " $1 (en su unión)")
-    .replace(/ fused ([+-])$/, " $1 (detrás de su fusible)")
-    .replace(/ main ([+-])$/, " $1 (detrás de su fusible general)")
-    .replace(/ master ([+-])$/, " $1 (detrás de su interruptor general)")
-    .replace(/ bus ([+-])$/, " $1 (barra)")
-    .replace(" | ", ", ")
-    .replace(/ -( |$)/, " −$1");
-}
+import { points } from "./points.js";
 
 const from = (say: Say) =>
-  say.others ? `De ${pointWords(say.at)} a ${pointWords(say.others)}` : `En ${say.at}`;
+  say.others ? `De ${pointWords(say.at, points)} a ${pointWords(say.others, points)}` : `En ${say.at}`;
 
 const gone: Readonly<Record<string, string>> = {
   "no such point": "el plan ya no tiene ese punto",
@@ -41,7 +31,9 @@ export const readingRules = {
     why: "Una medida fuera de sus márgenes es una unión, un cable, un fusible, una batería o un aparato que no está como dice el plan.",
     mend: "`skiffloom prove` ordena lo que puede ser y dice qué medir después.",
     says: (say) =>
-      `${from(say)} el medidor marcó ${say.figure}; en un barco sin fallos marca ${say.term("side") === "low" ? "al menos" : "como mucho"} ${say.limit}.`,
+      say.term("kind") === "marking"
+        ? `Lo que hay en ${say.at} lleva marcado ${say.figure}; el plan tiene ahí ${say.limit}.`
+        : `${from(say)} el medidor marcó ${say.figure}; en un barco sin fallos marca ${say.term("side") === "low" ? "al menos" : "como mucho"} ${say.limit}.`,
   },
   "reading-range": {
     title: "Las medidas son de las que un medidor puede marcar ahí",

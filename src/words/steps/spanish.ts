@@ -1,4 +1,5 @@
 import { boxes } from "../screen/es/boxes.js";
+import { joinedInSpanish } from "../spanish/joining.js";
 import type { StepWords } from "./step-words.js";
 
 /** The steps of the work in Spanish, for the page. */
@@ -172,11 +173,7 @@ export const spanish: StepWords = {
     },
     thenSquare: (along, edge, off) => `${along} a lo largo ${edge}, luego ${off} a escuadra`,
   },
-  joining: {
-    // the word changes before the sound of an i
-    and: (last) => (/^h?i(?![aeo])/i.test(last) ? "e" : "y"),
-    more: (count) => `${count} más`,
-  },
+  joining: joinedInSpanish,
   range: (from, to) => `${from} a ${to}`,
   weekdays: ["Lunes", "Martes", "Miércoles", "Jueves", "Viernes", "Sábado", "Domingo"],
   week: (weekday, week) => `${weekday}, semana ${week}`,

@@ -1,6 +1,7 @@
 import type { CornerFigures } from "../../circuit/results.js";
 import type { OutingFigures } from "../../energy/types.js";
 import type { CompleteBattery, CompleteGear, CompletePlan } from "../../plan/completed.js";
+import type { Protection } from "../../plan/model/common.js";
 import { gearRoleFacts } from "../../reference/gear-roles.js";
 import { chargeRows, spares } from "../../reference/spares.js";
 import type { ProvingInput } from "../input.js";
@@ -18,7 +19,11 @@ export interface CardWay {
   readonly switched: boolean;
   /** Worked without a hand: it stays live with the master off. */
   readonly alwaysLive: boolean;
-  readonly fuses: readonly { readonly id: string; readonly ratingA: number; readonly device: string }[];
+  readonly fuses: readonly {
+    readonly id: string;
+    readonly ratingA: number;
+    readonly device: Protection["device"];
+  }[];
   /** Gear as written, with its number. */
   readonly feeds: readonly { readonly group: string; readonly count: number }[];
 }
@@ -50,22 +55,25 @@ export interface CardBattery {
   }[];
 }
 
+/** What mends a lead afloat. */
+export type SpareThing = (typeof spares.always)[number];
+
 export interface WaterCard {
   readonly ways: readonly CardWay[];
   readonly batteries: readonly CardBattery[];
   readonly spareFuses: readonly {
-    readonly device: string;
+    readonly device: Protection["device"];
     readonly ratingA: number;
     readonly inUse: number;
     readonly carry: number;
   }[];
-  readonly spareThings: readonly string[];
+  readonly spareThings: readonly SpareThing[];
 }
 
 /** The card that goes on the water: which switch, how long, what to turn off, which fuse, what to carry. */
 export function waterCard(input: CardInput): WaterCard {
   const { plan, protection } = input;
-  const ratings = new Map<string, { device: string; ratingA: number; inUse: number }>();
+  const ratings = new Map<string, { device: Protection["device"]; ratingA: number; inUse: number }>();
   for (const { device, ratingA, spare } of protection) {
     if (device === "breaker" || spare) continue;
     const key = `${device} ${ratingA}`;

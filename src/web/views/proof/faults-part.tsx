@@ -2,6 +2,7 @@ import type { NextReading } from "../../../core/proving/next-reading.js";
 import type { Suspect } from "../../../core/proving/suspect.js";
 import type { Change } from "../../../core/proving/taken/aged.js";
 import type { JudgedReading } from "../../../core/proving/taken/judge.js";
+import type { ProofWords } from "../../../words/proof/proof-words.js";
 import {
   bandWords,
   changeSentence,
@@ -17,6 +18,7 @@ import { usePlan, useWords } from "../../app/context.js";
 import type { DiagnosisShown } from "../../garage/messages.js";
 import { WrittenField } from "../../parts/written-field.js";
 import { useProof, useTakeReading } from "./use-proof.js";
+import { useProofWords } from "./use-proof-words.js";
 import { Waiting } from "./waiting.js";
 
 /** Readings on record judged, what may be wrong, and what to measure next, until one suspect stands. */
@@ -58,12 +60,13 @@ function Suspects({ diagnosis: { faults } }: { diagnosis: DiagnosisShown }) {
 }
 
 function Ranked({ suspects }: { suspects: readonly Suspect[] }) {
+  const { words: said, language } = useProofWords();
   return (
-    <ol className="suspects" lang="en">
+    <ol className="suspects" lang={language}>
       {suspects.map((suspect) => (
         <li key={`${suspect.kind} ${suspect.at.join(" ")}`}>
           <b>{probabilityWords(suspect.probability)}</b>
-          <span>{suspectSentence(suspect)}</span>
+          <span>{suspectSentence(suspect, said)}</span>
         </li>
       ))}
     </ol>
@@ -72,6 +75,7 @@ function Ranked({ suspects }: { suspects: readonly Suspect[] }) {
 
 function Next({ next, ranked }: { next: readonly NextReading[]; ranked: boolean }) {
   const words = useWords().proof;
+  const { words: said, language } = useProofWords();
   const take = useTakeReading();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const [first, ...others] = next.slice(0, 3);
@@ -79,7 +83,7 @@ function Next({ next, ranked }: { next: readonly NextReading[]; ranked: boolean 
   return (
     <section className="next-reading">
       <h3>{words.next}</h3>
-      <p lang="en">{nextWords(first)}</p>
+      <p lang={language}>{nextWords(first, said)}</p>
       {!readOnly && (
         <WrittenField
           label={first.probe.kind === "marking" ? words.markedNow : words.meterShowsNow}
@@ -89,8 +93,8 @@ function Next({ next, ranked }: { next: readonly NextReading[]; ranked: boolean 
         />
       )}
       {others.length > 0 && (
-        <p className="hint" lang="en">
-          {words.orElse} {others.map(nextWords).join("; ")}
+        <p className="hint" lang={language}>
+          {words.orElse} {others.map((other) => nextWords(other, said)).join("; ")}
         </p>
       )}
     </section>
@@ -99,14 +103,15 @@ function Next({ next, ranked }: { next: readonly NextReading[]; ranked: boolean 
 
 function Changed({ diagnosis: { changes, agedFaults } }: { diagnosis: DiagnosisShown }) {
   const words = useWords().proof;
+  const { words: said, language } = useProofWords();
   const aged = changes.filter(({ changed }) => changed);
   if (aged.length === 0) return null;
   return (
     <section>
       <h3>{words.aged}</h3>
-      <ul lang="en">
+      <ul lang={language}>
         {aged.map((change) => (
-          <li key={changeKey(change)}>{changeSentence(change)}</li>
+          <li key={changeKey(change)}>{changeSentence(change, said)}</li>
         ))}
       </ul>
       {agedFaults && <Ranked suspects={agedFaults.suspects.slice(0, 3)} />}
@@ -116,15 +121,16 @@ function Changed({ diagnosis: { changes, agedFaults } }: { diagnosis: DiagnosisS
 
 function Judged({ judged }: { judged: readonly JudgedReading[] }) {
   const words = useWords().proof;
+  const { words: said, language } = useProofWords();
   return (
     <section>
       <h3>{words.judged}</h3>
-      <ul className="sheet-tests" lang="en">
+      <ul className="sheet-tests" lang={language}>
         {judged.map((one) => (
           <li key={rowKey(one, judged)} className="sheet-test">
-            <span>{takenWords(one)}</span>
-            <b>{readingWords(one.taken.kind, one.taken.value)}</b>
-            <span className="hint">{judgement(one)}</span>
+            <span>{takenWords(one, said)}</span>
+            <b>{readingWords(one.taken.kind, one.taken.value, said)}</b>
+            <span className="hint">{judgement(one, said)}</span>
           </li>
         ))}
       </ul>
@@ -139,11 +145,11 @@ const rowKey = (one: JudgedReading, all: readonly JudgedReading[]): string =>
 const changeKey = ({ before, now }: Change): string =>
   `${before.at} ${before.against ?? ""} ${before.when ?? ""} ${now.when ?? ""}`;
 
-function judgement(one: JudgedReading): string {
+function judgement(one: JudgedReading, said: ProofWords): string {
   const { taken, band } = one;
   return [
-    ...(band ? [`a sound boat: ${bandWords(taken.kind, band)}`] : []),
-    verdictSentence(one),
+    ...(band ? [said.proving.soundBoat(bandWords(taken.kind, band, said))] : []),
+    verdictSentence(one, said),
     ...(taken.when === undefined ? [] : [taken.when]),
   ].join("; ");
 }

@@ -3,22 +3,17 @@ import type { TakenReading } from "../../../core/plan/model/work.js";
 import type { Probe } from "../../../core/proving/probe.js";
 import type { SheetSection, SheetTest } from "../../../core/proving/sheet/types.js";
 import { readingWords } from "../../../words/proving.js";
-import {
-  expectedWords,
-  howWords,
-  sectionWords,
-  settingWords,
-  sheetTestWords,
-  stopWords,
-} from "../../../words/test-sheet.js";
+import { expectedWords, howWords, sectionWords, settingWords } from "../../../words/test-sheet.js";
 import { usePlan, useWords } from "../../app/context.js";
 import { WrittenField } from "../../parts/written-field.js";
 import { useProof, useTakeReading } from "./use-proof.js";
+import { useProofWords } from "./use-proof-words.js";
 import { Waiting } from "./waiting.js";
 
 /** The test sheet: each reading with what to expect, and a place to put what the meter shows. */
 export function SheetPart() {
   const words = useWords().proof;
+  const { words: said, language } = useProofWords();
   const outcome = useProof("sheet");
   if (outcome?.is !== "sheet") return <Waiting outcome={outcome} />;
   return (
@@ -29,7 +24,7 @@ export function SheetPart() {
         .map((section) => (
           <details key={section.id} className="sheet-part">
             <summary>
-              <h3 lang="en">{sectionWords(section)}</h3>
+              <h3 lang={language}>{sectionWords(section, said)}</h3>
             </summary>
             <Section section={section} />
           </details>
@@ -50,22 +45,24 @@ function Section({ section }: { section: SheetSection }) {
 
 function Test({ test, section }: { test: SheetTest; section: SheetSection }) {
   const words = useWords().proof;
+  const { words: said, language } = useProofWords();
   const take = useTakeReading();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const plan = usePlan(({ reading }) => (reading.ok ? reading.plan : undefined));
   const { probe } = test;
+  const how = howWords(test, said);
   const shown = probe && plan && lastOf(plan, probe);
   return (
     <li className="sheet-test">
-      <span lang="en">
-        <b>{sheetTestWords[test.test]}</b>
+      <span lang={language}>
+        <b>{said.sheet.tests[test.test]}</b>
         {probe === undefined && ` · ${test.at}`}
       </span>
       {probe && (
         <WrittenField
-          label={probe.kind === "marking" ? howWords(test) : words.meterShows(howWords(test))}
+          label={probe.kind === "marking" ? how : words.meterShows(how)}
           labelHidden
-          value={shown === undefined ? "" : readingWords(shown.kind, shown.value)}
+          value={shown === undefined ? "" : readingWords(shown.kind, shown.value, said)}
           assumed={words.notRead}
           disabled={readOnly}
           onTake={(typed) =>
@@ -75,11 +72,11 @@ function Test({ test, section }: { test: SheetTest; section: SheetSection }) {
           }
         />
       )}
-      <span className="sheet-expect" lang="en">
-        {expectedWords(test)}
+      <span className="sheet-expect" lang={language}>
+        {expectedWords(test, said)}
       </span>
-      <span className="hint" lang="en">
-        {settingWords(test)}: {howWords(test)}. {stopWords[test.stop]}
+      <span className="hint" lang={language}>
+        {settingWords(test, said)}: {how}. {said.sheet.stops[test.stop]}
       </span>
     </li>
   );

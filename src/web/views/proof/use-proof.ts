@@ -6,6 +6,7 @@ import { usePlan, usePlanStore, useWords } from "../../app/context.js";
 import type { ForemanOutcome, ForemanQuestion } from "../../garage/messages.js";
 import { ownersMinutes, useForeman } from "../../garage/use-foreman.js";
 import { useRefusal } from "../../parts/use-refusal.js";
+import { useProofWords } from "./use-proof-words.js";
 
 type Asked = "sheet" | "prove" | "water";
 
@@ -36,7 +37,10 @@ export function useTakeReading(): (probe: Probe, typed: string, step?: string) =
   const store = usePlanStore();
   const words = useWords();
   const refusalOf = useRefusal();
-  return (probe, typed, step) => {
+  const { open } = useProofWords().words.proving;
+  return (probe, entered, step) => {
+    // plans hold the word in English
+    const typed = entered.toLowerCase() === open ? "open" : entered;
     const plain = /^[+-]?\d+([.,]\d+)?$/.test(typed)
       ? `${typed.replace(",", ".")} ${unitOf[probe.kind]}`
       : typed;

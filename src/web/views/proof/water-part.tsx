@@ -1,16 +1,18 @@
 import { useState } from "react";
 import { type BatteryLeft, batteryLeft } from "../../../core/proving/water/battery-left.js";
 import { readQuantity } from "../../../core/quantity/read.js";
-import { amps, decimals, hours, marked, percent } from "../../../words/numbers.js";
+import { amps, decimals, hours, percent } from "../../../words/numbers.js";
 import type { ScreenWords } from "../../../words/screen/en.js";
-import { feedsWords, fuseWords, switchWords, usageWords } from "../../../words/water-card.js";
+import { feedsWords, fuseWords, spareFuseWords, switchWords, usageWords } from "../../../words/water-card.js";
 import { useFigures, useWords } from "../../app/context.js";
 import { useProof } from "./use-proof.js";
+import { useProofWords } from "./use-proof-words.js";
 import { Waiting } from "./waiting.js";
 
 /** What one needs afloat: which switch, how long, what to turn off first, which fuse, what to carry. */
 export function WaterPart() {
   const words = useWords().proof;
+  const { words: said, language } = useProofWords();
   const outcome = useProof("water");
   if (outcome?.is !== "water") return <Waiting outcome={outcome} />;
   const { ways, batteries, spareFuses, spareThings } = outcome.card;
@@ -21,12 +23,12 @@ export function WaterPart() {
         <section key={battery}>
           <h3>{words.hoursOf(battery, percent(reserveShare, 0))}</h3>
           <div className="wide">
-            <table lang="en">
+            <table lang={language}>
               <thead>
                 <tr>
-                  <th>at rest</th>
+                  <th>{said.water.atRest}</th>
                   {uses.map((use) => (
-                    <th key={usageWords(use)}>{usageWords(use)}</th>
+                    <th key={usageWords(use, said)}>{usageWords(use, said)}</th>
                   ))}
                 </tr>
               </thead>
@@ -35,7 +37,7 @@ export function WaterPart() {
                   <tr key={restingV}>
                     <th scope="row">{decimals(restingV, 2)} V</th>
                     {uses.map((use, at) => (
-                      <td key={usageWords(use)}>{hours(left[at]?.hoursToReserve ?? Number.NaN)}</td>
+                      <td key={usageWords(use, said)}>{hours(left[at]?.hoursToReserve ?? Number.NaN)}</td>
                     ))}
                   </tr>
                 ))}
@@ -45,10 +47,11 @@ export function WaterPart() {
           {turnOff.length > 0 && (
             <>
               <h4>{words.turnOff}</h4>
-              <ol lang="en">
+              <ol lang={language}>
                 {turnOff.map(({ group, circuit, currentA, gainedH }) => (
                   <li key={`${circuit} ${group}`}>
-                    <bdi>{group}</bdi> (<bdi>{circuit}</bdi>): {amps(currentA)}, gains {hours(gainedH)}
+                    <bdi>{group}</bdi> (<bdi>{circuit}</bdi>): {amps(currentA)},{" "}
+                    {said.water.gains(hours(gainedH))}
                   </li>
                 ))}
               </ol>
@@ -58,15 +61,15 @@ export function WaterPart() {
       ))}
       <section>
         <h3>{words.switches}</h3>
-        <ul className="sheet-tests" lang="en">
+        <ul className="sheet-tests" lang={language}>
           {ways.map((way) => (
             <li key={way.circuit} className="sheet-test">
               <b>
                 <bdi>{way.circuit}</bdi>
               </b>
-              <span>{fuseWords(way)}</span>
+              <span>{fuseWords(way, said)}</span>
               <span className="hint">
-                {feedsWords(way)}; {switchWords(way)}
+                {feedsWords(way)}; {switchWords(way, said)}
               </span>
             </li>
           ))}
@@ -74,14 +77,12 @@ export function WaterPart() {
       </section>
       <section>
         <h3>{words.spares}</h3>
-        <ul lang="en">
-          {spareFuses.map(({ device, ratingA, inUse, carry }) => (
-            <li key={`${device} ${ratingA}`}>
-              {carry} × {device} {marked(ratingA, "A")} ({inUse} in use)
-            </li>
+        <ul lang={language}>
+          {spareFuses.map((spare) => (
+            <li key={`${spare.device} ${spare.ratingA}`}>{spareFuseWords(spare, said)}</li>
           ))}
           {spareThings.map((thing) => (
-            <li key={thing}>{thing}</li>
+            <li key={thing}>{said.water.things[thing]}</li>
           ))}
         </ul>
       </section>

@@ -1,4 +1,4 @@
-import { beyondWords } from "../../water-card.js";
+import { beyondWords } from "../../beyond-words.js";
 
 /** Readings, faults, and the card for the water. */
 export const proof = {
