@@ -1,23 +1,16 @@
-import { differenceSentence, tickProblemSentence } from "../../../words/difference-words.js";
-import { differenceInSpanish, tickProblemInSpanish } from "../../../words/spanish/difference-words.js";
-import { usePreferences, useShows, useWords } from "../../app/context.js";
+import { useShows, useWords } from "../../app/context.js";
 import type { WorkShown } from "../../garage/messages.js";
 import { LevelMark } from "../../parts/level-mark.js";
 import { waitWords } from "./step-sheet.js";
+import { useRecordWords } from "./use-record-words.js";
 import { useStepWords } from "./use-step-words.js";
-
-const languages = {
-  en: { difference: differenceSentence, tick: tickProblemSentence },
-  es: { difference: differenceInSpanish, tick: tickProblemInSpanish },
-} as const;
 
 /** What rests, what was built otherwise than the plan wants now, and what is odd on the record. */
 export function RecordSaid({ shown, title }: { shown: WorkShown; title: (step: string) => string }) {
   const words = useWords().build;
   const shows = useShows();
   const steps = useStepWords();
-  const [{ language }] = usePreferences();
-  const said = languages[language];
+  const { language, words: said } = useRecordWords();
   const { rests, asBuilt } = shown;
   return (
     <>
@@ -46,7 +39,7 @@ export function RecordSaid({ shown, title }: { shown: WorkShown; title: (step: s
           <h3>
             <LevelMark level="mind" /> {words.otherwise}
           </h3>
-          <ul>
+          <ul lang={language}>
             {asBuilt.differences.map((one) => {
               const sentence = said.difference(one, shows);
               return <li key={sentence}>{sentence}</li>;
@@ -59,7 +52,7 @@ export function RecordSaid({ shown, title }: { shown: WorkShown; title: (step: s
           <h3>
             <LevelMark level="mind" /> {words.odd}
           </h3>
-          <ul>
+          <ul lang={language}>
             {asBuilt.problems.map((one) => {
               const sentence = said.tick(one, title);
               return <li key={sentence}>{sentence}</li>;
