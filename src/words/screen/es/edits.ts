@@ -15,7 +15,7 @@ function sentence(edit: Edit): string {
       return `Hacer el retorno de ${edit.at} de ${edit.to}.`;
     case "set run return":
       return edit.to === "own"
-        ? `Dar a ${edit.at} un retorno propio para cada vía.`
+        ? `Dar a ${edit.at} un retorno propio para cada salida.`
         : `Dar a ${edit.at} un solo retorno compartido.`;
     case "set run joint":
       return `Usar ${edit.to} en ${ends[edit.end]} de ${edit.at}.`;
