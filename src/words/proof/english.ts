@@ -127,7 +127,8 @@ const sheet: SheetWords = {
     "lets water in": "One drop inside: seal again.",
   },
   sections: {
-    insulation: () => "Insulation: batteries apart, gear not yet connected or switched off",
+    insulation: () =>
+      "Insulation: batteries apart, fuses in, switches on, gear off its joints. Where gear stays joined its switch is off, and the wires behind are not proven",
     continuity: () => "Continuity: batteries apart, fuses in, switches on",
     polarity: () => "Polarity: by colour, at both ends",
     battery: (at) => `Battery ${at}: connected last, everything off`,

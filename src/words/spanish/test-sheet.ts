@@ -36,7 +36,8 @@ export const sheet: SheetWords = {
     "lets water in": "Una sola gota dentro: sella de nuevo.",
   },
   sections: {
-    insulation: () => "Aislamiento: baterías desconectadas, aparatos aún sin conectar o apagados",
+    insulation: () =>
+      "Aislamiento: baterías desconectadas, fusibles puestos, interruptores cerrados, aparatos fuera de sus empalmes. Donde un aparato sigue unido, su interruptor abierto, y los conductores que siguen quedan sin probar",
     continuity: () => "Continuidad: baterías desconectadas, fusibles puestos, interruptores cerrados",
     polarity: () => "Polaridad: por colores, en las dos puntas",
     battery: (at) => `Batería ${at}: se conecta al final, con todo apagado`,

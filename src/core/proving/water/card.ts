@@ -162,7 +162,8 @@ function cardBattery({ plan, corners, outings }: CardInput, battery: CompleteBat
       const circuit = plan.circuitOf.get(pieces[0]?.name ?? "") ?? "";
       return { group, circuit, currentA, gainedH: hoursAt(Math.max(0, allA - currentA)) - hoursAt(allA) };
     })
-    .filter(({ currentA }) => currentA > 0)
+    // what gains less than a minute is not worth the hand
+    .filter(({ currentA, gainedH }) => currentA > 0 && gainedH * 60 >= 1)
     .sort((a, b) => b.currentA - a.currentA);
   return [{ battery: battery.name, reserveShare: battery.reserveShare, uses, rows, turnOff }];
 }

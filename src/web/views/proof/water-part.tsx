@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { type BatteryLeft, batteryLeft } from "../../../core/proving/water/battery-left.js";
 import { readQuantity } from "../../../core/quantity/read.js";
-import { amps, decimals, hours, percent } from "../../../words/numbers.js";
+import { amps, decimals, hours, percent, roughHours } from "../../../words/numbers.js";
 import type { ScreenWords } from "../../../words/screen/en.js";
 import { feedsWords, fuseWords, spareFuseWords, switchWords, usageWords } from "../../../words/water-card.js";
 import { useFigures, useWords } from "../../app/context.js";
@@ -37,7 +37,7 @@ export function WaterPart() {
                   <tr key={restingV}>
                     <th scope="row">{decimals(restingV, 2)} V</th>
                     {uses.map((use, at) => (
-                      <td key={usageWords(use, said)}>{hours(left[at]?.hoursToReserve ?? Number.NaN)}</td>
+                      <td key={usageWords(use, said)}>{roughHours(left[at]?.hoursToReserve)}</td>
                     ))}
                   </tr>
                 ))}
@@ -146,7 +146,7 @@ function leftWords({ beyond, left }: ScreenWords["proof"], answer: BatteryLeft):
     percent(answer.charge, 0),
     `${percent(answer.chargeLow, 0)} – ${percent(answer.chargeHigh, 0)}`,
     Number.isFinite(answer.hoursToReserve)
-      ? `${hours(answer.hoursToReserve)} (${hours(answer.hoursLow)} – ${hours(answer.hoursHigh)})`
+      ? `${roughHours(answer.hoursToReserve)} (${roughHours(answer.hoursLow)} – ${roughHours(answer.hoursHigh)})`
       : undefined,
   );
 }
