@@ -95,6 +95,8 @@ export class Queue {
   private start(): void {
     this.running ??= this.run().finally(() => {
       this.running = undefined;
+      // a job may have come between the last look at the list and here
+      if (this.jobs.length > 0 && this.failed === undefined) this.start();
     });
   }
 
