@@ -34,6 +34,7 @@ import { converterLoop } from "./rules/converter-loop.js";
 import { converterOverloaded } from "./rules/converter-overloaded.js";
 import { deepDischarge } from "./rules/deep-discharge.js";
 import { deviceInWet } from "./rules/device-in-wet.js";
+import { dropWithSlack } from "./rules/drop-with-slack.js";
 import { edgeBare } from "./rules/edge-bare.js";
 import { engineSpaceAmpacity } from "./rules/engine-space-ampacity.js";
 import { entriesFit } from "./rules/entries-fit.js";
@@ -172,6 +173,7 @@ export const rules = [
   overVoltage,
   underVoltage,
   voltageDrop,
+  dropWithSlack,
   // conductors
   ampacity,
   chafe,
