@@ -173,7 +173,6 @@ export const rules = [
   overVoltage,
   underVoltage,
   voltageDrop,
-  dropWithSlack,
   // conductors
   ampacity,
   chafe,
@@ -268,6 +267,7 @@ export const rules = [
   edgeBare,
   legSupportsRule,
   openingRoom,
+  dropWithSlack,
   slackShort,
   wayMissing,
   // parts

@@ -8,7 +8,7 @@ import { dropsWithSlack } from "../with-slack.js";
 /** A drop that holds along the way holds with the slack of the cut lengths in. What passes its limit along the way is `voltage-drop`'s. */
 export const dropWithSlack = rule({
   id: "drop-with-slack",
-  theme: "voltage",
+  theme: "ways",
   level: "mind",
   sources: both(physics("Ohm's law, with the slack's share of the conductor's resistance")),
   check: (facts) => {

@@ -22,6 +22,8 @@ const guessMs = 0.05;
 const warmRuns = 6;
 /** A hand that is still for so long rests [ms]. */
 const restMs = 120;
+/** While the hand moves no further answer is asked for sooner than this: taking one in costs a good part of a frame [ms]. */
+const paceMs = 250;
 
 /**
  * Figures follow what is in the hand. Lengths, drops, currents, heat and findings are worked out at each step, in the frame itself, with sizes, ratings and
@@ -40,6 +42,7 @@ export class Preview {
   private usualMs = 0;
   private bestMs = 0;
   private timer: ReturnType<typeof setTimeout> | undefined;
+  private answeredAt = Number.NEGATIVE_INFINITY;
 
   private closed = false;
   private ready: Promise<void> | undefined;
@@ -77,9 +80,13 @@ export class Preview {
     void this.getReady();
     this.step = step;
     this.inFrame(step);
+    if (this.usualMs <= lightMs && performance.now() - this.answeredAt > paceMs) this.next();
+    this.nextAtRest();
+  }
+
+  private nextAtRest(): void {
     clearTimeout(this.timer);
-    if (this.usualMs <= lightMs) this.next();
-    else this.timer = setTimeout(() => this.next(), restMs);
+    this.timer = setTimeout(() => this.next(), restMs);
   }
 
   /** What is under way is no longer wanted; the plan's own figures show again. */
@@ -152,12 +159,17 @@ export class Preview {
   private answered({ no, figures }: PreviewAnswer): void {
     const { underWay, step } = this;
     this.underWay = undefined;
+    this.answeredAt = performance.now();
     if (!underWay || !step || underWay.request.no !== no || no !== this.count) return;
     const { request } = underWay;
     if (request.text !== this.store.get().text || !figures) return;
     this.held = figures;
-    if (step === underWay.step) this.store.tryOut({ edits: request.edits, figures });
-    else this.follow(step);
+    if (step === underWay.step) {
+      clearTimeout(this.timer);
+      this.store.tryOut({ edits: request.edits, figures });
+    }
+    // the hand is elsewhere by now: its next step takes these sizes, and when it rests it is asked for anew
+    else this.nextAtRest();
   }
 }
 
