@@ -16,11 +16,16 @@ export const dropWithSlack = rule({
     if (layout === undefined || paths === undefined) return [];
     const along = worstDrops(facts);
     const withSlack = dropsWithSlack(corners, paths, layout);
-    const found = plan.gear.flatMap(({ name, maxDropShare }): Finding[] => {
+    // one of six lamps past its limit already says it for the row
+    const told = new Set(
+      plan.gear
+        .filter(({ name, maxDropShare }) => (along.get(name)?.dropShare ?? 0) > maxDropShare)
+        .map(({ group }) => group),
+    );
+    const found = plan.gear.flatMap(({ name, group, maxDropShare }): Finding[] => {
       const plain = along.get(name)?.dropShare;
       const share = withSlack.get(name);
-      if (plain === undefined || plain > maxDropShare || share === undefined || share <= maxDropShare)
-        return [];
+      if (plain === undefined || told.has(group) || share === undefined || share <= maxDropShare) return [];
       return [
         {
           rule: "drop-with-slack",
