@@ -1,6 +1,6 @@
 import { defineConfig } from "vitest/config";
 
-const common = { testTimeout: 60_000, pool: "threads" } as const;
+const common = { testTimeout: 60_000, pool: "threads", maxWorkers: 2 } as const;
 
 export default defineConfig({
   test: {
@@ -16,7 +16,8 @@ export default defineConfig({
           // a browser on a busy machine: slow is not wrong
           testTimeout: 300_000,
           hookTimeout: 120_000,
-          maxWorkers: 2,
+          // a page waits for its database and its frames more than it computes
+          maxWorkers: 4,
           // after the core, so that Chromium does not share the machine with it
           sequence: { groupOrder: 1 },
         },
