@@ -16,8 +16,6 @@ export default defineConfig({
           // a browser on a busy machine: slow is not wrong
           testTimeout: 300_000,
           hookTimeout: 120_000,
-          // a page waits for its database and its frames more than it computes
-          maxWorkers: 4,
           // after the core, so that Chromium does not share the machine with it
           sequence: { groupOrder: 1 },
         },

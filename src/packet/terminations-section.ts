@@ -26,7 +26,7 @@ export function terminationsSection({ terminations }: LayoutFigures, shows: Show
   const { ends } = terminations;
   const places = [...new Set(ends.map(({ at }) => at.place))];
   const intro =
-    "Strip to the figure, no strand nicked. A terminal takes the conductors its colour and range say, nothing else. Pull figures are the least a crimp of that size holds for one minute on a test piece; one that stays in the boat is pulled with four fifths of it at most. Measure the barrel you bought: its depth decides how far to strip. Not listed or bought here: the two ends at a fuse holder that sits in a lead, as the main's does, and the wires inside a panel between buses, fuses and switches; take what their makers ask for.";
+    "Strip to the figure, no strand nicked. A terminal takes the conductors its colour and range say, nothing else. Pull figures are the least a crimp of that size holds for one minute on a test piece; one that stays in the boat is pulled with four fifths of it at most. Measure the barrel you bought: its depth decides how far to strip. Not listed here: the two ends at a fuse holder that sits in a lead, as the main's does, and the wires inside a panel between buses, fuses and switches; the shopping list has both, of the kind their makers ask for.";
   return {
     title: "Terminations",
     subtitle: `${counted(ends.length, "conductor end")} at ${counted(places.length, "place")}`,

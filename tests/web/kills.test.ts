@@ -100,12 +100,13 @@ async function kills({ page: first, context, complaints }: Visit, times: number,
     await typeOn(page, draw);
     await page.waitForTimeout((kill * 37) % 120);
     const told = acknowledged.steps;
-    if (kill % 3 === 0) {
+    if (kill % 5 === 0) {
       // the tab's process dies where it stands
       const session = await context.newCDPSession(page);
       await Promise.race([session.send("Page.crash").catch(() => undefined), page.waitForEvent("crash")]);
     }
-    if (kill % 3 === 2) {
+    // a page thrown away by its own reload costs the machine half of what a new tab does
+    if (kill % 5 > 1) {
       await page.reload();
       acknowledged.steps = 0;
     } else {

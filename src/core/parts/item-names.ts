@@ -81,6 +81,12 @@ export const fuseName = (device: Protection["device"], ratingA: number): string 
 export const holderName = (device: Protection["device"]): string | undefined =>
   device === "breaker" ? undefined : `${device} holder`;
 
+/** An end at a fuse or breaker that sits in a lead: a ring or a butt, as its maker asks. */
+export const deviceEndName = (device: Protection["device"]): string =>
+  `end at a ${holderName(device) ?? device}`;
+
+export const insidePanel = "wires inside a panel";
+
 export const switchName = ({ ratingA }: Switch, master = false): string => {
   const kind = master ? "master switch" : "switch";
   return ratingA === undefined ? kind : `${kind} ${ratingA} A`;

@@ -4,7 +4,16 @@ import type { CompletePlan } from "../plan/completed.js";
 import { consumables } from "../reference/consumables.js";
 import type { RoutesFigures } from "../route/plan-routes.js";
 import type { TerminationsFigures } from "../terminations/plan-terminations.js";
-import { fuseName, holderName, jointName, sleeveName, switchName, terminalName } from "./item-names.js";
+import {
+  deviceEndName,
+  fuseName,
+  holderName,
+  insidePanel,
+  jointName,
+  sleeveName,
+  switchName,
+  terminalName,
+} from "./item-names.js";
 import type { Need, PartKind } from "./parts-list.js";
 import type { CutsFigures } from "./plan-cuts.js";
 
@@ -26,6 +35,7 @@ export function planNeeds(input: NeedsInput): Need[] {
     ...fuseNeeds(input),
     ...switchNeeds(input.plan),
     ...busNeeds(input),
+    ...panelNeeds(input),
     ...holdingNeeds(input),
     ...gearNeeds(input.plan),
   ];
@@ -101,6 +111,7 @@ function boxNeeds({ boxes, plan }: NeedsInput): Need[] {
 /**
  * A fuse of each rating, and a holder for each; one holder a way too, since panels are made up from parts. A panel whose
  * contents the owner lists has its holders among them. A spare way has its holder, and no fuse before something hangs on it.
+ * A holder that sits in a lead has two ends of its own, of the kind its maker asks.
  */
 function fuseNeeds({ plan, protection }: NeedsInput): Need[] {
   const held = new Set(
@@ -108,13 +119,24 @@ function fuseNeeds({ plan, protection }: NeedsInput): Need[] {
       contents.length === 0 ? [] : ways.map((way) => `${name} / ${way.name}`),
     ),
   );
+  const inPanel = new Set(
+    plan.panels.flatMap(({ name, ways }) => ways.map((way) => `${name} / ${way.name}`)),
+  );
   return protection.flatMap(({ of, device, ratingA, spare }): Need[] => {
     const holder = held.has(of) ? undefined : holderName(device);
     return [
       ...(spare ? [] : [need("fuse", fuseName(device, ratingA), 1, of)]),
       ...(holder === undefined ? [] : [need("fuse holder", holder, 1, of)]),
+      ...(inPanel.has(of) ? [] : [need("fuse holder", deviceEndName(device), 2, of)]),
     ];
   });
+}
+
+/** What joins buses, fuses and switches of a panel: the plan does not lay it out, so it is one line. */
+function panelNeeds({ plan }: NeedsInput): Need[] {
+  return plan.panels.flatMap(({ name, ways }) =>
+    ways.length === 0 ? [] : [need("bus", insidePanel, 1, name)],
+  );
 }
 
 function switchNeeds({ batteries, panels, runs }: CompletePlan): Need[] {
