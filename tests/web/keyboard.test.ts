@@ -93,10 +93,14 @@ test("from the start view to a printed packet of one's own boat, by keyboard onl
   await tabTo(page, "Layout");
   await page.keyboard.press("Enter");
   await page.locator('main[data-view="layout"]').waitFor();
+  // Tab finds only what is drawn: the view's own code may still be on its way
+  await page.getByRole("button", { name: "Place battery amidships" }).waitFor();
   await stillHeld(page, "the boat");
   await tabTo(page, "Place battery amidships");
   await page.keyboard.press("Enter");
   await settled(page);
+  // its slip opens beside it; Tab goes through what is there when it is pressed
+  await page.locator(".slip .field").first().waitFor();
   await stillHeld(page, "the battery");
   await tabTo(page, "Print");
   await page.keyboard.press("Enter");
