@@ -123,7 +123,9 @@ test("the focus stays near what it was on: a slip closed, a panel closed, a last
   await stillHeld(page, "the slip of a figure");
   await page.keyboard.press("Escape");
   await page.locator(".slip").waitFor({ state: "detached" });
-  expect(await held(page)).toMatchObject({ name: expect.stringMatching(/^Hours to reserve/), fault: "" });
+  await expect
+    .poll(() => held(page))
+    .toMatchObject({ name: expect.stringMatching(/^Hours to reserve/), fault: "" });
 
   await tabTo(page, "Settings");
   await page.keyboard.press("Enter");
@@ -131,7 +133,7 @@ test("the focus stays near what it was on: a slip closed, a panel closed, a last
   await stillHeld(page, "settings");
   await page.keyboard.press("Escape");
   await page.locator(".panel").waitFor({ state: "detached" });
-  expect((await held(page)).name).toBe("Settings");
+  await expect.poll(async () => (await held(page)).name).toBe("Settings");
 
   await tabTo(page, "Gear");
   await page.keyboard.press("Enter");
