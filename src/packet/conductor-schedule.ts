@@ -147,7 +147,7 @@ function whyWords({ reason, nextSmaller, fixedByOwner }: SizeChoice, shows: Show
 const sentence = (clause: string) => `${clause.charAt(0).toUpperCase()}${clause.slice(1)}.`;
 
 function aimWords({ sizes, plan }: Figures): string {
-  const aim = `Sizes are the ${sizes.aim} set for the whole boat that keeps every limit`;
+  const aim = `Sizes are the ${sizes.aim} set for the whole boat that keeps every limit along the way, without slack`;
   const proof = {
     proven: "; proven: no other set does better.",
     bounded: "; the best found, though a better one could exist.",
