@@ -8,7 +8,7 @@ import { levelWords } from "../words/labels.js";
 import { counted } from "../words/numbers.js";
 import { ruleText } from "../words/rules.js";
 import { listed, quantity } from "../words/say.js";
-import { sourceWords } from "../words/source-words.js";
+import { sourcesInEnglish, sourceWords } from "../words/source-words.js";
 import { flow } from "./flow.js";
 import { levelMark, markRadiusMm } from "./marks.js";
 import type { Paper } from "./page.js";
@@ -47,7 +47,7 @@ const markRoomMm = 8;
 function rulePiece(id: string, level: Level, rules: "us" | "iso", widthMm: number): Piece {
   const { title, why, mend } = ruleText(id);
   const helps = level === "unchecked" ? supplyIt : `What helps: ${lowerFirst(mend)}`;
-  const sources = (ruleOf(id)?.sources[rules] ?? []).map(sourceWords);
+  const sources = (ruleOf(id)?.sources[rules] ?? []).map((one) => sourceWords(one, sourcesInEnglish));
   const roomMm = widthMm - markRoomMm;
   const words = stacked([
     space(2.6),

@@ -1,10 +1,11 @@
 import type { Finding } from "../core/findings/finding.js";
+import { workingTexts } from "../core/findings/working-symbols.js";
 import type { Edit } from "../core/plan/edits/edit.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { editSentence } from "./edits.js";
 import type { FindingWords } from "./finding-words.js";
 import { findingsInEnglish, ruleText } from "./rules.js";
-import { quantity, sayOf } from "./say.js";
+import { quantityIn, sayOf } from "./say.js";
 
 /**
  * A finding as one plain sentence with its figure, its limit and its place.
@@ -25,11 +26,18 @@ export function findingSentence(
 }
 
 /** The working, one line each: `I allowed here = 20.0 A`. */
-export function workingLines(finding: Finding, shows: Shows): string[] {
-  return (finding.working ?? []).map(
-    ({ symbol, value, unit }) =>
-      `${symbol} = ${typeof value === "string" ? value : quantity(value, unit, shows)}`,
-  );
+export function workingLines(
+  { working = [] }: Finding,
+  shows: Shows,
+  language: FindingWords = findingsInEnglish,
+): string[] {
+  const { symbols, texts } = language.working;
+  return working.map(({ symbol, at, value, unit }) => {
+    const name = at === undefined ? symbols[symbol] : `${symbols[symbol]} ${at}`;
+    const text = workingTexts.find((one) => one === value);
+    const said = text === undefined ? String(value) : texts[text];
+    return `${name} = ${typeof value === "number" ? quantityIn(value, unit, shows, language) : said}`;
+  });
 }
 
 /** A remedy as something one does. */

@@ -1,5 +1,7 @@
 import type { RuleId } from "../core/findings/rules.js";
 import type { FindingWords } from "./finding-words.js";
+import { workingInEnglish } from "./finding-working.js";
+import { pathInEnglish } from "./path-words.js";
 import type { RuleWords } from "./rule-words.js";
 import { batteryRules, chargingRules } from "./rules-batteries.js";
 import { boxRules } from "./rules-boxes.js";
@@ -56,6 +58,8 @@ export const findingsInEnglish: FindingWords = {
     }
   },
   joining: joinedInEnglish,
+  path: pathInEnglish,
+  working: workingInEnglish,
   units: { years: "years", days: "days" },
 };
 

@@ -2,6 +2,7 @@ import type { Finding } from "../core/findings/finding.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import type { FindingWords } from "./finding-words.js";
 import { amps, decimals, hours, lengthWords, noFigure, threeDigits, volts } from "./numbers.js";
+import { pathWords } from "./path-words.js";
 
 /** How a rule's sentence writes what its finding holds, in the owner's units. */
 export interface Say {
@@ -23,11 +24,10 @@ export interface Say {
 
 export function sayOf(finding: Finding, shows: Shows, words: FindingWords): Say {
   const { at, with: others = [], unit, figure, limit, terms = {}, working = [] } = finding;
-  const place = at === "plan" ? words.plan : at;
+  const place = at === "plan" ? words.plan : pathWords(at, words.path);
+  const beside = others.map((one) => pathWords(one, words.path));
   const inWords = (value: number | undefined, inUnit: string | undefined) =>
-    inUnit === "years" || inUnit === "days"
-      ? quantity(value, inUnit, shows).replace(inUnit, words.units[inUnit])
-      : quantity(value, inUnit, shows);
+    quantityIn(value, inUnit, shows, words);
   const step = (symbol: string) => {
     const found = working.find((one) => one.symbol === symbol);
     if (found === undefined) return noFigure;
@@ -37,14 +37,25 @@ export function sayOf(finding: Finding, shows: Shows, words: FindingWords): Say 
     figure: inWords(figure, unit),
     limit: inWords(limit, unit),
     at: place,
-    others: listed(others, words.joining),
-    all: listed([place, ...others], words.joining),
+    others: listed(beside, words.joining),
+    all: listed([place, ...beside], words.joining),
     many: others.length > 0,
     when: terms.corner === undefined ? "" : words.corner(terms.corner),
     term: (name) => terms[name] ?? noFigure,
     step,
   };
 }
+
+/** The same, with a unit that is a word in the reader's language. */
+export const quantityIn = (
+  value: number | undefined,
+  unit: string | undefined,
+  shows: Shows,
+  { units }: Pick<FindingWords, "units">,
+): string =>
+  unit === "years" || unit === "days"
+    ? quantity(value, unit, shows).replace(unit, units[unit])
+    : quantity(value, unit, shows);
 
 /** A value in a finding's unit as the owner reads it. */
 export function quantity(value: number | undefined, unit: string | undefined, shows: Shows): string {

@@ -6,7 +6,7 @@ import { editSentence } from "../../words/edits.js";
 import { findingSentence, workingLines } from "../../words/findings.js";
 import { levelWords } from "../../words/labels.js";
 import { ruleText } from "../../words/rules.js";
-import { sourceWords } from "../../words/source-words.js";
+import { sourcesInEnglish, sourceWords } from "../../words/source-words.js";
 import { readArguments } from "../arguments.js";
 import { ledgerLines } from "../ledger.js";
 import { loadWhole } from "../load-whole.js";
@@ -76,7 +76,9 @@ function oneFinding(
   const lead = `${String(number).padStart(3)}  `;
   const set = (text: string) => wrap(text, screen.width - 5).map((line) => `     ${line}`);
   const [first = "", ...rest] = set(findingSentence(finding, shows));
-  const sources = (ruleOf(finding.rule)?.sources[rules] ?? []).map(sourceWords);
+  const sources = (ruleOf(finding.rule)?.sources[rules] ?? []).map((one) =>
+    sourceWords(one, sourcesInEnglish),
+  );
   return [
     `${lead}${first.slice(5)}`,
     ...rest,

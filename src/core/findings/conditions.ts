@@ -4,6 +4,7 @@ import type { Facts } from "./facts.js";
 import { runsFromBattery } from "./feeds.js";
 import type { Finding, Level, WorkingStep } from "./finding.js";
 import { kindRemedies, placeRemedies, ratingRemedies } from "./remedies.js";
+import type { WorkingSymbol } from "./working-symbols.js";
 
 /** Is it the main of a battery or a panel? */
 export function isMain({ batteries, panels }: Facts, { of }: ProtectionFigures): boolean {
@@ -69,7 +70,7 @@ function remediesFor(
 }
 
 function working(device: ProtectionFigures): WorkingStep[] {
-  const amps: [string, number | undefined][] = [
+  const amps: [WorkingSymbol, number | undefined][] = [
     ["rating", device.ratingA],
     ["I load", device.loadA],
     ["I start", device.startA],

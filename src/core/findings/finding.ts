@@ -1,4 +1,5 @@
 import type { Edit } from "../plan/edits/edit.js";
+import type { WorkingSymbol } from "./working-symbols.js";
 
 export const levels = ["stop", "mend", "mind", "unchecked"] as const;
 /** `stop`: do not build it so. `mend`: should be put right. `mind`: know it. `unchecked`: could not be judged, and why. */
@@ -6,7 +7,10 @@ export type Level = (typeof levels)[number];
 
 /** One step of the working: a named quantity with its unit, so that a face can print `I = 4.20 A`. */
 export interface WorkingStep {
-  readonly symbol: string;
+  readonly symbol: WorkingSymbol;
+  /** Names of the plan it goes with: the points of `from`. */
+  readonly at?: string;
+  /** A text is one of `workingTexts`, or the key of a size. */
   readonly value: number | string;
   readonly unit?: string;
 }

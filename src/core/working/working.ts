@@ -1,4 +1,10 @@
+import type { AmpacityFactor } from "../circuit/conductor/ampacity.js";
+import type { ConditionResult, ProtectionCondition } from "../circuit/protection/types.js";
+import type { SizeReason, SizeResult } from "../circuit/sizes/types.js";
+import type { ChargingFigures } from "../energy/types.js";
 import type { Assumption } from "../plan/completed.js";
+import type { JointKind } from "../plan/model/common.js";
+import type { Behaviour } from "../plan/model/gear.js";
 import type { Source } from "../reference/source.js";
 import type { FigureRef } from "./figure-ref.js";
 
@@ -66,6 +72,18 @@ export type Term = (typeof terms)[number];
 
 /** What a figure is, in a sentence of the faces' words. */
 export type Saying = FigureRef["of"] | "in its own turn" | "converter voltage";
+
+/** Words that stand in a working and are not the owner's: each language has its own for them. */
+export type GivenText =
+  | Behaviour
+  | ProtectionCondition
+  | ConditionResult["state"]
+  | ChargingFigures["state"]
+  | SizeReason["rule"]
+  | SizeResult["aim" | "proof"]
+  | AmpacityFactor["kind"]
+  | JointKind
+  | "switch";
 
 /** A number or a word of the plan put into the formula. Lengths in m, areas in mm², shares as a percentage with unit `%`. */
 export interface Given {

@@ -3,7 +3,7 @@ import type { Comparison as Compared, FigureChange } from "../../core/working/co
 import { hours, noFigure, percent } from "../../words/numbers.js";
 import { useShows, useWords } from "../app/context.js";
 import { FindingSentence } from "./finding-sentence.js";
-import { valueWords } from "./given-words.js";
+import { saidText, valueWords } from "./given-words.js";
 import { LevelMark } from "./level-mark.js";
 
 const mostShown = 40;
@@ -91,7 +91,7 @@ function FigureRow({ change: { figure, at, before, after, unit } }: { change: Fi
   const words = useWords().working;
   const shows = useShows();
   const said = (value: number | string | undefined) =>
-    value === undefined ? noFigure : valueWords(value, unit, shows);
+    value === undefined ? noFigure : valueWords(saidText(value, words), unit, shows);
   return <ChangeRow name={words.names[figure.of]} at={at} was={said(before)} is={said(after)} />;
 }
 

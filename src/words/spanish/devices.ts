@@ -1,4 +1,4 @@
-import type { ProtectionCondition } from "../../core/circuit/protection/types.js";
+import type { ConditionResult, ProtectionCondition } from "../../core/circuit/protection/types.js";
 import type { DeviceAt } from "../../core/findings/devices.js";
 import type { Protection } from "../../core/plan/model/common.js";
 
@@ -17,7 +17,7 @@ export const deviceKinds: Readonly<Record<string, string>> = {
 } satisfies Record<DeviceAt["kind"], string>;
 
 /** What a device must do, each condition in a few words. */
-export const conditionWords: Readonly<Record<string, string>> = {
+export const conditionWords: Readonly<Record<ProtectionCondition, string>> = {
   "carries-load": "lleva la carga",
   "rides-start": "aguanta el arranque",
   "protects-weakest": "protege el conductor más débil",
@@ -27,4 +27,10 @@ export const conditionWords: Readonly<Record<string, string>> = {
   interrupts: "puede cortar lo que da la batería",
   "near-source": "bastante cerca de la fuente",
   "before-main": "abre antes que el fusible general",
-} satisfies Record<ProtectionCondition, string>;
+};
+
+export const stateWords: Readonly<Record<ConditionResult["state"], string>> = {
+  holds: "se cumple",
+  fails: "no se cumple",
+  unchecked: "sin comprobar",
+};

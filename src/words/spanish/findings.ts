@@ -2,6 +2,8 @@ import type { RuleId } from "../../core/findings/rules.js";
 import type { FindingWords } from "../finding-words.js";
 import type { RuleWords } from "../rule-words.js";
 import { spanish } from "../steps/spanish.js";
+import { workingInSpanish } from "./finding-working.js";
+import { pathInSpanish } from "./path.js";
 import { batteryRules, chargingRules } from "./rules-batteries.js";
 import { boxRules } from "./rules-boxes.js";
 import { conductorRules } from "./rules-conductors.js";
@@ -56,5 +58,7 @@ export const findingsInSpanish: FindingWords = {
     }
   },
   joining: spanish.joining,
+  path: pathInSpanish,
+  working: workingInSpanish,
   units: { years: "años", days: "días" },
 };

@@ -1,6 +1,6 @@
 import type { JointKind } from "../../core/plan/model/common.js";
 
-const kinds: Readonly<Record<JointKind, string>> = {
+export const jointKinds: Readonly<Record<JointKind, string>> = {
   "crimped butt": "empalme a tope engastado",
   "sealed butt": "empalme a tope estanco",
   "solder sleeve": "manguito con soldadura",
@@ -15,7 +15,7 @@ const kinds: Readonly<Record<JointKind, string>> = {
   "twist-on cap": "capuchón de giro",
   "twisted and taped": "empalme retorcido y encintado",
 };
-const byKind: ReadonlyMap<string, string> = new Map(Object.entries(kinds));
+const byKind: ReadonlyMap<string, string> = new Map(Object.entries(jointKinds));
 
 /** A kind of joint in Spanish, without its article: all of them take `un`. What is no kind comes back as it is. */
 export const jointInSpanish = (kind: string): string => byKind.get(kind) ?? kind;

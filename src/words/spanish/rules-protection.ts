@@ -9,7 +9,7 @@ import { placeIn } from "./trade.js";
 const device = (say: Say) =>
   `${protectionKinds[say.term("device")] ?? say.term("device")} de ${say.term("rating")} de ${say.at}`;
 const behind = (say: Say) => (say.term("binds") === noFigure ? "" : ` (${say.term("binds")})`);
-const condition = (name: string) => conditionWords[name] ?? name;
+const condition = (name: string) => Object.entries(conditionWords).find(([key]) => key === name)?.[1] ?? name;
 
 const unknown = (say: Say) =>
   say.term("binds") === noFigure ? "" : `: no se conoce la sección o el aislamiento de ${say.term("binds")}`;

@@ -16,7 +16,7 @@ export const freeboardLow = rule({
     const lengthM = plan.source.craft.lengthM ?? hull?.form?.form?.toM;
     if (rest === undefined || lengthM === undefined || hull?.form?.open !== true) return [];
     const about = { rule: "freeboard-low", at: "plan", figure: rest.freeboardM, unit: "m" } as const;
-    const working = [{ symbol: "station", value: rest.freeboardAtXM, unit: "m" }];
+    const working = [{ symbol: "station", value: rest.freeboardAtXM, unit: "m" } as const];
     const narrow = beamM(hull) < limits.narrow.beamM;
     if (narrow && rest.freeboardM > 0)
       return [

@@ -15,7 +15,7 @@ export const markUnreachable = rule({
     const found = problemsOf(facts.hull, ["no reference point"]).map((problem) => {
       const working = why
         .filter(({ at }) => at === problem.at)
-        .map((one) => ({ symbol: `from ${one.with?.join(", ") ?? ""}`, value: one.problem }));
+        .map((one) => ({ symbol: "from" as const, at: one.with?.join(", ") ?? "", value: one.problem }));
       return {
         ...hullFinding("mark-unreachable", "mend", problem),
         ...(working.length > 0 ? { working } : {}),

@@ -24,7 +24,7 @@ export const outingCutOff = rule({
             working: [
               { symbol: "used", value: usedAh, unit: "Ah" },
               { symbol: "usable", value: usableAh, unit: "Ah" },
-              { symbol: "stops at", value: batteries.get(battery)?.cutOffV ?? "unknown", unit: "V" },
+              { symbol: "stops at", value: batteries.get(battery)?.cutOffV ?? "not known", unit: "V" },
             ],
           },
         ];

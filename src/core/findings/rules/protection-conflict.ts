@@ -24,7 +24,9 @@ export const protectionConflict = rule({
           working: [
             { symbol: "I load", value: device.loadA, unit: "A" },
             { symbol: "I start", value: device.startA, unit: "A" },
-            ...(weakest ? [{ symbol: "weakest conductor allows", value: weakest.allowedA, unit: "A" }] : []),
+            ...(weakest
+              ? [{ symbol: "weakest conductor allows", value: weakest.allowedA, unit: "A" } as const]
+              : []),
           ],
         },
       ];

@@ -17,7 +17,7 @@ export const terminalsPerStud = rule({
       const working = [
         { symbol: "terminals", value: terminals },
         { symbol: "studs", value: studs },
-      ];
+      ] as const;
       return [{ rule: "terminals-per-stud", level: "mend", at, figure, limit, working }];
     }),
 });

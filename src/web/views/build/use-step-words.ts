@@ -1,15 +1,11 @@
 import { english } from "../../../words/steps/english.js";
-import { spanish } from "../../../words/steps/spanish.js";
 import type { StepWords } from "../../../words/steps/step-words.js";
-import { usePreferences } from "../../app/context.js";
+import { inLanguage } from "../../parts/in-language.js";
 
-const languages: Readonly<Record<ReturnType<typeof usePreferences>[0]["language"], StepWords>> = {
-  en: english,
-  es: spanish,
-};
+const useToldSteps = inLanguage<StepWords>(
+  english,
+  async () => (await import("../../../words/steps/spanish.js")).spanish,
+);
 
 /** What is said of the steps, in the person's language. */
-export function useStepWords(): StepWords {
-  const [{ language }] = usePreferences();
-  return languages[language];
-}
+export const useStepWords = (): StepWords => useToldSteps().words;

@@ -2,6 +2,7 @@ import { useId, useRef, useState } from "react";
 import type { Figures } from "../../../core/figures-types.js";
 import { useFigures, usePlan, useWords } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
+import { cornerName } from "../../parts/corner-name.js";
 import { Icon } from "../../parts/icon.js";
 import { ViewLink } from "../../parts/view-link.js";
 import { MapTable } from "./map-table.js";
@@ -118,16 +119,15 @@ function Circuits({ figures }: { figures: Figures }) {
 }
 
 function CornerChoice(props: { figures: Figures; chosen: string; onChoose: (name: string) => void }) {
-  const words = useWords().circuits;
+  const words = useWords();
   const id = useId();
-  const said = (name: string) => (Object.hasOwn(words.corners, name) ? words.corners[name] : name);
   return (
     <div className="map-corner">
-      <label htmlFor={id}>{words.corner}</label>
+      <label htmlFor={id}>{words.circuits.corner}</label>
       <select id={id} value={props.chosen} onChange={(event) => props.onChoose(event.target.value)}>
         {props.figures.corners.map(({ name }) => (
           <option key={name} value={name}>
-            {said(name)}
+            {cornerName(name, words)}
           </option>
         ))}
       </select>

@@ -2,13 +2,14 @@ import type { Cause } from "../../../core/findings/causes.js";
 import type { Finding } from "../../../core/findings/finding.js";
 import { ruleOf } from "../../../core/findings/rules.js";
 import { workingLines } from "../../../words/findings.js";
+import { pathWords } from "../../../words/path-words.js";
 import { ruleText } from "../../../words/rules.js";
-import { quantity } from "../../../words/say.js";
-import { sourceWords } from "../../../words/source-words.js";
+import { quantityIn } from "../../../words/say.js";
 import { usePlan, useShows, useWords } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
 import { FindingSentence } from "../../parts/finding-sentence.js";
 import { LevelMark } from "../../parts/level-mark.js";
+import { SourceList } from "../../parts/source-list.js";
 import { useFindingWords } from "../../parts/use-finding-words.js";
 import { Remedies } from "./remedies.js";
 
@@ -60,16 +61,17 @@ function OneFinding({ finding }: { finding: Finding }) {
 function Figures({ finding: { figure, limit, unit } }: { finding: Finding }) {
   const words = useWords().findings;
   const shows = useShows();
+  const { words: said } = useFindingWords();
   if (figure === undefined && limit === undefined) return null;
   return (
     <dl className="given">
       <div>
         <dt>{words.figure}</dt>
-        <dd>{quantity(figure, unit, shows)}</dd>
+        <dd>{quantityIn(figure, unit, shows, said)}</dd>
       </div>
       <div>
         <dt>{words.limit}</dt>
-        <dd>{quantity(limit, unit, shows)}</dd>
+        <dd>{quantityIn(limit, unit, shows, said)}</dd>
       </div>
     </dl>
   );
@@ -78,12 +80,13 @@ function Figures({ finding: { figure, limit, unit } }: { finding: Finding }) {
 function Working({ finding }: { finding: Finding }) {
   const words = useWords().findings;
   const shows = useShows();
-  const lines = workingLines(finding, shows);
+  const { language, words: said } = useFindingWords();
+  const lines = workingLines(finding, shows, said);
   if (lines.length === 0) return null;
   return (
     <section>
       <h3>{words.working}</h3>
-      <ul className="working-lines" lang="en">
+      <ul className="working-lines" lang={language}>
         {lines.map((line) => (
           <li key={line}>{line}</li>
         ))}
@@ -99,11 +102,7 @@ function Sources({ rule }: { rule: string }) {
   return (
     <section>
       <h3>{words.source}</h3>
-      <ul className="sources" lang="en">
-        {sources.map((source) => (
-          <li key={`${source.title} ${source.place}`}>{sourceWords(source)}</li>
-        ))}
-      </ul>
+      <SourceList of={sources} />
       <p className="hint">
         {words.rule}: {rule}
       </p>
@@ -112,7 +111,8 @@ function Sources({ rule }: { rule: string }) {
 }
 
 function Things({ names }: { names: readonly string[] }) {
-  const words = useWords().findings;
+  const { findings: words, working } = useWords();
+  const { path } = working;
   const [, select] = useSelection();
   const things = [...new Set(names)].filter((name) => name !== "plan");
   if (things.length === 0) return null;
@@ -120,8 +120,13 @@ function Things({ names }: { names: readonly string[] }) {
     <p className="row">
       <span className="hint">{words.about}:</span>
       {things.map((name) => (
-        <button key={name} type="button" aria-label={words.select(name)} onClick={() => select(name)}>
-          <bdi>{name}</bdi>
+        <button
+          key={name}
+          type="button"
+          aria-label={words.select(pathWords(name, path))}
+          onClick={() => select(name)}
+        >
+          <bdi>{pathWords(name, path)}</bdi>
         </button>
       ))}
     </p>

@@ -5,6 +5,7 @@ import { type ShortScope, shortScopes } from "../../../packet/short-scopes.js";
 import { usePlan, usePreferences, useShows, useWords } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
 import { ownersMinutes } from "../../garage/use-foreman.js";
+import { cornerName } from "../../parts/corner-name.js";
 import { Icon } from "../../parts/icon.js";
 import { download, fileNameOf } from "../../state/files.js";
 import { type Making, usePress } from "./use-press.js";
@@ -168,8 +169,6 @@ function Circuit({ corners, make, making }: { corners: readonly string[]; make: 
   const [corner, setCorner] = useState("worst drop");
   const chosen = corners.includes(corner) ? corner : corners[0];
   if (chosen === undefined) return null;
-  const said = (name: string) =>
-    Object.hasOwn(words.circuits.corners, name) ? words.circuits.corners[name] : name;
   return (
     <section>
       <h3>{words.print.circuit}</h3>
@@ -181,7 +180,7 @@ function Circuit({ corners, make, making }: { corners: readonly string[]; make: 
         <select id={id} value={chosen} onChange={(event) => setCorner(event.target.value)}>
           {corners.map((name) => (
             <option key={name} value={name}>
-              {said(name)}
+              {cornerName(name, words)}
             </option>
           ))}
         </select>

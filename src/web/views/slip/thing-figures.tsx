@@ -1,8 +1,11 @@
 import type { FigureRef } from "../../../core/working/figure-ref.js";
 import { figuresOfThing } from "../../../core/working/figures-of-thing.js";
+import { pathWords } from "../../../words/path-words.js";
+import type { ScreenWords } from "../../../words/screen/en.js";
 import { useFigures, useShows, useWords } from "../../app/context.js";
+import { cornerName } from "../../parts/corner-name.js";
 import { Figure } from "../../parts/figure.js";
-import { valueWords } from "../../parts/given-words.js";
+import { saidText, valueWords } from "../../parts/given-words.js";
 
 /** The figures of one thing, each leading to its working. */
 export function ThingFigures({ name, kind }: { name: string; kind: string }) {
@@ -20,11 +23,11 @@ export function ThingFigures({ name, kind }: { name: string; kind: string }) {
           <div key={keyOf(figure)}>
             <dt>
               {words.working.names[figure.of]}
-              <span className="hint"> {whereOf(figure)}</span>
+              <span className="hint"> {whereOf(figure, words)}</span>
             </dt>
             <dd>
               <Figure of={figure} label={words.working.names[figure.of]}>
-                {valueWords(value, unit, shows)}
+                {valueWords(saidText(value, words.working), unit, shows)}
               </Figure>
             </dd>
           </div>
@@ -36,9 +39,10 @@ export function ThingFigures({ name, kind }: { name: string; kind: string }) {
 
 const keyOf = (figure: FigureRef) => JSON.stringify(figure);
 
-function whereOf(figure: FigureRef): string {
-  if ("corner" in figure) return figure.corner;
+function whereOf(figure: FigureRef, words: ScreenWords): string {
+  const { path } = words.working;
+  if ("corner" in figure) return cornerName(figure.corner, words);
   if ("outing" in figure) return figure.outing;
-  if ("device" in figure) return figure.device;
-  return "choice" in figure ? figure.choice : "";
+  if ("device" in figure) return pathWords(figure.device, path);
+  return "choice" in figure ? pathWords(figure.choice, path) : "";
 }

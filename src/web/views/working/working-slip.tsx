@@ -1,31 +1,35 @@
 import type { FigureRef } from "../../../core/working/figure-ref.js";
-import type { Working } from "../../../core/working/working.js";
+import type { Given, Term, Working } from "../../../core/working/working.js";
 import { workingOf } from "../../../core/working/working-of.js";
-import { sourceWords } from "../../../words/source-words.js";
+import { pathWords } from "../../../words/path-words.js";
+import type { ScreenWords } from "../../../words/screen/en.js";
 import { useFigures, useShows, useWords } from "../../app/context.js";
 import { useSlip } from "../../app/slip-state.js";
 import { Assumptions } from "../../parts/assumptions.js";
-import { valueWords } from "../../parts/given-words.js";
+import { cornerName } from "../../parts/corner-name.js";
+import { saidText, valueWords } from "../../parts/given-words.js";
 import { Icon } from "../../parts/icon.js";
 import { Slip } from "../../parts/slip.js";
+import { SourceList } from "../../parts/source-list.js";
 import { WorkingTable } from "./working-table.js";
 
 /** How a figure came about: formula, numbers put in, table row, sources, assumptions. */
 export default function WorkingSlip({ figure, close }: { figure: FigureRef; close: () => void }) {
-  const words = useWords().working;
+  const all = useWords();
+  const words = all.working;
   const figures = useFigures();
   const shows = useShows();
   const { before, back } = useSlip();
   const working = figures && workingOf(figures, figure);
   const where = [
-    "corner" in figure ? words.corner(figure.corner) : undefined,
+    "corner" in figure ? words.corner(cornerName(figure.corner, all)) : undefined,
     "outing" in figure ? words.outing(figure.outing) : undefined,
   ].filter((part) => part !== undefined);
   return (
     // a slip of its own for each figure, so that the focus comes to it
     <Slip
       key={JSON.stringify(figure)}
-      title={working?.at ?? words.names[figure.of]}
+      title={working === undefined ? words.names[figure.of] : pathWords(working.at, words.path)}
       kind={words.names[figure.of]}
       close={close}
     >
@@ -39,7 +43,7 @@ export default function WorkingSlip({ figure, close }: { figure: FigureRef; clos
       ) : (
         <div className="working">
           <p className="working-value">
-            <output>{valueWords(working.value, working.unit, shows)}</output>
+            <output>{valueWords(saidText(working.value, words), working.unit, shows)}</output>
             {where.length > 0 && <span className="hint"> {where.join(", ")}</span>}
           </p>
           <p>{words.says[working.says]}</p>
@@ -73,17 +77,17 @@ function Body({ working }: { working: Working }) {
                   {at !== undefined && (
                     <span className="hint">
                       {" "}
-                      <bdi>{at}</bdi>
+                      <bdi>{saidAt(term, at, words)}</bdi>
                     </span>
                   )}
                 </dt>
                 <dd>
                   {figure ? (
                     <button type="button" className="figure" onClick={() => showWorking(figure)}>
-                      {valueWords(value, unit, shows)}
+                      {valueWords(saidValue(term, value, words), unit, shows)}
                     </button>
                   ) : (
-                    <bdi>{valueWords(value, unit, shows)}</bdi>
+                    <bdi>{valueWords(saidValue(term, value, words), unit, shows)}</bdi>
                   )}
                 </dd>
               </div>
@@ -94,7 +98,7 @@ function Body({ working }: { working: Working }) {
       {working.table && working.table.rows.length > 0 && (
         <section>
           <h3>{words.added}</h3>
-          <WorkingTable table={working.table} />
+          <WorkingTable table={working.table} says={working.says} />
         </section>
       )}
       <section>
@@ -102,14 +106,29 @@ function Body({ working }: { working: Working }) {
         {working.sources.length === 0 ? (
           <p className="hint">{words.ownWorking}</p>
         ) : (
-          <ul className="sources" lang="en">
-            {[...new Set(working.sources.map(sourceWords))].map((source) => (
-              <li key={source}>{source}</li>
-            ))}
-          </ul>
+          <SourceList of={working.sources} />
         )}
       </section>
       <Assumptions of={working.assumptions} title={words.assumed} />
     </>
   );
+}
+
+/** Terms whose text is one of ours; that of the others is the owner's. */
+const ownTexts: ReadonlySet<Term> = new Set(["behaviour", "condition", "state", "reason", "aim", "proof"]);
+
+const saidValue = (term: Term, value: Given["value"], words: ScreenWords["working"]): Given["value"] =>
+  typeof value === "number"
+    ? value
+    : ownTexts.has(term)
+      ? saidText(value, words)
+      : pathWords(value, words.path);
+
+/** What a factor allows for, and what the next smaller rating fails at; else a thing by its name. */
+function saidAt(term: Term, at: string, words: ScreenWords["working"]): string {
+  if (term !== "factor" && term !== "next smaller") return pathWords(at, words.path);
+  return at
+    .split(", ")
+    .map((one) => saidText(one, words))
+    .join(", ");
 }

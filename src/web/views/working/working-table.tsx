@@ -1,13 +1,17 @@
-import type { WorkingTable as Table } from "../../../core/working/working.js";
+import type { Saying, WorkingTable as Table } from "../../../core/working/working.js";
+import { pathWords } from "../../../words/path-words.js";
 import { useShows, useWords } from "../../app/context.js";
 import { useSlip } from "../../app/slip-state.js";
-import { valueWords } from "../../parts/given-words.js";
+import { saidText, valueWords } from "../../parts/given-words.js";
 
 /** Rows that make up a figure, each leading to its own working where it has one. */
-export function WorkingTable({ table }: { table: Table }) {
+export function WorkingTable({ table, says }: { table: Table; says: Saying }) {
   const words = useWords().working;
   const shows = useShows();
   const { showWorking } = useSlip();
+  // conditions of a device and parts of a branch are called by words of ours, all else by names of the plan
+  const ours = says === "rating" || says === "branch drop";
+  const nameOf = (name: string) => (ours ? saidText(name, words) : pathWords(name, words.path));
   return (
     <div className="wide">
       <table>
@@ -28,15 +32,21 @@ export function WorkingTable({ table }: { table: Table }) {
               <th scope="row">
                 {figure ? (
                   <button type="button" className="figure" onClick={() => showWorking(figure)}>
-                    <bdi>{name}</bdi>
+                    <bdi>{nameOf(name)}</bdi>
                   </button>
                 ) : (
-                  <bdi>{name}</bdi>
+                  <bdi>{nameOf(name)}</bdi>
                 )}
               </th>
               {table.columns.map(({ term, unit }, column) => (
                 <td className="number" key={term}>
-                  {cells[column] === undefined ? "" : valueWords(cells[column], unit, shows)}
+                  {cells[column] === undefined
+                    ? ""
+                    : valueWords(
+                        term === "state" ? saidText(cells[column], words) : cells[column],
+                        unit,
+                        shows,
+                      )}
                 </td>
               ))}
             </tr>

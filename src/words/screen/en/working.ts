@@ -1,4 +1,6 @@
 import type { Saying, Term } from "../../../core/working/working.js";
+import { pathInEnglish } from "../../path-words.js";
+import { givenTexts } from "./given-texts.js";
 
 const says: Readonly<Record<Saying, string>> = {
   "gear drop":
@@ -109,6 +111,8 @@ export const working = {
     "charging time": "Time to charge",
     "sizes total": "All conductors",
   },
+  texts: givenTexts,
+  path: pathInEnglish,
   corner: (name: string) => `in the corner “${name}”`,
   outing: (name: string) => `on the outing “${name}”`,
   formula: "Formula",

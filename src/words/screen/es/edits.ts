@@ -1,5 +1,7 @@
 import type { Edit } from "../../../core/plan/edits/edit.js";
 import { recordOf } from "../../edits.js";
+import { jointInSpanish } from "../../spanish/joint-kinds.js";
+import { colourIn } from "../../spanish/trade.js";
 import type { ScreenWords } from "../en.js";
 
 function sentence(edit: Edit): string {
@@ -18,11 +20,11 @@ function sentence(edit: Edit): string {
         ? `Dar a ${edit.at} un retorno propio para cada salida.`
         : `Dar a ${edit.at} un solo retorno compartido.`;
     case "set run joint":
-      return `Usar ${edit.to} en ${ends[edit.end]} de ${edit.at}.`;
+      return `Usar ${jointInSpanish(edit.to)} en ${ends[edit.end]} de ${edit.at}.`;
     case "set gear joint":
-      return `Unir ${edit.at} con ${edit.to}.`;
+      return `Unir ${edit.at} con ${jointInSpanish(edit.to)}.`;
     case "set run colours":
-      return `Usar en ${edit.at} ${edit.out} para la ida y ${edit.return} para el retorno.`;
+      return `Usar en ${edit.at} ${colourIn(edit.out)} para la ida y ${colourIn(edit.return)} para el retorno.`;
     case "set way always live":
       return edit.to
         ? `Tomar ${edit.at} antes del interruptor general.`

@@ -1,4 +1,6 @@
+import { pathInSpanish } from "../../spanish/path.js";
 import type { ScreenWords } from "../en.js";
+import { givenTexts } from "./given-texts.js";
 
 export const working: ScreenWords["working"] = {
   says: {
@@ -104,6 +106,8 @@ export const working: ScreenWords["working"] = {
     "charging time": "Tiempo de carga",
     "sizes total": "Todos los conductores",
   },
+  texts: givenTexts,
+  path: pathInSpanish,
   corner: (name) => `en el caso «${name}»`,
   outing: (name) => `en la salida «${name}»`,
   formula: "Fórmula",
