@@ -30,7 +30,11 @@ test("a new person answers a few questions and has a boat, gear and circuits, ev
   const { page } = await visit(rig, withOffline);
   await page.getByRole("link", { name: /^New plan/ }).click();
   await answer(page, "What is it called?", "Sandpiper");
+  await page.getByLabel("Feet and inches").check();
+  await page.getByLabel("Sit-on-top kayak").check();
   await answer(page, "How long is it?", "13 ft 6 in");
+  await answer(page, "How wide, at the widest?", "30 in");
+  await answer(page, "How deep inside, amidships?", "14 in");
   await answer(page, "Capacity printed on it", "35 Ah");
   await page.getByLabel("Take sounder").check();
   const lamps = page.locator(".gear-row").filter({ hasText: "coaming lamp" });
@@ -42,7 +46,15 @@ test("a new person answers a few questions and has a boat, gear and circuits, ev
   const hours = page.locator(".ledger .figure").first();
   expect(await hours.textContent()).toMatch(/\d\s(h|min)/);
   const text = await planText(page);
-  for (const part of ["length: 13 ft 6 in", "count: 6", "draws: 0.8 W", "capacity: 35 Ah", "sounder"])
+  for (const part of [
+    "length: 13 ft 6 in",
+    "count: 6",
+    "draws: 0.8 W",
+    "capacity: 35 Ah",
+    "sounder",
+    "start from: sit-on-top kayak",
+    "rules: us",
+  ])
     expect(text).toContain(part);
 
   await goToView(page, "circuits", "coaming lamp");
@@ -63,7 +75,17 @@ test("answers that make no sense are told of where they stand, and no plan is ma
   await page.getByRole("link", { name: /^New plan/ }).tap();
   await answer(page, "How long is it?", "15 fathoms");
   await page.locator(".field .problem").waitFor();
+  // a plan is not made past a value that was refused
+  await page.getByRole("button", { name: "Make the plan" }).tap();
+  await page.getByText("A value above is not taken over yet").waitFor();
+  expect(await page.getByLabel("How long is it?").evaluate((field) => field === document.activeElement)).toBe(
+    true,
+  );
   await page.keyboard.press("Escape");
+  // a bare number is asked about in the units one measures in
+  await answer(page, "How wide, at the widest?", "1.6");
+  await page.getByRole("button", { name: "Take 1.6 m", exact: true }).tap();
+  expect(await page.getByLabel("How wide, at the widest?").inputValue()).toBe("1.6 m");
   await page.getByRole("button", { name: "Another piece of gear" }).tap();
   await page.getByRole("button", { name: "Make the plan" }).tap();
   await page.getByText("A piece of gear needs a name.").waitFor();

@@ -9,6 +9,7 @@ import { type PreferenceStore, type Preferences, showsFor } from "../state/prefe
 const Words = createContext<ScreenWords>(en);
 const Preference = createContext<PreferenceStore | undefined>(undefined);
 const Plan = createContext<PlanStore | undefined>(undefined);
+const Measured = createContext<Shows["lengths"]>("millimetres");
 
 export function WordsProvider({ words, children }: { words: ScreenWords; children: ReactNode }) {
   return <Words value={words}>{children}</Words>;
@@ -20,6 +21,15 @@ export function PreferencesProvider({ store, children }: { store: PreferenceStor
 
 export function PlanProvider({ store, children }: { store: PlanStore; children: ReactNode }) {
   return <Plan value={store}>{children}</Plan>;
+}
+
+/** In what lengths the person measures whatever is asked inside. */
+export function MeasuredIn({ lengths, children }: { lengths: Shows["lengths"]; children: ReactNode }) {
+  return <Measured value={lengths}>{children}</Measured>;
+}
+
+export function useMeasured(): Shows["lengths"] {
+  return useContext(Measured);
 }
 
 /** Every string on screen, in the person's language. */

@@ -1,5 +1,5 @@
 import { lazy, Suspense } from "react";
-import { usePlan, useWords } from "./context.js";
+import { MeasuredIn, usePlan, useShows, useWords } from "./context.js";
 import { FaultGuard } from "./fault-guard.js";
 import { Header } from "./header.js";
 import { LedgerLine } from "./ledger-line.js";
@@ -18,35 +18,38 @@ export function Shell() {
   const words = useWords();
   const place = usePlace();
   const sound = usePlan(({ reading }) => reading.ok);
+  const { lengths } = useShows();
   if (place.at !== "plan") return null;
   const { view } = place;
   const View = viewOf(view);
   return (
-    <SlipProvider>
-      <button type="button" className="skip" onClick={() => document.getElementById("work")?.focus()}>
-        {words.shell.skip}
-      </button>
-      <Header view={view} />
-      <LedgerLine />
-      <Stages view={view} />
-      <div className="desk">
-        <main id="work" tabIndex={-1} aria-label={words.views.names[view]} data-view={view}>
-          <Notices />
-          {!sound && (
-            <Suspense fallback={null}>
-              <ReadProblems />
-            </Suspense>
-          )}
-          <FaultGuard key={view} again={() => forgetView(view)}>
-            <Suspense fallback={<p className="loading">{words.shell.loading}</p>}>
-              <View />
-            </Suspense>
-          </FaultGuard>
-        </main>
-        <SlipArea />
-      </div>
-      <WalkStart />
-      <footer className="foot">{words.shell.planningAid}</footer>
-    </SlipProvider>
+    <MeasuredIn lengths={lengths}>
+      <SlipProvider>
+        <button type="button" className="skip" onClick={() => document.getElementById("work")?.focus()}>
+          {words.shell.skip}
+        </button>
+        <Header view={view} />
+        <LedgerLine />
+        <Stages view={view} />
+        <div className="desk">
+          <main id="work" tabIndex={-1} aria-label={words.views.names[view]} data-view={view}>
+            <Notices />
+            {!sound && (
+              <Suspense fallback={null}>
+                <ReadProblems />
+              </Suspense>
+            )}
+            <FaultGuard key={view} again={() => forgetView(view)}>
+              <Suspense fallback={<p className="loading">{words.shell.loading}</p>}>
+                <View />
+              </Suspense>
+            </FaultGuard>
+          </main>
+          <SlipArea />
+        </div>
+        <WalkStart />
+        <footer className="foot">{words.shell.planningAid}</footer>
+      </SlipProvider>
+    </MeasuredIn>
   );
 }

@@ -1,10 +1,10 @@
 import { useId, useState } from "react";
 import { useWords } from "../app/context.js";
 
-/** Why a text can't be taken, and what was perhaps meant. */
+/** Why a text can't be taken, and what was perhaps meant, each a button. */
 export interface FieldProblem {
   readonly sentence: string;
-  readonly nearest?: string;
+  readonly meant?: readonly string[];
 }
 
 export interface WrittenFieldProps {
@@ -44,7 +44,6 @@ export function WrittenField(
     if (refused === undefined) leave();
     else setProblem({ sentence: refused });
   };
-  const { nearest } = problem ?? {};
   return (
     <div className="field">
       <label htmlFor={id} className={labelHidden ? "away" : undefined} title={hint}>
@@ -72,16 +71,16 @@ export function WrittenField(
       {problem && (
         <p className="problem" id={`${id}-problem`} role="alert">
           {problem.sentence}{" "}
-          {nearest !== undefined && (
+          {problem.meant?.map((text) => (
             <button
+              key={text}
               type="button"
-              className="quiet"
               onMouseDown={(event) => event.preventDefault()}
-              onClick={() => take(nearest)}
+              onClick={() => take(text)}
             >
-              {words.take(nearest)}
+              {words.take(text)}
             </button>
-          )}
+          ))}
         </p>
       )}
     </div>

@@ -53,6 +53,35 @@ test("a new plan is sound, says what was answered, and leaves the rest open", ()
   expect(made.text.split("\n").every((line) => line.length <= 130)).toBe(true);
 });
 
+test("a motor is fed past the panel: from a battery of its own, or before the main fuse of the shared one", () => {
+  const motor = { name: "motor", role: "propulsion", draws: "30 A at 24 V", cable: "8 ft" } as const;
+  const own = { chemistry: "lifepo4", capacity: "60 Ah", voltage: "24 V" } as const;
+  const drawn = { beam: "5 ft", form: { shape: "flat-bottomed skiff", depth: "20 in" } } as const;
+  const read = (straightFrom: "the battery" | typeof own) => {
+    const made = readPlan(newPlanText({ ...answers, ...drawn, gear: [{ ...motor, straightFrom }] }).text);
+    if (!made.ok) throw new Error(JSON.stringify(made.problems));
+    return made.plan;
+  };
+  const apart = read(own);
+  expect(apart.batteries.map(({ name, nominalV, main }) => [name, nominalV, main === "none"])).toEqual([
+    ["battery", 12, false],
+    ["motor battery", 24, true],
+  ]);
+  expect(apart.runs.at(-1)).toMatchObject({ name: "motor cable", protection: { device: "cartridge fuse" } });
+  expect(newPlanText({ ...answers, gear: [{ ...motor, straightFrom: own }] }).text).toContain(
+    "from: motor battery, to: motor",
+  );
+  expect(apart.panels[0]?.ways.map(({ name }) => name)).toEqual(["spare"]);
+  expect(apart.craft.form).toMatchObject({
+    kind: "starting form",
+    shape: "flat-bottomed skiff",
+    depthM: 0.508,
+  });
+  const shared = read("the battery");
+  expect(shared.batteries).toHaveLength(1);
+  expect(shared.runs.at(-1)).toMatchObject({ name: "motor cable", beforeMain: true });
+});
+
 test("one goes on from it with edits", () => {
   const { text } = newPlanText(answers);
   expect(applyEdit(text, { edit: "set field", at: "battery", field: "short circuit", to: "900 A" }).ok).toBe(

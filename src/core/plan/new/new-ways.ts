@@ -8,7 +8,8 @@ export interface NewWay {
 }
 
 /** Ways for a first panel: lamps together, navigation lights together, each bilge pump and all else on its own, and a spare. */
-export function newWays(gear: readonly NewGear[]): NewWay[] {
+export function newWays(items: readonly NewGear[]): NewWay[] {
+  const gear = items.filter(({ straightFrom }) => straightFrom === undefined);
   const of = (role: NewGear["role"]) => gear.filter((item) => item.role === role);
   const alone = gear.filter((item) => item.role !== "lighting" && item.role !== "navigation light");
   const together = [

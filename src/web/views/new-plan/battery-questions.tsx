@@ -3,23 +3,46 @@ import { useWords } from "../../app/context.js";
 import { ChoiceRow } from "../../parts/choice-row.js";
 import { QuantityField } from "../../parts/quantity-field.js";
 import { type QuestionProps, taken } from "./boat-questions.js";
+import type { DraftBattery } from "./draft.js";
 
-/** Chemistry, capacity, voltage, and the cable to the panel. */
+/** The battery of the panel, and the cable between them. */
 export function BatteryQuestions({ draft, change }: QuestionProps) {
   const words = useWords().asking;
+  const { battery, batteryCable } = draft;
   return (
     <section className="questions">
       <h2>{words.battery}</h2>
+      <p className="hint">{words.batteryHint}</p>
+      <BatteryFields battery={battery} change={(part) => change({ battery: { ...battery, ...part } })} />
+      <QuantityField
+        label={words.batteryCable}
+        kind="length"
+        value={batteryCable}
+        onTake={taken((text) => change({ batteryCable: text }))}
+      />
+    </section>
+  );
+}
+
+/** Chemistry, capacity, voltage of any battery. */
+export function BatteryFields(props: {
+  battery: DraftBattery;
+  change: (part: Partial<DraftBattery>) => void;
+}) {
+  const words = useWords().asking;
+  const { battery, change } = props;
+  return (
+    <>
       <ChoiceRow
         label={words.chemistry}
         options={chemistries.map((chemistry) => [chemistry, words.chemistries[chemistry]])}
-        chosen={draft.chemistry}
+        chosen={battery.chemistry}
         onChoose={(chemistry) => change({ chemistry })}
       />
       <QuantityField
         label={words.capacity}
         kind="charge"
-        value={draft.capacity}
+        value={battery.capacity}
         onTake={taken((capacity) => change({ capacity }))}
       />
       <ChoiceRow
@@ -28,15 +51,9 @@ export function BatteryQuestions({ draft, change }: QuestionProps) {
           ["12 V", "12 V"],
           ["24 V", "24 V"],
         ]}
-        chosen={draft.voltage}
+        chosen={battery.voltage}
         onChoose={(voltage) => change({ voltage })}
       />
-      <QuantityField
-        label={words.batteryCable}
-        kind="length"
-        value={draft.batteryCable}
-        onTake={taken((batteryCable) => change({ batteryCable }))}
-      />
-    </section>
+    </>
   );
 }

@@ -1,8 +1,9 @@
 import { useWords } from "../../app/context.js";
 import { ChoiceRow } from "../../parts/choice-row.js";
 import { QuantityField } from "../../parts/quantity-field.js";
+import { ShapeChoice } from "../../parts/shape-choice.js";
 import { WrittenField } from "../../parts/written-field.js";
-import type { Draft } from "./draft.js";
+import { type Draft, measuredIn, rulesOf } from "./draft.js";
 
 export interface QuestionProps {
   readonly draft: Draft;
@@ -15,21 +16,23 @@ export const taken = (take: (text: string) => void) => (text: string) => {
   return undefined;
 };
 
-/** Name, kind, length, hull, petrol, rules. */
+/** How one measures, name, shape, size, hull, petrol, rules. */
 export function BoatQuestions({ draft, change }: QuestionProps) {
   const words = useWords().asking;
   const hulls = Object.entries(words.hulls) as [Exclude<Draft["hull"], "">, string][];
   return (
     <section className="questions">
       <h2>{words.boat}</h2>
-      <WrittenField label={words.name} value={draft.name} onTake={taken((name) => change({ name }))} />
-      <WrittenField label={words.kind} value={draft.kind} onTake={taken((kind) => change({ kind }))} />
-      <QuantityField
-        label={words.length}
-        kind="length"
-        value={draft.length}
-        onTake={taken((length) => change({ length }))}
+      <ChoiceRow
+        label={words.lengths}
+        options={[
+          ["inches", words.inches],
+          ["millimetres", words.millimetres],
+        ]}
+        chosen={draft.lengths}
+        onChoose={(lengths) => change(measuredIn(draft, lengths))}
       />
+      <WrittenField label={words.name} value={draft.name} onTake={taken((name) => change({ name }))} />
       <label className="field">
         <span>{words.hull}</span>
         <select
@@ -44,6 +47,24 @@ export function BoatQuestions({ draft, change }: QuestionProps) {
           ))}
         </select>
       </label>
+      <ShapeChoice label={words.shape} chosen={draft.shape} onChoose={(shape) => change({ shape })} />
+      <QuantityField
+        label={words.length}
+        kind="length"
+        value={draft.length}
+        onTake={taken((length) => change({ length }))}
+      />
+      {(["beam", "depth"] as const).map((measure) => (
+        <QuantityField
+          key={measure}
+          label={words[measure]}
+          kind="length"
+          value={draft[measure]}
+          assumed={words.notMeasured}
+          onTake={(text) => void change({ [measure]: text })}
+        />
+      ))}
+      <p className="hint">{words.measureHint}</p>
       <label className="tick">
         <input
           type="checkbox"
@@ -58,9 +79,10 @@ export function BoatQuestions({ draft, change }: QuestionProps) {
           ["us", words.us],
           ["iso", words.iso],
         ]}
-        chosen={draft.rules}
+        chosen={rulesOf(draft)}
         onChoose={(rules) => change({ rules })}
       />
+      <p className="hint">{words.rulesHint}</p>
     </section>
   );
 }

@@ -2,42 +2,26 @@ import { type GearRole, gearRoles } from "../../../core/plan/model/gear.js";
 import { useWords } from "../../app/context.js";
 import { QuantityField } from "../../parts/quantity-field.js";
 import { WrittenField } from "../../parts/written-field.js";
-import { taken } from "./boat-questions.js";
-import type { DraftGear } from "./draft.js";
-
-interface GearProps {
-  readonly gear: readonly DraftGear[];
-  readonly onChange: (gear: readonly DraftGear[]) => void;
-}
+import { BatteryFields } from "./battery-questions.js";
+import { type QuestionProps, taken } from "./boat-questions.js";
+import { blankGear, type DraftGear } from "./draft.js";
 
 /** What is on board: usual pieces to tick, and any other. */
-export function GearQuestions({ gear, onChange }: GearProps) {
+export function GearQuestions({ draft, change }: QuestionProps) {
   const words = useWords().asking;
-  const change = (id: number, part: Partial<DraftGear>) =>
-    onChange(gear.map((piece) => (piece.id === id ? { ...piece, ...part } : piece)));
-  const add = () => {
-    const cable = gear[0]?.cable ?? "2 m";
-    const fresh = {
-      id: gear.length,
-      taken: true,
-      name: "",
-      role: "lighting",
-      draws: "1 W",
-      count: "1",
-      cable,
-    } as const;
-    onChange([...gear, fresh]);
-  };
+  const { gear } = draft;
+  const changePiece = (id: number, part: Partial<DraftGear>) =>
+    change({ gear: gear.map((piece) => (piece.id === id ? { ...piece, ...part } : piece)) });
   return (
     <section className="questions gear-questions">
       <h2>{words.gear}</h2>
       <p className="hint">{words.gearLead}</p>
       <ul>
         {gear.map((piece) => (
-          <GearRow key={piece.id} piece={piece} change={(part) => change(piece.id, part)} />
+          <GearRow key={piece.id} piece={piece} change={(part) => changePiece(piece.id, part)} />
         ))}
       </ul>
-      <button type="button" onClick={add}>
+      <button type="button" onClick={() => change({ gear: [...gear, blankGear(draft)] })}>
         {words.add}
       </button>
     </section>
@@ -77,15 +61,45 @@ function GearRow({ piece, change }: { piece: DraftGear; change: (part: Partial<D
             check={(text) => (/^[1-9]\d{0,3}$/.test(text) ? undefined : { sentence: words.wholeNumber })}
             onTake={taken((count) => change({ count }))}
           />
+          {(piece.role === "propulsion" || piece.fed !== "panel") && (
+            <FedField fed={piece.fed} onChoose={(fed) => change({ fed })} />
+          )}
           <QuantityField
-            label={words.cable}
+            label={piece.fed === "panel" ? words.cable : words.straightCable}
             kind="length"
             value={piece.cable}
             onTake={taken((cable) => change({ cable }))}
           />
         </div>
       )}
+      {piece.taken && piece.fed === "own" && (
+        <div className="gear-battery">
+          <h3>{words.ownBattery(piece.name)}</h3>
+          <BatteryFields battery={piece.own} change={(part) => change({ own: { ...piece.own, ...part } })} />
+        </div>
+      )}
     </li>
+  );
+}
+
+const feeds = ["panel", "battery", "own"] as const satisfies readonly DraftGear["fed"][];
+
+function FedField({ fed, onChoose }: { fed: DraftGear["fed"]; onChoose: (fed: DraftGear["fed"]) => void }) {
+  const words = useWords().asking;
+  return (
+    <label className="field">
+      <span>{words.fed}</span>
+      <select
+        value={fed}
+        onChange={({ target }) => onChoose(feeds.find((each) => each === target.value) ?? fed)}
+      >
+        {feeds.map((each) => (
+          <option key={each} value={each}>
+            {words.feeds[each]}
+          </option>
+        ))}
+      </select>
+    </label>
   );
 }
 

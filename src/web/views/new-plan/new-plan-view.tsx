@@ -1,6 +1,6 @@
-import { useState } from "react";
+import { useRef, useState } from "react";
 import { newPlanText } from "../../../core/plan/new/new-plan.js";
-import { usePreferences, useWords } from "../../app/context.js";
+import { MeasuredIn, usePreferences, useWords } from "../../app/context.js";
 import { goTo } from "../../app/place.js";
 import { Mark } from "../../parts/mark.js";
 import { PlaceLink } from "../../parts/place-link.js";
@@ -16,12 +16,20 @@ import { GearQuestions } from "./gear-questions.js";
 export default function NewPlanView() {
   const words = useWords();
   const told = useProblemWords().words;
-  const [{ lengths, language }] = usePreferences();
-  const metric = lengths === "millimetres" || (lengths === "as plan" && language !== "en");
-  const [draft, setDraft] = useState<Draft>(() => firstDraft(words, metric ? "iso" : "us"));
+  const [{ lengths }] = usePreferences();
+  const usual = /^en$|-(US|LR|MM)\b/.test(navigator.language) ? "inches" : "millimetres";
+  const [draft, setDraft] = useState<Draft>(() => firstDraft(words, lengths === "as plan" ? usual : lengths));
   const [problems, setProblems] = useState<readonly string[]>([]);
   const change = (part: Partial<Draft>) => setDraft((now) => ({ ...now, ...part }));
+  const asked = useRef<HTMLElement>(null);
   const make = async () => {
+    // what was typed and can't be read is not passed over: one is brought back to it
+    const refused = asked.current?.querySelector<HTMLInputElement>('[aria-invalid="true"]');
+    if (refused) {
+      setProblems([words.asking.refused]);
+      refused.focus();
+      return;
+    }
     const faults = gearFaults(draft, words.asking);
     const made = await withReader(() => newPlanText(answersOf(draft)));
     if (!made.ok) faults.push(...made.problems.map(told.line));
@@ -36,12 +44,14 @@ export default function NewPlanView() {
           <Mark sizePx={38} /> {words.shell.name}
         </PlaceLink>
       </header>
-      <main className="asking">
+      <main className="asking" ref={asked}>
         <h1>{words.asking.title}</h1>
         <p className="lead">{words.asking.lead}</p>
-        <BoatQuestions draft={draft} change={change} />
-        <BatteryQuestions draft={draft} change={change} />
-        <GearQuestions gear={draft.gear} onChange={(gear) => change({ gear })} />
+        <MeasuredIn lengths={draft.lengths}>
+          <BoatQuestions draft={draft} change={change} />
+          <BatteryQuestions draft={draft} change={change} />
+          <GearQuestions draft={draft} change={change} />
+        </MeasuredIn>
         {problems.length > 0 && (
           <div className="read-problems" role="alert">
             <p>{words.asking.notSound}</p>

@@ -1,11 +1,23 @@
+import type { StartingKind } from "../../../core/reference/starting-forms.js";
+
+const shapes: Readonly<Record<StartingKind, string>> = {
+  "flat-bottomed skiff": "Flat-bottomed skiff",
+  "vee-bottomed utility": "Vee-bottomed utility",
+  "round tender": "Round-bottomed tender",
+  canoe: "Canoe",
+  "sit-on-top kayak": "Sit-on-top kayak",
+  "sit-inside kayak": "Sit-inside kayak",
+};
+
 /** The boat to scale: survey, gear and layout. */
 export const boat = {
+  shapes,
   drawing: (name: string) => `${name}, drawn to scale`,
   howTo:
     "Drag moves a thing. With the keyboard: Page Up and Page Down go from thing to thing, the arrow keys move it, with Shift by more, with Alt by less, Enter selects it, M marks it, plus and minus zoom, 0 shows everything, Escape lets go.",
   keys: "Keys and gestures",
   outline: "Outline, not her form",
-  outlineWhy: (shape: string) =>
+  outlineWhy: (shape: StartingKind) =>
     `The plan gives no form, so she is drawn by the usual lines of a ${shape}. It is for the eye: measure her before you rely on a distance.`,
   brokenWhy: "What was measured makes no form yet, so an outline stands in its place.",
   outlineAssumed: (measures: string) => `Assumed as well: ${measures}.`,

@@ -13,7 +13,7 @@ export const start = {
   exampleKinds: {
     tender: "Rowing tender, 3 m: four lamps and one battery",
     utility: "Aluminium utility boat, 4.6 m: lamps, sounder, pumps, sockets",
-    launch: "Open launch, 6 m: 24 V motor, two batteries, 40 pieces of gear",
+    launch: "Open launch, 7 m: 24 V motor, two batteries, 40 pieces of gear",
     "second-season":
       "The utility boat a year on: one project finished, the next in hand, and readings with a fault to find",
   },

@@ -1,13 +1,23 @@
 import type { ScreenWords } from "../en.js";
 
+const shapes: ScreenWords["boat"]["shapes"] = {
+  "flat-bottomed skiff": "Bote de fondo plano",
+  "vee-bottomed utility": "Lancha de fondo en V",
+  "round tender": "Auxiliar de pantoque redondo",
+  canoe: "Canoa",
+  "sit-on-top kayak": "Kayak autovaciable",
+  "sit-inside kayak": "Kayak cerrado",
+};
+
 export const boat: ScreenWords["boat"] = {
+  shapes,
   drawing: (name) => `${name}, dibujado a escala`,
   howTo:
     "Arrastrar mueve una cosa. Con el teclado: Re Pág y Av Pág pasan de una a otra, las flechas la mueven, con Mayús más, con Alt menos, Intro la elige, M la marca, más y menos acercan y alejan, 0 muestra todo, Escape la suelta.",
   keys: "Teclas y gestos",
   outline: "Contorno, no su forma",
   outlineWhy: (shape) =>
-    `El plan no da la forma, así que se dibuja con las líneas usuales: ${shapes[shape] ?? shape}. Es solo para la vista: mida el barco antes de fiarse de una distancia.`,
+    `El plan no da la forma, así que se dibuja con las líneas usuales: ${shapes[shape].toLowerCase()}. Es solo para la vista: mida el barco antes de fiarse de una distancia.`,
   brokenWhy: "Lo medido aún no da una forma, así que en su lugar hay un contorno.",
   outlineAssumed: (measures) => `También supuesto: ${measures}.`,
   measures: { length: "eslora", beam: "manga", depth: "puntal" },
@@ -132,13 +142,4 @@ export const boat: ScreenWords["boat"] = {
   pair: "La mitad a cada banda, en simetría",
   lengthBoat: (length, beam) => `${length} de eslora, ${beam} de manga`,
   readOnlyPlan: "Este plan está abierto solo para leer; no se puede mover nada.",
-};
-
-const shapes: Readonly<Record<string, string>> = {
-  "flat-bottomed skiff": "bote de fondo plano",
-  "vee-bottomed utility": "lancha de fondo en V",
-  "round tender": "auxiliar de pantoque redondo",
-  canoe: "canoa",
-  "sit-on-top kayak": "kayak autovaciable",
-  "sit-inside kayak": "kayak cerrado",
 };
