@@ -20,10 +20,9 @@ import type { Paper } from "./page.js";
 import { paragraph, space } from "./piece.js";
 import type { Section } from "./section.js";
 import { type Column, type FullCell, groupedTable, type Row } from "./table.js";
-import { tickedRow } from "./tick.js";
 
 const columns: readonly Column[] = [
-  { heading: "", share: 8 },
+  { heading: "", share: 8, hand: "tick" },
   { heading: "Cut from", share: 56 },
   { heading: "Piece", share: 76 },
   { heading: "From, to", share: 64 },
@@ -56,7 +55,7 @@ export function cutList({ cables, cuts }: LayoutFigures, shows: Shows, paper: Pa
                 columns,
                 cuts.kinds.map((kind) => kindRows(kind, names, shows)),
                 widthMm,
-              ).map((piece) => (piece.keepWithNext ? piece : tickedRow(piece))),
+              ),
               ...problems,
             ],
             paper,

@@ -125,29 +125,42 @@ function groupPieces({ steps }: Group, shows: Shows, widthMm: number, from: Draw
   ]);
   return [
     head,
-    ...steps.flatMap(({ step, planned, title, session }, at) => [
-      ...(session === undefined
-        ? []
-        : [{ ...sessionPiece(session, widthMm), ...(at === 0 ? {} : { head: again }) }]),
-      { ...stepPiece(step, title, shows, widthMm, shared), ...(at === 0 ? {} : { head: again }) },
-      ...(from === undefined || !drawnTasks.has(step.task) ? [] : drawingPieces(step, from, shows, widthMm)),
-      ...(planned.lastUseOf.length === 0
-        ? []
-        : [
-            paragraph(
-              {
-                text: `Put away for good: ${planned.lastUseOf.map((tool) => english.tools[tool]).join(", ")}.`,
-                sizePt: 9,
-                colour: "soft",
-              },
-              widthMm,
-              1,
-            ),
-          ]),
-    ]),
+    ...steps.flatMap(({ step, planned, title, session }, at) => {
+      const said = [
+        ...(session === undefined ? [] : [sessionPiece(session, widthMm)]),
+        stepPiece(step, title, shows, widthMm, shared),
+      ];
+      const drawn =
+        from === undefined || !drawnTasks.has(step.task) ? [] : drawingPieces(step, from, shows, widthMm);
+      const pieces = [
+        ...said,
+        ...drawn,
+        ...(planned.lastUseOf.length === 0 ? [] : [putAwayPiece(planned, widthMm)]),
+      ];
+      // a step does not part from its drawing, nor the putting away from the step it follows; drawings may part
+      const mayPart = said.length + drawn.length - 1;
+      return pieces.map(
+        (piece, index): Piece => ({
+          ...piece,
+          ...(at === 0 && index < said.length ? {} : { head: again }),
+          keepWithNext: index < pieces.length - 1 && (index < said.length || index >= mayPart),
+        }),
+      );
+    }),
     space(2.5),
   ];
 }
+
+const putAwayPiece = ({ lastUseOf }: PlannedStep, widthMm: number): Piece =>
+  paragraph(
+    {
+      text: `Put away for good: ${lastUseOf.map((tool) => english.tools[tool]).join(", ")}.`,
+      sizePt: 9,
+      colour: "soft",
+    },
+    widthMm,
+    1,
+  );
 
 function groupHead(
   title: string,

@@ -16,10 +16,9 @@ import type { Paper } from "./page.js";
 import { heading, paragraph, space } from "./piece.js";
 import type { Section } from "./section.js";
 import { type Cell, type Column, groupedTable, type Row } from "./table.js";
-import { tickedRow } from "./tick.js";
 
 const columns: readonly Column[] = [
-  { heading: "", share: 8 },
+  { heading: "", share: 8, hand: "tick" },
   { heading: "Item", share: 80 },
   { heading: "Buy", share: 54 },
   { heading: "Price", share: 30, align: "right" },
@@ -43,9 +42,7 @@ export function shoppingList({ parts, cuts }: LayoutFigures, shows: Shows, paper
         : buying.filter((line) => line.kind === kind).map(partRow);
     return rows.length === 0 ? [] : [{ name: partKindWords[kind], rows }];
   });
-  const list = groupedTable(columns, groups, widthMm).map((piece) =>
-    piece.keepWithNext ? piece : tickedRow(piece),
-  );
+  const list = groupedTable(columns, groups, widthMm);
   const shelf = shelfWords(parts, shows);
   const total = parts.total === undefined ? "" : moneyWords(parts.total);
   return {

@@ -1,14 +1,19 @@
+import { textWidthMm } from "../drawing/fonts/measure.js";
 import { wrapText } from "../drawing/fonts/wrap.js";
 import { box, line, strokes, text } from "../drawing/make.js";
 import type { Colour } from "../drawing/palette.js";
 import type { Shape } from "../drawing/shapes.js";
 import { type Piece, pitch, stacked, typeOf, type Words } from "./piece.js";
+import { tickSquare } from "./tick.js";
 
 export interface Column {
   readonly heading: string;
   /** Share of the table's width; the shares need not add up to anything. */
   readonly share: number;
+  /** Numbers of a column that goes right stand with their decimal points in one line. */
   readonly align?: "left" | "right";
+  /** What the column is for with a pencil: a square to tick, or a field to write in, in every row. */
+  readonly hand?: "tick" | "write";
 }
 
 /** Words of a cell; a `swatch` is a short length of wire drawn before them. */
@@ -40,15 +45,50 @@ const headingType = { sizePt: 9.5, weight: "semibold", colour: "soft" } as const
  * @throws RangeError if a row has another number of cells than there are columns.
  */
 export function table(columns: readonly Column[], rows: readonly Row[], widthMm: number): Piece[] {
+  const places = placesOf(columns, rows, widthMm);
+  const head = headPiece(columns, places, widthMm);
+  return [head, ...rowPieces(rows, places, widthMm, head)];
+}
+
+function placesOf(columns: readonly Column[], rows: readonly Row[], widthMm: number): Place[] {
   const shares = columns.reduce((sum, column) => sum + column.share, 0);
   let left = 0;
-  const placed = columns.map((column) => {
-    const place = { left, widthMm: (column.share / shares) * widthMm, align: column.align ?? "left" };
+  return columns.map(({ share, align = "left", hand }, index) => {
+    const tailMm = align === "right" ? longestTail(rows.map(({ cells }) => cells[index])) : undefined;
+    const place = { left, widthMm: (share / shares) * widthMm, align, hand, tailMm };
     left += place.widthMm;
     return place;
   });
-  const head = headPiece(columns, placed, widthMm);
-  return [head, ...rows.map((row) => rowPiece(row, placed, widthMm, head))];
+}
+
+/** Two rows at each end of a table go together, so that none of them stands alone on a page. */
+function rowPieces(rows: readonly Row[], places: readonly Place[], widthMm: number, head: Piece): Piece[] {
+  return rows.map((row, index) => ({
+    ...rowPiece(row, places, widthMm, head),
+    keepWithNext: index < rows.length - 1 && (index === 0 || index === rows.length - 2),
+  }));
+}
+
+/** A number with its unit; what stands from its decimal point on. */
+const number = /^[−-]?\d+(\.\d+)?([\u00a0 ][^\d\s]+)?$/;
+
+function tailOf(cell: Cell | undefined): { readonly words: CellWords; readonly tail: string } | undefined {
+  const words = typeof cell === "string" ? { text: cell } : cell?.words[0];
+  if (words === undefined || !number.test(words.text)) return undefined;
+  return { words, tail: words.text.replace(/^[−-]?\d+/, "") };
+}
+
+function tailWidthMm(cell: Cell | undefined): number | undefined {
+  const found = tailOf(cell);
+  if (found === undefined) return undefined;
+  const { sizeMm, weight } = typeOf(found.words);
+  return textWidthMm(found.tail, sizeMm, weight);
+}
+
+/** Undefined where no number of a column has a decimal point: then they end in one line. */
+function longestTail(cells: readonly (Cell | undefined)[]): number | undefined {
+  if (!cells.some((cell) => tailOf(cell)?.tail.startsWith(".") === true)) return undefined;
+  return Math.max(...cells.map((cell) => tailWidthMm(cell) ?? 0));
 }
 
 /** Rows under the name of their group, in one table: the name never stands alone at the foot of a page, and comes again on the next. */
@@ -57,18 +97,17 @@ export function groupedTable(
   groups: readonly { readonly name: string; readonly beside?: string; readonly rows: readonly Row[] }[],
   widthMm: number,
 ): Piece[] {
-  const [head, ...first] = table(columns, [], widthMm);
-  if (head === undefined) return first;
+  const places = placesOf(
+    columns,
+    groups.flatMap(({ rows }) => rows),
+    widthMm,
+  );
+  const head = headPiece(columns, places, widthMm);
   return [
     head,
     ...groups.flatMap(({ name, beside = "", rows }) => {
       const again = stacked([head, groupPiece(`${name} (continued)`, "", widthMm, head)]);
-      return [
-        groupPiece(name, beside, widthMm, head),
-        ...table(columns, rows, widthMm)
-          .slice(1)
-          .map((row) => ({ ...row, head: again })),
-      ];
+      return [groupPiece(name, beside, widthMm, head), ...rowPieces(rows, places, widthMm, again)];
     }),
   ];
 }
@@ -76,23 +115,24 @@ export function groupedTable(
 const groupType = { sizePt: 11, weight: "semibold" } as const;
 
 function groupPiece(name: string, beside: string, widthMm: number, head: Piece): Piece {
+  const nameMm = beside === "" ? widthMm : widthMm * 0.5;
   const title = setCell(
-    { words: [{ ...groupType, text: name, maxLines: 1 }] },
-    { left: 0, widthMm: widthMm * 0.5, align: "left" },
+    { words: [{ ...groupType, text: name, maxLines: 2 }] },
+    { left: 0, widthMm: nameMm, align: "left" },
   );
   const more = setCell(
     { words: [{ text: beside, sizePt: 9.5, colour: "soft", maxLines: 1 }] },
     { left: widthMm * 0.5, widthMm: widthMm * 0.5, align: "right" },
   );
-  const heightMm = title.heightMm + 2 * rowPadMm + 2;
+  const heightMm = title.heightMm + 2 * rowPadMm + 0.8;
   return {
     heightMm,
     head,
     keepWithNext: true,
     draw: (x, top) => [
-      box(x, top - heightMm, widthMm, heightMm - 1.4, { fill: "wash" }),
-      ...title.draw(x, top - rowPadMm - 1.4),
-      ...more.draw(x, top - rowPadMm - 1.8),
+      box(x, top - heightMm, widthMm, heightMm - 0.6, { fill: "wash" }),
+      ...title.draw(x, top - rowPadMm - 0.6),
+      ...more.draw(x, top - rowPadMm - 1),
       line(x, top - heightMm, x + widthMm, top - heightMm, strokes.hair),
     ],
   };
@@ -102,6 +142,9 @@ interface Place {
   readonly left: number;
   readonly widthMm: number;
   readonly align: "left" | "right";
+  readonly hand?: Column["hand"];
+  /** Room from the decimal point to the edge, where the column's numbers stand by it. */
+  readonly tailMm?: number | undefined;
 }
 
 function headPiece(columns: readonly Column[], places: readonly Place[], widthMm: number): Piece {
@@ -124,7 +167,11 @@ function rowPiece(row: Row, places: readonly Place[], widthMm: number, head: Pie
   if (row.cells.length !== places.length)
     throw new RangeError(`${places.length} cells required, got ${row.cells.length}`);
   const cells = row.cells.map((cell, index) =>
-    setCell(typeof cell === "string" ? { words: [{ text: cell }] } : cell, places[index]),
+    setCell(
+      typeof cell === "string" ? { words: [{ text: cell }] } : cell,
+      places[index],
+      Math.max(0, (places[index]?.tailMm ?? 0) - (tailWidthMm(cell) ?? Number.POSITIVE_INFINITY)),
+    ),
   );
   const cellsMm = Math.max(...cells.map((cell) => cell.heightMm));
   const indent = places[1]?.left ?? 0;
@@ -137,6 +184,7 @@ function rowPiece(row: Row, places: readonly Place[], widthMm: number, head: Pie
     draw: (x, top) => [
       ...(row.shaded === true ? [box(x, top - heightMm, widthMm, heightMm, { fill: "wash" })] : []),
       ...cells.flatMap((cell) => cell.draw(x, top - rowPadMm)),
+      ...places.flatMap((place) => byHand(place, x, top, cellsMm)),
       ...(note?.draw(x, top - rowPadMm - cellsMm) ?? []),
       line(x, top - heightMm, x + widthMm, top - heightMm, strokes.hair),
     ],
@@ -148,7 +196,19 @@ interface SetCell {
   readonly draw: (x: number, top: number) => Shape[];
 }
 
-function setCell(cell: FullCell, place: Place = { left: 0, widthMm: 10, align: "left" }): SetCell {
+/** The square or field of a row, for a pencil. */
+function byHand({ hand, left, widthMm }: Place, x: number, top: number, cellsMm: number): Shape[] {
+  if (hand === "tick") return [tickSquare(x + left + padMm, top - rowPadMm)];
+  if (hand !== "write") return [];
+  const heightMm = cellsMm + 2 * rowPadMm - 1.4;
+  return [box(x + left + 0.8, top - 0.7 - heightMm, widthMm - 1.6, heightMm, { stroke: strokes.fine })];
+}
+
+function setCell(
+  cell: FullCell,
+  place: Place = { left: 0, widthMm: 10, align: "left" },
+  tailShortMm = 0,
+): SetCell {
   const swatches = cell.words.some(({ swatch }) => swatch !== undefined);
   const indentMm = swatches ? swatchMm + 1.2 : 0;
   const roomMm = place.widthMm - 2 * padMm - indentMm;
@@ -159,7 +219,15 @@ function setCell(cell: FullCell, place: Place = { left: 0, widthMm: 10, align: "
       const baseline = down + 0.95 * sizeMm;
       down += sizeMm * pitch;
       const swatch = index === 0 ? words.swatch : undefined;
-      return { set, baseline, swatch, type: { sizeMm, weight, colour: words.colour ?? "ink" } } as const;
+      // of a number only the first line stands by its decimal point
+      const inMm = down <= sizeMm * pitch * 1.001 ? tailShortMm : 0;
+      return {
+        set,
+        baseline,
+        swatch,
+        inMm,
+        type: { sizeMm, weight, colour: words.colour ?? "ink" },
+      } as const;
     });
   });
   const right = place.align === "right";
@@ -167,9 +235,9 @@ function setCell(cell: FullCell, place: Place = { left: 0, widthMm: 10, align: "
     heightMm: down,
     draw: (x, top) => {
       const at = x + (right ? place.left + place.widthMm - padMm : place.left + padMm + indentMm);
-      return lines.flatMap(({ set, baseline, swatch, type }) => [
+      return lines.flatMap(({ set, baseline, swatch, inMm, type }) => [
         ...(swatch === undefined ? [] : [wire(x + place.left + padMm, top - baseline + 0.3, swatch)]),
-        text(at, top - baseline, set, { ...type, anchor: right ? "end" : "start" }),
+        text(at - inMm, top - baseline, set, { ...type, anchor: right ? "end" : "start" }),
       ]);
     },
   };

@@ -10,14 +10,14 @@ import type { Section } from "./section.js";
 import { type Column, groupedTable, type Row } from "./table.js";
 
 const columns: readonly Column[] = [
-  { heading: "Run, conductor", share: 56 },
-  { heading: "Size", share: 26 },
-  { heading: "Terminal or joint", share: 56 },
-  { heading: "With it in the joint", share: 58 },
-  { heading: "Strip", share: 24, align: "right" },
-  { heading: "Sleeve, cut", share: 40 },
-  { heading: "Tool", share: 50 },
-  { heading: "Pull", share: 24, align: "right" },
+  { heading: "Run, conductor", share: 47 },
+  { heading: "Size", share: 19 },
+  { heading: "Terminal or joint", share: 42 },
+  { heading: "With it in the joint", share: 38 },
+  { heading: "Strip", share: 15, align: "right" },
+  { heading: "Sleeve, cut", share: 24 },
+  { heading: "Tool", share: 51 },
+  { heading: "Pull", share: 14, align: "right" },
 ];
 
 /** Every conductor end, place by place: what goes on it, how far it is stripped, with what tool, and the pull it must hold. */

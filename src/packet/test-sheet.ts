@@ -4,19 +4,18 @@ import { english } from "../words/proof/english.js";
 import { expectedWords, howWords, sectionWords, settingWords } from "../words/test-sheet.js";
 import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
-import { heading, type Piece, paragraph, space } from "./piece.js";
+import { paragraph } from "./piece.js";
 import type { Section } from "./section.js";
-import { type Column, type Row, table } from "./table.js";
-import { tickedRow } from "./tick.js";
+import { type Column, groupedTable, type Row } from "./table.js";
 
 const columns: readonly Column[] = [
-  { heading: "", share: 8 },
+  { heading: "", share: 6.5, hand: "tick" },
   { heading: "Test", share: 44 },
-  { heading: "Where and how", share: 92 },
-  { heading: "Expect", share: 36 },
-  { heading: "With", share: 28 },
-  { heading: "Reads", share: 22 },
-  { heading: "Stop for", share: 66 },
+  { heading: "Where and how", share: 74 },
+  { heading: "Expect", share: 31 },
+  { heading: "With", share: 25 },
+  { heading: "Reads", share: 19, hand: "write" },
+  { heading: "Stop for", share: 50 },
 ];
 
 /** What to prove, in order, with room for what the meter shows. */
@@ -27,15 +26,11 @@ export function testSheetSection(sheet: readonly SheetSection[], paper: Paper): 
   const pieces = [
     paragraph({ text: explanation, colour: "soft", sizePt: 9.5 }, widthMm, 1),
     paragraph({ text: caution, colour: "accent", weight: "semibold", sizePt: 9.5 }, widthMm, 1),
-    ...sections.flatMap((section): Piece[] => {
-      const [head, ...rows] = table(columns, section.tests.map(rowOf), widthMm);
-      return [
-        heading(sectionWords(section), widthMm),
-        ...(head ? [head] : []),
-        ...rows.map(tickedRow),
-        space(2),
-      ];
-    }),
+    ...groupedTable(
+      columns,
+      sections.map((section) => ({ name: sectionWords(section), rows: section.tests.map(rowOf) })),
+      widthMm,
+    ),
   ];
   return {
     title: "Test sheet",
@@ -52,7 +47,7 @@ const rowOf = (test: SheetTest): Row => ({
     expectedWords(test),
     settingWords(test),
     "",
-    english.sheet.stops[test.stop],
+    { words: [{ text: english.sheet.stops[test.stop], sizePt: 9.5 }] },
   ],
 });
 

@@ -1,4 +1,5 @@
 import { box, strokes } from "../drawing/make.js";
+import type { Shape } from "../drawing/shapes.js";
 import { type Piece, paragraph, type Words } from "./piece.js";
 
 /** Side of the little square one ticks with a pencil [mm]. */
@@ -10,20 +11,11 @@ export function tickLine(words: Words, widthMm: number, spaceAfterMm = 1): Piece
   const said = paragraph(words, widthMm - indentMm, spaceAfterMm);
   return {
     heightMm: Math.max(said.heightMm, tickMm + spaceAfterMm),
-    draw: (x, top) => [
-      box(x + 0.3, top - tickMm - 0.4, tickMm, tickMm, { stroke: strokes.fine }),
-      ...said.draw(x + indentMm, top),
-    ],
+    draw: (x, top) => [tickSquare(x + 0.3, top - 0.2), ...said.draw(x + indentMm, top)],
   };
 }
 
-/** A row of a table with a square at its left edge, in a column kept free for it. */
-export function tickedRow(row: Piece): Piece {
-  return {
-    ...row,
-    draw: (x, top) => [
-      ...row.draw(x, top),
-      box(x + 1.7, top - tickMm - 1.4, tickMm, tickMm, { stroke: strokes.fine }),
-    ],
-  };
+/** The square by its upper left corner. */
+export function tickSquare(x: number, top: number): Shape {
+  return box(x, top - tickMm - 0.2, tickMm, tickMm, { stroke: strokes.line });
 }

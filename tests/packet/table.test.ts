@@ -1,12 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { boundsOf } from "../../src/drawing/bounds.js";
+import { textWidthMm } from "../../src/drawing/fonts/measure.js";
 import { box } from "../../src/drawing/make.js";
 import { svgSheet } from "../../src/drawing/writers/svg.js";
 import { flow } from "../../src/packet/flow.js";
 import { paperOf } from "../../src/packet/page.js";
 import { type Piece, together } from "../../src/packet/piece.js";
-import { table } from "../../src/packet/table.js";
+import { groupedTable, table } from "../../src/packet/table.js";
 import { expectPicture } from "../drawing/picture.js";
 import { overlaps } from "./pages.js";
 
@@ -67,6 +68,80 @@ describe("a table", () => {
       .flatMap((shape) => (shape.kind === "text" && /^\d+\.\d\d$/.test(shape.text) ? [shape.x] : []));
     expect(ends).toHaveLength(40);
     expect(new Set(ends).size).toBe(1);
+  });
+
+  test("numbers of unlike figures stand by their decimal point, in groups too; words among them stay at the edge", () => {
+    const two = [
+      { heading: "Lamp", share: 1 },
+      { heading: "Draws", share: 1, align: "right" },
+    ] as const;
+    const draws = ["1.25\u00a0W", "40\u00a0W", "0.5\u00a0W", "none yet"];
+    const rows = draws.map((one) => ({ cells: ["lamp", one] }));
+    for (const pieces of [
+      table(two, rows, 200),
+      groupedTable(
+        two,
+        [
+          { name: "fore", rows: rows.slice(0, 2) },
+          { name: "aft", rows: rows.slice(2) },
+        ],
+        200,
+      ),
+    ]) {
+      const drawn = flow(pieces, paper).flat();
+      const place = (words: string) => {
+        const found = drawn.find((shape) => shape.kind === "text" && shape.text === words);
+        if (found?.kind !== "text") throw new Error(`${words} is not drawn`);
+        return found.x - textWidthMm(words.replace(/^\d+/, ""), found.sizeMm, found.weight);
+      };
+      expect(place("40\u00a0W")).toBeCloseTo(place("1.25\u00a0W"), 6);
+      expect(place("0.5\u00a0W")).toBeCloseTo(place("1.25\u00a0W"), 6);
+      const ends = drawn.flatMap((shape) =>
+        shape.kind === "text" && shape.anchor === "end" ? [shape.x] : [],
+      );
+      expect(drawn.find((shape) => shape.kind === "text" && shape.text === "none yet")).toMatchObject({
+        x: Math.max(...ends),
+      });
+    }
+  });
+
+  test("whatever its length, no row of it stands alone on a page", () => {
+    for (let count = 2; count <= 80; count += 1) {
+      const sheets = flow(
+        table(
+          columns,
+          Array.from({ length: count }, (_, index) => row(index, "")),
+          200,
+        ),
+        paper,
+      );
+      for (const shapes of sheets) {
+        const lamps = shapes.filter((shape) => shape.kind === "text" && /^lamp \d+$/.test(shape.text));
+        expect(lamps.length).toBeGreaterThanOrEqual(2);
+      }
+    }
+  });
+
+  test("a square to tick and a field to write in stand in their columns, one a row, none over another", () => {
+    const hand = [
+      { heading: "", share: 6, hand: "tick" },
+      { heading: "Test", share: 40 },
+      { heading: "Reads", share: 20, hand: "write" },
+    ] as const;
+    const rows = ["one", "two", "three"].map((one) => ({ cells: ["", one, ""] }));
+    const boxes = flow(table(hand, rows, 132), paper)
+      .flat()
+      .filter(({ kind }) => kind === "polyline")
+      .map(boundsOf);
+    const at = (left: number, right: number) =>
+      boxes
+        .filter(({ minX, maxX }) => minX >= paper.left + left && maxX <= paper.left + right)
+        .toSorted((a, b) => b.maxY - a.maxY);
+    for (const column of [at(0, 12), at(92, 132)]) {
+      expect(column).toHaveLength(3);
+      for (const [index, one] of column.entries())
+        expect(one.maxY).toBeLessThan(column[index - 1]?.minY ?? Number.POSITIVE_INFINITY);
+    }
   });
 
   test("a row of the wrong length is the caller's mistake", () =>
