@@ -1,11 +1,11 @@
 import { bandShare } from "../reference/tolerances.js";
 import type { Bench } from "./bench-network.js";
-import { DrawnBoat } from "./drawn-boat.js";
 import { fromScale, sigmaOf } from "./meter-error.js";
-import { seededNormals } from "./normals.js";
 import { conditionKey, type Metered, type Probe } from "./probe.js";
 import { markedOf } from "./reading-model.js";
-import { polePairs } from "./shadows.js";
+import { DrawnBoats } from "./sampling/drawn-boats.js";
+import { cutNormal, Draws } from "./sampling/draws.js";
+import { SampledState } from "./sampling/sampled-state.js";
 import { type Known, type Spread, spreadOf } from "./spread.js";
 import { StateGroup } from "./state-group.js";
 
@@ -63,45 +63,55 @@ export function bandsOf(
   return bands;
 }
 
-/** One drawn boat after another, each put into every state. */
+/** Drawn at a time: so few that their figures stay in the processor's nearest memory. */
+const blockOfBoats = 256;
+
+/** Each drawn boat put into every state. */
 function bandsOfStates(
   bench: Bench,
   spread: Spread,
   probesByState: readonly (readonly Metered[])[],
   { samples, seed, known, meter }: Required<Sampling>,
 ): Band[][] {
-  const { shadows } = polePairs(bench);
   const states = probesByState.map((probes) => {
-    const group = new StateGroup(bench, probes, [...probes.keys()], shadows);
+    const group = new StateGroup(bench, probes, [...probes.keys()], []);
     const shown = new Float64Array(probes.length);
     group.predict({}, shown);
-    const kinds = probes.map(({ kind }) => kind);
+    const columns = () => probes.map(() => new Float64Array(blockOfBoats));
     return {
       group,
-      shown,
-      kinds,
-      dead: kinds[0] === "ohm",
-      expected: kinds.map((kind, i) => fromScale(kind, shown[i] as number)),
-      columns: kinds.map(() => new Float64Array(samples)),
+      kinds: probes.map(({ kind }) => kind),
+      expected: probes.map(({ kind }, i) => fromScale(kind, shown[i] as number)),
+      sampled: new SampledState(bench, group, blockOfBoats),
+      block: columns(),
+      all: probes.map(() => new Float64Array(samples)),
     };
   });
-  const normal = seededNormals(seed);
-  const live = [...new Set(states.flatMap(({ group }) => group.liveRows))].sort((a, b) => a - b);
-  const boat = new DrawnBoat(bench, spread, known, live, normal);
-  for (let n = 0; n < samples; n++) {
-    boat.draw();
-    for (const { group, shown, kinds, dead, columns } of states) {
-      group.sample((values, base, part) => boat.put(values, base, part, dead), shown);
+  const draws = new Draws(seed);
+  const branches = new Set(states.flatMap(({ group }) => group.liveRows));
+  const loads = new Set(states.flatMap(({ group }) => [...group.part.loads]));
+  const boats = new DrawnBoats(bench, spread, known, blockOfBoats, branches, loads, draws);
+  const error = new Float64Array(blockOfBoats);
+  for (let first = 0; first < samples; first += blockOfBoats) {
+    boats.draw();
+    const count = Math.min(blockOfBoats, samples - first);
+    for (const { sampled, kinds, block, all } of states) {
+      sampled.read(boats, block);
       kinds.forEach((kind, i) => {
-        const value = fromScale(kind, shown[i] as number);
-        const read = meter ? value + normal() * sigmaOf(kind, value) : value;
-        (columns[i] as Float64Array)[n] = kind === "ohm" ? Math.max(0, read) : read;
+        const shown = block[i] ?? error;
+        if (meter) draws.add(error.fill(0), cutNormal, 1);
+        const into = all[i] ?? error;
+        for (let k = 0; k < count; k++) {
+          const value = shown[k] as number;
+          const read = meter ? value + (error[k] as number) * sigmaOf(kind, value) : value;
+          into[first + k] = kind === "ohm" ? Math.max(0, read) : read;
+        }
       });
     }
   }
   const tail = (1 - bandShare.share) / 2;
-  return states.map(({ columns, expected }) =>
-    columns.map((column, i) => {
+  return states.map(({ all, expected }) =>
+    all.map((column, i) => {
       column.sort();
       return { expected: expected[i] ?? Number.NaN, low: at(column, tail), high: at(column, 1 - tail) };
     }),

@@ -8,7 +8,7 @@ import { type LivePart, livePart } from "./live-part.js";
 import { toScale } from "./meter-error.js";
 import type { Metered } from "./probe.js";
 import type { Spread } from "./spread.js";
-import { readable, StateSolver, type StateValues } from "./state-solver.js";
+import { StateSolver, type StateValues } from "./state-solver.js";
 
 /** Current an ohmmeter sends [A]: the circuit is straight with the power off, so any will do. */
 const ohmA = 1e-3;
@@ -41,12 +41,13 @@ export class StateGroup {
   private readonly rowOf: Int32Array;
   private readonly loadRow: Int32Array;
   private readonly start: Float64Array;
-  private readonly dead: boolean;
+  readonly dead: boolean;
   /** Rows of the live part that no change puts back: wires taken off. */
-  private readonly lifted: readonly number[];
-  private readonly plus: Int32Array;
-  private readonly minus: Int32Array;
-  private readonly branch: Int32Array;
+  readonly lifted: readonly number[];
+  /** By probe: its points in the live part, and the bench's branch whose current is read; −1: it reads between the points. */
+  readonly plus: Int32Array;
+  readonly minus: Int32Array;
+  readonly branch: Int32Array;
   private readonly lambda: Float64Array;
   /** By probe: share of the voltage between its points that the meter leaves; whether one of them floats. */
   private readonly share: Float64Array;
@@ -157,21 +158,6 @@ export class StateGroup {
     }
     this.readAll(into);
     return settled;
-  }
-
-  /**
-   * Readings of a boat whose every figure is drawn anew; starts from the last one.
-   * @param draw Overwrites the values of the live part, whose rows in the whole `part` tells.
-   */
-  sample(
-    draw: (values: StateValues, base: StateValues, part: LivePart) => void,
-    into: Float64Array,
-  ): boolean {
-    draw(this.values, this.base, this.part);
-    if (this.dead) this.solver.prepare(this.values);
-    else this.solver.solve(this.values, readable);
-    this.readAll(into);
-    return this.solver.settled;
   }
 
   private readAll(into: Float64Array): void {

@@ -1,7 +1,6 @@
 import { type Factor, sparseFactor } from "../circuit/solve/factor.js";
-import { fillPattern } from "../circuit/solve/fill-pattern.js";
 import { loadLaw, type NetworkNumbers } from "../circuit/solve/types.js";
-import { Joined } from "./joined.js";
+import { networkPattern } from "./network-pattern.js";
 import { TwoPoles } from "./two-poles.js";
 
 /** What may differ from one solve to the next [Ω, V, Ω, W or A or Ω, V]. Same rows as the network the solver was made for. */
@@ -15,23 +14,18 @@ export interface StateValues {
 }
 
 /** Resistance behind a converter's output, and leak of every point: so small and so large that no reading shows them [Ω]. */
-const converterOhm = 1e-4;
-const leakS = 1e-12;
+export const converterOhm = 1e-4;
+export const leakS = 1e-12;
 const maxIterations = 60;
-/** When a solution is good enough: the last Newton step [V], and the last change of what converters give, as a share. */
-export interface Rest {
-  readonly stepV: number;
-  readonly outShare: number;
-}
-/** Newton's steps shrink by the square: after one this small the next would be under rounding. */
-const exact: Rest = { stepV: 1e-8, outShare: 1e-6 };
-/** After a step of 2 % of the voltage currents are right to (2 %)²: far within what 10,000 drawn boats tell of a band. */
-export const readable: Rest = { stepV: 0.25, outShare: 1e-3 };
+/** When a solution is good enough: Newton's steps shrink by the square, and after one this small the next would be under rounding [V]. */
+const restStepV = 1e-8;
+/** Likewise the last change of what converters give, as a share. */
+const restOutShare = 1e-6;
 
 /** Piece of its curve a load is on: its law above the knee, a resistance under it, nothing backwards. */
 const piece = { law: 0, resistance: 1, none: 2 } as const;
 /** A voltage that rises so far over the sound boat's is no solution: nothing but the load's own falling curve drives it. */
-const risenShare = 1.25;
+export const risenShare = 1.25;
 /** A load that left its law so often stays a resistance: there is no point above the knee to work at. */
 const mostReturns = 3;
 
@@ -69,27 +63,10 @@ export class StateSolver {
     private readonly kneeV: Float64Array,
   ) {
     const { branches, sources, loads, converters, nodeCount } = network;
-    const unknown = unknowns(network);
-    const size = unknown.reduce((most, at) => Math.max(most, at + 1), 0);
-    const rows: number[] = [];
-    const columns: number[] = [];
-    const pair = (plus: Int32Array, minus: Int32Array) =>
-      plus.forEach((node, i) => {
-        const a = unknown[node] ?? -1;
-        const b = unknown[minus[i] ?? 0] ?? -1;
-        if (a >= 0 && b >= 0 && a !== b) {
-          rows.push(a);
-          columns.push(b);
-        }
-      });
-    pair(branches.from, branches.to);
-    pair(sources.plus, sources.minus);
-    pair(loads.plus, loads.minus);
-    pair(converters.inPlus, converters.inMinus);
-    pair(converters.outPlus, converters.outMinus);
-    const pattern = fillPattern(size, Int32Array.from(rows), Int32Array.from(columns));
+    const { pattern, place } = networkPattern(network);
+    const { size } = pattern;
     this.matrix = sparseFactor(pattern);
-    this.place = unknown.map((at) => (at < 0 ? -1 : (pattern.place[at] ?? -1)));
+    this.place = place;
     const poles = (plus: Int32Array, minus: Int32Array) => new TwoPoles(plus, minus, this.place, this.matrix);
     this.branches = poles(branches.from, branches.to);
     this.sources = poles(sources.plus, sources.minus);
@@ -112,7 +89,7 @@ export class StateSolver {
   /**
    * Voltages of every point against the reference of its part of the circuit, in `nodeV`. Starts from the last solution.
    */
-  solve(values: StateValues, { stepV, outShare } = exact): Float64Array {
+  solve(values: StateValues): Float64Array {
     const { x, right } = this;
     this.settled = false;
     for (let round = 0; round < maxIterations; round++) {
@@ -124,8 +101,8 @@ export class StateSolver {
         moved = Math.max(moved, Math.abs((right[u] as number) - (x[u] as number)));
         x[u] = right[u] as number;
       }
-      const changed = this.followConverters(values, outShare);
-      if (!this.followLoads() && !changed && moved < stepV) {
+      const changed = this.followConverters(values);
+      if (!this.followLoads() && !changed && moved < restStepV) {
         this.settled = true;
         break;
       }
@@ -292,14 +269,14 @@ export class StateSolver {
   }
 
   /** Output currents of the converters, and those that stop for want of input. True: something changed. */
-  private followConverters({ outputV }: StateValues, outShare: number): boolean {
+  private followConverters({ outputV }: StateValues): boolean {
     const { minInputV } = this.network.converters;
     let changed = false;
     for (let i = 0; i < outputV.length; i++) {
       if (this.working[i] === 0) continue;
       const a = Math.max(0, ((outputV[i] as number) - this.outputs.across(this.x, i)) / converterOhm);
       // the difference of two near numbers over a small resistance: its last digits are noise
-      if (Math.abs(a - (this.outA[i] as number)) > outShare * (1 + a)) changed = true;
+      if (Math.abs(a - (this.outA[i] as number)) > restOutShare * (1 + a)) changed = true;
       this.outA[i] = a;
       const inV = this.inputs.across(this.x, i);
       const soundV = this.soundInV[i] as number;
@@ -310,26 +287,4 @@ export class StateSolver {
     }
     return changed;
   }
-}
-
-/** An unknown for every node but one of each connected part: the first source's minus, else the part's first node. */
-function unknowns({ nodeCount, branches, sources, loads, converters }: NetworkNumbers): Int32Array {
-  const joined = new Joined(nodeCount);
-  const find = (node: number) => joined.find(node);
-  const join = (plus: Int32Array, minus: Int32Array) =>
-    plus.forEach((node, i) => {
-      joined.join(node, minus[i] ?? node);
-    });
-  join(branches.from, branches.to);
-  join(sources.plus, sources.minus);
-  join(loads.plus, loads.minus);
-  join(converters.inPlus, converters.inMinus);
-  join(converters.outPlus, converters.outMinus);
-  const reference = new Map<number, number>();
-  for (const node of [...sources.minus, ...converters.outMinus, ...new Array(nodeCount).keys()])
-    if (!reference.has(find(node))) reference.set(find(node), node);
-  let next = 0;
-  return Int32Array.from({ length: nodeCount }, (_, node) =>
-    reference.get(find(node)) === node ? -1 : next++,
-  );
 }
