@@ -1,6 +1,7 @@
 import type { Placed } from "../core/box/entry-rules.js";
 import type { BoxBody, FaceName } from "../core/box/face.js";
 import type { BoxLayout } from "../core/box/layout.js";
+import { type DrawnWords, drawnInEnglish } from "../words/drawn/english.js";
 import { mmWords } from "../words/layout-words.js";
 import { textWidthMm } from "./fonts/measure.js";
 import { box, points, strokes, text } from "./make.js";
@@ -35,6 +36,7 @@ export function boxInside(
     readonly widthMm: number;
     readonly heightMm: number;
   },
+  { inside: measuredWords }: DrawnWords = drawnInEnglish,
 ): BoxInside {
   const { widthMm: w, heightMm: h, wallMm, bossMm = 0 } = body;
   const wanted = Math.max(
@@ -84,7 +86,7 @@ export function boxInside(
       ...inRows(layout.entries).flatMap(({ row, entry: { id, on, x, acrossMm } }) =>
         entryShapes(on, x, acrossMm, String(numbers.get(id) ?? ""), row, { body, scale, x0, y0 }),
       ),
-      text(x0 + w / 2 / scale, room.bottom + 0.6, measures(body), {
+      text(x0 + w / 2 / scale, room.bottom + 0.6, measures(body, measuredWords), {
         ...small,
         anchor: "middle",
         colour: "soft",
@@ -96,8 +98,8 @@ export function boxInside(
 /** The name of one of several alike, without its number. */
 const alike = (id: string): string => id.replace(/ \d+$/, "");
 
-const measures = ({ widthMm, heightMm, depthMm }: BoxBody): string =>
-  `${mmWords(widthMm)} × ${mmWords(heightMm)} inside, ${mmWords(depthMm)} deep`;
+const measures = ({ widthMm, heightMm, depthMm }: BoxBody, inside: DrawnWords["inside"]): string =>
+  inside(`${mmWords(widthMm)} × ${mmWords(heightMm)}`, mmWords(depthMm));
 
 interface Frame {
   readonly body: BoxBody;

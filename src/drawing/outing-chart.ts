@@ -1,5 +1,6 @@
 import type { BatteryTrace, BrownOut, OutingFigures } from "../core/energy/types.js";
 import type { OnPeriod } from "../core/plan/model/outing.js";
+import { type DrawnWords, drawnInEnglish } from "../words/drawn/english.js";
 import { clock, decimals, hours, percent, volts } from "../words/numbers.js";
 import { fitText } from "./fonts/wrap.js";
 import { box, line, points, polygon, polyline, strokes, text } from "./make.js";
@@ -23,6 +24,8 @@ export interface Room {
   readonly heightMm: number;
 }
 
+type ChartWords = DrawnWords["chart"];
+
 const labelMm = 40;
 const tailMm = 24;
 const chargeMm = 42;
@@ -37,7 +40,11 @@ export const barsThatFit = (heightMm: number) =>
   Math.max(0, Math.floor((heightMm - chargeMm - voltageMm - 2 * gapMm - 14) / barMm));
 
 /** Charge and terminal voltage against time on one scale of hours, below them a bar for whatever is on. */
-export function outingChart(chart: OutingChart, room: Room): Shape[] {
+export function outingChart(
+  chart: OutingChart,
+  room: Room,
+  { chart: words }: DrawnWords = drawnInEnglish,
+): Shape[] {
   const { trace, outing } = chart;
   const left = room.left + labelMm;
   const widthMm = room.widthMm - labelMm - tailMm;
@@ -65,11 +72,16 @@ export function outingChart(chart: OutingChart, room: Room): Shape[] {
             }),
           ]),
     ]),
-    ...chargeCurve(chart, { left, right: left + widthMm, top, bottom: chargeBottom }, across),
-    ...voltageCurve(chart, { left, right: left + widthMm, top: voltageTop, bottom: voltageBottom }, across),
-    ...onBars(bars, chart.on, room.left, barsTop, across),
+    ...chargeCurve(chart, { left, right: left + widthMm, top, bottom: chargeBottom }, across, words),
+    ...voltageCurve(
+      chart,
+      { left, right: left + widthMm, top: voltageTop, bottom: voltageBottom },
+      across,
+      words,
+    ),
+    ...onBars(bars, chart.on, room.left, barsTop, across, words),
     ...brownOutMarks(chart.brownOuts, across, top, lowest),
-    ...moments(trace, { left, right: left + widthMm, top, bottom: chargeBottom }, across),
+    ...moments(trace, { left, right: left + widthMm, top, bottom: chargeBottom }, across, words),
   ];
 }
 
@@ -84,6 +96,7 @@ function chargeCurve(
   { trace, reserveShare }: OutingChart,
   frame: Frame,
   across: (atH: number) => number,
+  words: ChartWords,
 ): Shape[] {
   const up = (share: number) => frame.bottom + Math.min(Math.max(share, 0), 1) * (frame.top - frame.bottom);
   const curve = trace.points.map(({ atH, charge }): Point => ({ x: across(atH), y: up(charge) }));
@@ -94,11 +107,11 @@ function chargeCurve(
     }),
     ...scale(
       frame,
-      "Charge",
+      words.charge,
       [0, 0.25, 0.5, 0.75, 1].map((share) => [up(share), percent(share, 0)]),
     ),
     line(frame.left, up(reserveShare), frame.right, up(reserveShare), strokes.accentDash),
-    text(frame.right + 1.5, up(reserveShare) - 1, `reserve ${percent(reserveShare, 0)}`, {
+    text(frame.right + 1.5, up(reserveShare) - 1, words.reserve(percent(reserveShare, 0)), {
       ...small,
       colour: "accent",
     }),
@@ -125,6 +138,7 @@ function voltageCurve(
   { trace, cutOffV, nominalV }: OutingChart,
   frame: Frame,
   across: (atH: number) => number,
+  words: ChartWords,
 ): Shape[] {
   const values = trace.points.map(({ terminalV }) => terminalV).filter(Number.isFinite);
   const stepV = nominalV > 18 ? 2 : 1;
@@ -139,9 +153,9 @@ function voltageCurve(
   const sparse = ticks.filter((_, index) => index % Math.ceil(ticks.length / 7) === 0);
   const last = trace.points.at(-1);
   return [
-    ...scale(frame, "At the posts", sparse),
+    ...scale(frame, words.atPosts, sparse),
     line(frame.left, up(cutOffV), frame.right, up(cutOffV), strokes.softDash),
-    text(frame.right + 1.5, up(cutOffV) - 1, `stops ${decimals(cutOffV, 1)}\u00a0V`, {
+    text(frame.right + 1.5, up(cutOffV) - 1, words.stops(`${decimals(cutOffV, 1)}\u00a0V`), {
       ...small,
       colour: "soft",
     }),
@@ -171,31 +185,34 @@ function onBars(
   left: number,
   top: number,
   across: (atH: number) => number,
+  words: ChartWords,
 ): Shape[] {
-  const heading = names.length === 0 ? [] : [text(left, top + 1.4, "On", strong)];
+  const heading = names.length === 0 ? [] : [text(left, top + 1.4, words.on, strong)];
   return [
     ...heading,
     ...names.flatMap((name, index) => {
       const y = top - (index + 1) * barMm;
-      const bars = on.filter(({ what }) => what === name).flatMap((period) => onBar(period, y, across));
+      const bars = on
+        .filter(({ what }) => what === name)
+        .flatMap((period) => onBar(period, y, across, words));
       return [text(left, y + 1.2, fitText(name, labelMm - 3, small), small), ...bars];
     }),
   ];
 }
 
-function onBar(period: OnPeriod, y: number, across: (atH: number) => number): Shape[] {
+function onBar(period: OnPeriod, y: number, across: (atH: number) => number, say: ChartWords): Shape[] {
   const widthMm = Math.max(across(period.toH) - across(period.fromH), 0.3);
   const fill = period.duty < 1 || period.level < 1 ? "hair" : "soft";
-  const part = partWords(period);
+  const part = partWords(period, say);
   const words =
     part === "" ? [] : [text(across(period.toH) + 1, y + 1.1, part, { ...small, colour: "soft" })];
   return [box(across(period.fromH), y + 0.6, widthMm, 3, { fill }), ...words];
 }
 
-function partWords({ duty, level }: OnPeriod): string {
+function partWords({ duty, level }: OnPeriod, words: ChartWords): string {
   const parts = [
-    ...(duty < 1 ? [`${percent(duty, duty < 0.1 ? 1 : 0)} of the time`] : []),
-    ...(level < 1 ? [`at ${percent(level, 0)}`] : []),
+    ...(duty < 1 ? [words.ofTheTime(percent(duty, duty < 0.1 ? 1 : 0))] : []),
+    ...(level < 1 ? [words.at(percent(level, 0))] : []),
   ];
   return parts.join(", ");
 }
@@ -237,21 +254,22 @@ function moments(
   { reserveAtH, cutOffAtH }: BatteryTrace,
   frame: Frame,
   across: (atH: number) => number,
+  say: ChartWords,
 ): Shape[] {
-  const mark = (atH: number | undefined, words: string, down: number): Shape[] => {
+  const mark = (atH: number | undefined, words: (hours: string) => string, down: number): Shape[] => {
     if (atH === undefined || !Number.isFinite(atH)) return [];
     const x = across(atH);
     const right = x < (frame.left + frame.right) / 2;
     return [
       line(x, frame.top, x, frame.bottom, strokes.accent),
-      text(right ? x + 1 : x - 1, frame.top - down, `${words} ${hours(atH)}`, {
+      text(right ? x + 1 : x - 1, frame.top - down, words(hours(atH)), {
         ...strong,
         anchor: right ? "start" : "end",
         colour: "accent",
       }),
     ];
   };
-  return [...mark(reserveAtH, "reserve after", 4.5), ...mark(cutOffAtH, "stops after", 9)];
+  return [...mark(reserveAtH, say.reserveAfter, 4.5), ...mark(cutOffAtH, say.stopsAfter, 9)];
 }
 
 /** Six to twelve steps of a round number of hours. */

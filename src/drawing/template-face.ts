@@ -1,5 +1,6 @@
 import type { FaceTemplate, TemplateHole } from "../core/box/template.js";
-import { templateWords } from "../words/template-words.js";
+import type { DrawnWords } from "../words/drawn/english.js";
+import { holeSize } from "../words/template-words.js";
 import { clipSegment, type Frame } from "./clip.js";
 import { line, points, strokes, text } from "./make.js";
 import type { Point, Shape, Stroke, Text } from "./shapes.js";
@@ -19,7 +20,7 @@ export interface Tile {
 }
 
 /** The face, or the part of it inside the window: outline, lid lip, holes with their nuts, which way is up. */
-export function faceShapes(template: FaceTemplate, tile: Tile): Shape[] {
+export function faceShapes(template: FaceTemplate, tile: Tile, { template: words }: DrawnWords): Shape[] {
   const { widthMm: w, heightMm: h, wallMm, lidLipMm } = template;
   const shapes: Shape[] = [];
   const stroke = (points: readonly Point[], style: Stroke): void => {
@@ -82,8 +83,8 @@ export function faceShapes(template: FaceTemplate, tile: Tile): Shape[] {
   }
   const edge = { ...small, anchor: "middle", colour: "soft" } as const;
   const upper = onPaper({ x: (tile.window.x0 + tile.window.x1) / 2, y: h }, tile);
-  if (tile.window.y1 === h) shapes.push(text(upper.x, upper.y + 1.4, templateWords.lid, edge));
-  if (tile.window.y0 === 0) shapes.push(text(upper.x, tile.dy - 3.6, templateWords.base, edge));
+  if (tile.window.y1 === h) shapes.push(text(upper.x, upper.y + 1.4, words.lid, edge));
+  if (tile.window.y0 === 0) shapes.push(text(upper.x, tile.dy - 3.6, words.base, edge));
   return shapes;
 }
 
@@ -105,7 +106,7 @@ export function holeLabel(
   if (!centreHere) return undefined;
   // Near the edge of a tile the words stay on it.
   const middle = Math.max(window.x0 + wordsMm / 2, Math.min(x, window.x1 - wordsMm / 2));
-  const words = `${number}: ${templateWords.hole(holeMm)}`;
+  const words = `${number}: ${holeSize(holeMm)}`;
   return text(middle, y - Math.max(acrossMm, holeMm) / 2 - 3.2, words, {
     ...small,
     weight: "semibold",

@@ -1,5 +1,5 @@
 import type { FaceTemplate } from "../core/box/template.js";
-import { templateWords } from "../words/template-words.js";
+import { type DrawnWords, drawnInEnglish } from "../words/drawn/english.js";
 import { fitText } from "./fonts/wrap.js";
 import { box, line, points, strokes, text } from "./make.js";
 import type { Shape, Sheet } from "./shapes.js";
@@ -39,7 +39,11 @@ const edgeWordsMm = 5;
  * One face at true scale in the area given, whole or on tiles that overlap and carry the same registration marks. Every part
  * has the bar and the square that prove the print.
  */
-export function templateParts(template: FaceTemplate, area: TemplateArea): TemplatePart[] {
+export function templateParts(
+  template: FaceTemplate,
+  area: TemplateArea,
+  words: DrawnWords = drawnInEnglish,
+): TemplatePart[] {
   const [w, h] = [area.widthMm, area.heightMm - footMm(template) - 2 * edgeWordsMm];
   const overlapMm = Math.max(minOverlapMm, ...template.holes.map((hole) => hole.holeMm + 6));
   const spans = (extentMm: number, roomMm: number): Span[] => {
@@ -60,12 +64,12 @@ export function templateParts(template: FaceTemplate, area: TemplateArea): Templ
       const dy = area.bottom + footMm(template) + edgeWordsMm + (h - (y1 - y0)) / 2 - y0;
       const tile = { window, dx, dy, row: r + 1, column: c + 1 };
       return {
-        part: many ? templateWords.tile(tile.row, tile.column, rows.length, columns.length) : "",
+        part: many ? words.template.tile(tile.row, tile.column, rows.length, columns.length) : "",
         shapes: [
-          ...faceShapes(template, tile),
+          ...faceShapes(template, tile, words),
           ...registrationShapes(marks, tile),
-          ...proof(template, area),
-          ...legend(template, area),
+          ...proof(template, area, words),
+          ...legend(template, area, words),
         ],
       };
     }),
@@ -73,7 +77,11 @@ export function templateParts(template: FaceTemplate, area: TemplateArea): Templ
 }
 
 /** Drilling template of one face on sheets of its own, upright or across, or on tiles. */
-export function templateSheets(template: FaceTemplate, paper: keyof typeof papers): Sheet[] {
+export function templateSheets(
+  template: FaceTemplate,
+  paper: keyof typeof papers,
+  words = drawnInEnglish,
+): Sheet[] {
   const [short, long] = papers[paper];
   const upright: Size = { widthMm: short, heightMm: long };
   const across: Size = { widthMm: long, heightMm: short };
@@ -89,8 +97,8 @@ export function templateSheets(template: FaceTemplate, paper: keyof typeof paper
     return template.widthMm <= area.widthMm && template.heightMm <= freeMm;
   };
   const size = [upright, across].find(holds) ?? upright;
-  const title = templateWords.title(template.box, template.face);
-  return templateParts(template, areaOf(size)).map(({ part, shapes }): Sheet => {
+  const title = words.template.title(template.box, template.face);
+  return templateParts(template, areaOf(size), words).map(({ part, shapes }): Sheet => {
     const titled = part === "" ? title : `${title}, ${part}`;
     const roomMm = size.widthMm - 2 * marginMm;
     const style = { sizeMm: points(10), weight: "semibold" } as const;
@@ -99,7 +107,7 @@ export function templateSheets(template: FaceTemplate, paper: keyof typeof paper
       ...size,
       shapes: [
         text(marginMm, size.heightMm - marginMm - 5, fitText(titled, roomMm, style), style),
-        text(marginMm, size.heightMm - marginMm - 10, templateWords.scale, { ...small, colour: "soft" }),
+        text(marginMm, size.heightMm - marginMm - 10, words.template.scale, { ...small, colour: "soft" }),
         ...shapes,
       ],
     };
@@ -110,7 +118,7 @@ export function templateSheets(template: FaceTemplate, paper: keyof typeof paper
  * The face alone at true scale on a sheet of its own size: for a program that cuts it as it is, for one that prints it with the
  * bar and the square that prove the print.
  */
-export function faceSheet(template: FaceTemplate, to: "cut" | "print"): Sheet {
+export function faceSheet(template: FaceTemplate, to: "cut" | "print", words = drawnInEnglish): Sheet {
   const { widthMm, heightMm, box: name, face, barMm, squareMm } = template;
   const window = { x0: 0, y0: 0, x1: widthMm, y1: heightMm };
   const proves = to === "print";
@@ -120,31 +128,39 @@ export function faceSheet(template: FaceTemplate, to: "cut" | "print"): Sheet {
   };
   const tile = { window, dx: marginMm, dy: marginMm + inside.heightMm - heightMm, row: 1, column: 1 };
   return {
-    title: templateWords.title(name, face),
+    title: words.template.title(name, face),
     widthMm: inside.widthMm + 2 * marginMm,
     heightMm: inside.heightMm + 2 * marginMm,
     shapes: [
-      ...faceShapes(template, tile),
-      ...(proves ? proof(template, { left: marginMm, bottom: marginMm, ...inside }) : []),
+      ...faceShapes(template, tile, words),
+      ...(proves ? proof(template, { left: marginMm, bottom: marginMm, ...inside }, words) : []),
     ],
   };
 }
 
 /** The bar and the square to measure before anything is drilled. */
-function proof({ barMm, squareMm }: FaceTemplate, { left: x, bottom: y }: TemplateArea): Shape[] {
+function proof(
+  { barMm, squareMm }: FaceTemplate,
+  { left: x, bottom: y }: TemplateArea,
+  { template: words }: DrawnWords,
+): Shape[] {
   const left = x + squareMm + 8;
   return [
     box(x, y, squareMm, squareMm, { stroke: strokes.line }),
-    text(x + 3, y + squareMm / 2, templateWords.square(squareMm), small),
+    text(x + 3, y + squareMm / 2, words.square(squareMm), small),
     line(left, y + 12, left + barMm, y + 12, strokes.line),
     line(left, y + 9, left, y + 15, strokes.line),
     line(left + barMm, y + 9, left + barMm, y + 15, strokes.line),
-    text(left, y + 18, templateWords.bar(barMm), small),
+    text(left, y + 18, words.bar(barMm), small),
   ];
 }
 
 /** What goes into which hole: beside the bar where there is room, else over it; what has no room stands on the box's own sheet. */
-function legend({ barMm, squareMm, holes }: FaceTemplate, area: TemplateArea): Shape[] {
+function legend(
+  { barMm, squareMm, holes }: FaceTemplate,
+  area: TemplateArea,
+  { template: say, entry }: DrawnWords,
+): Shape[] {
   const pitchMm = 4.1;
   const beside = area.widthMm - squareMm - 8 - barMm - 8;
   const isBeside = beside >= 50;
@@ -154,8 +170,8 @@ function legend({ barMm, squareMm, holes }: FaceTemplate, area: TemplateArea): S
   const whole = holes.length <= lines;
   const shown = whole ? holes : holes.slice(0, lines - 1);
   const words = [
-    ...shown.map((hole, index) => `${index + 1}  ${hole.id}`),
-    ...(whole ? [] : [templateWords.more(holes.length - shown.length)]),
+    ...shown.map((hole, index) => `${index + 1}  ${entry(hole.id)}`),
+    ...(whole ? [] : [say.more(holes.length - shown.length)]),
   ];
   return words.map((each, index) =>
     text(x, area.bottom + squareMm - 3 - index * pitchMm, fitText(each, roomMm, small), small),

@@ -6,6 +6,7 @@ import { fitText } from "../drawing/fonts/wrap.js";
 import { marksScale, marksView, referenceLetters, scaleBar } from "../drawing/hull/marks-view.js";
 import { box, line, points, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
+import { drawnInEnglish } from "../words/drawn/english.js";
 import {
   boreWords,
   edgeWords,
@@ -17,7 +18,7 @@ import {
   wayWords,
 } from "../words/hull-words.js";
 import { counted, lengthWords, ordinal } from "../words/numbers.js";
-import { notByDrawing, seenWords } from "../words/step-drawing-words.js";
+import { seenWords } from "../words/step-drawing-words.js";
 import { flow } from "./flow.js";
 import { referenceLegend } from "./marks-legend.js";
 import type { Paper } from "./page.js";
@@ -117,11 +118,11 @@ function drawing(
       const footY = top - heightMm + 3;
       const barM = scaleBarM(scale, shows);
       const bar = `1 : ${scale}; the bar is ${lengthWords(barM, shows)}`;
-      const seen = seenWords(face.plan, inside, view.bowRight);
+      const seen = seenWords(face.plan, inside, view.bowRight, drawnInEnglish);
       return [
         ...view.shapes,
         ...scaleBar(x, footY + 1, (barM * 1000) / scale, bar),
-        text(x + widthMm, footY, `${seen}. ${notByDrawing}`, {
+        text(x + widthMm, footY, `${seen}. ${drawnInEnglish.step.notByDrawing}`, {
           sizeMm: points(9),
           anchor: "end",
           colour: "soft",

@@ -2,13 +2,8 @@ import type { LayoutFigures } from "../core/parts/layout-types.js";
 import { type PartLine, partKinds } from "../core/parts/parts-list.js";
 import type { WireLine } from "../core/parts/plan-parts.js";
 import type { Shows } from "../core/plan/model/plan.js";
-import {
-  moneyWords,
-  packWords,
-  partKindWords,
-  roundLengthWords,
-  wireBuyWords,
-} from "../words/layout-words.js";
+import { layoutInEnglish } from "../words/layout/english.js";
+import { moneyWords, packWords, roundLengthWords, wireBuyWords } from "../words/layout-words.js";
 import { counted } from "../words/numbers.js";
 import { listed } from "../words/say.js";
 import { flow } from "./flow.js";
@@ -40,7 +35,7 @@ export function shoppingList({ parts, cuts }: LayoutFigures, shows: Shows, paper
       kind === "conductor"
         ? wire.map((line) => wireRow(line, pieces.get(line.item) ?? 0, shows))
         : buying.filter((line) => line.kind === kind).map(partRow);
-    return rows.length === 0 ? [] : [{ name: partKindWords[kind], rows }];
+    return rows.length === 0 ? [] : [{ name: layoutInEnglish.partKinds[kind], rows }];
   });
   const list = groupedTable(columns, groups, widthMm);
   const shelf = shelfWords(parts, shows);

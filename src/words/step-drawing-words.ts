@@ -1,47 +1,55 @@
 import type { FaceTemplate } from "../core/box/template.js";
 import type { FacePlan } from "../core/plan/model/hull.js";
 import type { Side } from "../core/plan/model/placing.js";
-import { templateWords } from "./template-words.js";
+import type { DrawnWords } from "./drawn/english.js";
+import { holeSize } from "./template-words.js";
 import { namesText } from "./work-words.js";
 
-const scaleWords = (scale: number): string => (scale === 1 ? "true scale" : `1 : ${scale}`);
+const scaleWords = (scale: number, { step }: DrawnWords): string =>
+  scale === 1 ? step.trueScale : `1 : ${scale}`;
 
 /** A face of a box: each hole by its number, what it is for and how large. */
-export function faceDrawn({ box, face, holes }: FaceTemplate, scale: number): string {
-  const each = holes.map(({ id, holeMm }, index) => `${index + 1} ${id}, ${templateWords.hole(holeMm)}`);
-  return `${templateWords.title(box, face)}, ${scaleWords(scale)}. ${each.join("; ")}.`;
+export function faceDrawn({ box, face, holes }: FaceTemplate, scale: number, words: DrawnWords): string {
+  const { template, entry } = words;
+  const each = holes.map(({ id, holeMm }, index) => `${index + 1} ${entry(id)}, ${holeSize(holeMm)}`);
+  return `${template.title(box, face)}, ${scaleWords(scale, words)}. ${each.join("; ")}.`;
 }
 
 /** A box with its lid off. */
-export function insideDrawn(box: string, contents: readonly string[], scale: number): string {
-  return `${box} with its lid off, ${scaleWords(scale)}: ${contents.join(", ")}.`;
-}
+export const insideDrawn = (
+  box: string,
+  contents: readonly string[],
+  scale: number,
+  words: DrawnWords,
+): string => words.step.lidOff(box, scaleWords(scale, words), contents.join(", "));
 
 /** From where a face is looked at. */
-export function seenWords(plan: FacePlan, inside: boolean, bowRight: boolean | undefined): string {
-  if (bowRight === undefined)
-    return `as one looks at it, ${plan.shape.kind === "flat" ? `from ${plan.shape.looks}` : ""}`;
-  return `seen from ${inside ? "inside" : "outside"}; the bow is to the ${bowRight ? "right" : "left"}`;
+export function seenWords(
+  { shape }: FacePlan,
+  inside: boolean,
+  bowRight: boolean | undefined,
+  { step }: DrawnWords,
+): string {
+  if (bowRight === undefined) return step.looks(shape.kind === "flat" ? shape.looks : undefined);
+  return step.seen(inside, bowRight);
 }
-
-export const notByDrawing = "Set out by the readings, not by this drawing.";
 
 /** The marks of some gear on one side of a face: the letters of the points they are measured from. */
-export function marksDrawn(of: {
-  readonly face: FacePlan;
-  readonly name: string;
-  readonly side: Side;
-  readonly scale: number;
-  readonly inside: boolean;
-  readonly bowRight?: boolean;
-  readonly letters: ReadonlyMap<string, string>;
-  readonly marks: readonly string[];
-}): string {
-  const where = of.face.pair ? `${of.name}, ${of.side}` : of.name;
+export function marksDrawn(
+  of: {
+    readonly face: FacePlan;
+    readonly name: string;
+    readonly side: Side;
+    readonly scale: number;
+    readonly inside: boolean;
+    readonly bowRight?: boolean;
+    readonly letters: ReadonlyMap<string, string>;
+    readonly marks: readonly string[];
+  },
+  words: DrawnWords,
+): string {
+  const where = of.face.pair ? `${of.name}, ${words.step.sides[of.side]}` : of.name;
   const letters = [...of.letters].map(([name, letter]) => `${letter} ${name}`);
-  const seen = seenWords(of.face, of.inside, of.bowRight);
-  return `${where}, ${scaleWords(of.scale)}, ${seen}. ${namesText(of.marks)}; ${letters.join("; ")}. ${notByDrawing}`;
+  const seen = seenWords(of.face, of.inside, of.bowRight, words);
+  return `${where}, ${scaleWords(of.scale, words)}, ${seen}. ${namesText(of.marks, words)}; ${letters.join("; ")}. ${words.step.notByDrawing}`;
 }
-
-export const circuitDrawn = (run: string): string =>
-  `The circuit of ${run} on one line, from the battery outward: one line stands for out and return.`;

@@ -35,13 +35,13 @@ function alike(sizes: readonly StepSize[], shows: Shows, words: StepWords): Map<
 function sizeText(
   size: StepSize,
   shows: Shows,
-  { sizes: say, joining }: StepWords,
+  { sizes: say, joining, layout }: StepWords,
 ): readonly [of: string, text: string] {
   switch (size.what) {
     case "length":
       return [size.of, say.alongWay(lengthWords(size.m, shows))];
     case "cut length":
-      return [size.of, say.cut(lengthWords(size.mm / 1000, shows), size.wire)];
+      return [size.of, say.cut(lengthWords(size.mm / 1000, shows), layout.wire(size.wire))];
     case "conductor":
       return ["", say.conductors(size.key.replaceAll(" ", tie))];
     case "hole":
@@ -59,12 +59,12 @@ function sizeText(
       return [size.of, say.gland(size.size)];
     case "end":
       return [
-        `${say.leg[size.leg]}${size.colour === undefined ? "" : `, ${size.colour}`}`,
+        `${say.leg[size.leg]}${size.colour === undefined ? "" : `, ${layout.colour(size.colour)}`}`,
         [
-          size.part ?? "",
+          size.part === undefined ? "" : layout.part(size.part, "terminal"),
           say.strip(boreWords(size.stripMm)),
-          size.sleeve ?? "",
-          size.tool,
+          size.sleeve === undefined ? "" : layout.part(size.sleeve, "sleeve"),
+          layout.tool(size.tool),
           size.pullN === undefined ? "" : say.mustHold(forceWords(size.pullN, shows)),
         ]
           .filter((part) => part !== "")

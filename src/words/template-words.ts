@@ -10,6 +10,9 @@ export const faceWords: Readonly<Record<FaceName, string>> = {
   far: "far side",
 };
 
+/** A hole as it stands beside it, in any language. */
+export const holeSize = (holeMm: number): string => `Ø ${holeMm} mm`;
+
 export const templateWords = {
   title: (box: string, face: FaceName): string => `${box}: ${faceWords[face]}, seen from outside`,
   tile: (row: number, column: number, rows: number, columns: number): string =>
@@ -18,8 +21,7 @@ export const templateWords = {
   base: "base",
   bar: (lengthMm: number): string => `${lengthMm} mm: measure before drilling`,
   square: (sideMm: number): string => `${sideMm} mm square`,
-  hole: (holeMm: number): string => `Ø ${holeMm} mm`,
   more: (count: number): string => `and ${count} more, on the sheet of the box`,
   scale:
     "Print at 100 %, no fitting to the page. If bar or square measure wrong, do not drill by this sheet.",
-} as const;
+};

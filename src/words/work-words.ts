@@ -44,7 +44,10 @@ export const reasonWords: Readonly<Record<PrecedenceReason, string>> = {
 };
 
 /** Names with numbers in a row stand together: `coaming lamp 1 to 6 and sounder`. */
-export function namesText(names: readonly string[], words: StepWords = english): string {
+export function namesText(
+  names: readonly string[],
+  words: Pick<StepWords, "range" | "joining"> = english,
+): string {
   const runs: { readonly stem: string; readonly from: number; to: number }[] = [];
   const parts = names.map((name) => {
     const [, stem = "", number = ""] = /^(.+) ([1-9]\d*)$/.exec(name) ?? [];

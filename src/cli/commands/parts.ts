@@ -16,13 +16,8 @@ import type { PlanTable } from "../../packet/files/table-names.js";
 import { planTable } from "../../packet/files/tables.js";
 import { editProblemSentence } from "../../words/edit-problems.js";
 import { editSentence } from "../../words/edits.js";
-import {
-  moneyWords,
-  packWords,
-  partKindWords,
-  roundLengthWords,
-  wireBuyWords,
-} from "../../words/layout-words.js";
+import { layoutInEnglish } from "../../words/layout/english.js";
+import { moneyWords, packWords, roundLengthWords, wireBuyWords } from "../../words/layout-words.js";
 import { counted } from "../../words/numbers.js";
 import { tableProblemLine } from "../../words/table-problems.js";
 import { type Given, readArguments } from "../arguments.js";
@@ -155,7 +150,7 @@ function partLines({ parts }: LayoutFigures, screen: Terminal): string[] {
       line.price === undefined ? "" : moneyWords(line.price),
     ]);
     const columns = [
-      left(partKindWords[kind].toLowerCase()),
+      left(layoutInEnglish.partKinds[kind].toLowerCase()),
       right("needed"),
       right("spares"),
       right("on hand"),

@@ -1,5 +1,6 @@
 import type { Figures } from "../../core/figures-types.js";
 import type { Shows } from "../../core/plan/model/plan.js";
+import { type DrawnWords, drawnInEnglish } from "../../words/drawn/english.js";
 import { textWidthMm } from "../fonts/measure.js";
 import { fitText } from "../fonts/wrap.js";
 import { line, points, text } from "../make.js";
@@ -28,9 +29,10 @@ export function oneLineDiagram(
     readonly widthMm: number;
     readonly heightMm: number;
   },
+  words: DrawnWords = drawnInEnglish,
 ): Shape[][] {
-  const labels = diagramLabels(figures, shows);
-  const looks = new Looks(figures.plan, labels);
+  const labels = diagramLabels(figures, shows, words);
+  const looks = new Looks(figures.plan, labels, words);
   const nodes = plantTrees(figures.plan);
   const widths = {
     ...edges,
@@ -45,7 +47,7 @@ export function oneLineDiagram(
     sheets = dealRows(splitTrees(nodes, widths, true), fullHeights);
   return sheets.map((sheet) =>
     sheet.flatMap((part) =>
-      new SheetDrawing(part, looks, labels, room.left, room.bottom + room.heightMm).draw(),
+      new SheetDrawing(part, looks, labels, words, room.left, room.bottom + room.heightMm).draw(),
     ),
   );
 }
@@ -60,6 +62,7 @@ class SheetDrawing {
     private readonly part: SheetTree,
     private readonly looks: Looks,
     private readonly labels: DiagramLabels,
+    private readonly words: DrawnWords,
     private readonly left: number,
     private readonly top: number,
   ) {
@@ -184,8 +187,9 @@ class SheetDrawing {
 
   /** What is said beside the name of a panel or box. */
   private beside({ placed, continued }: Spot): string {
-    const fed = placed.parent < 0 && placed.node.run !== undefined ? `fed by ${placed.node.run.name}` : "";
-    return continued ? "continued" : fed;
+    const { fedBy, continued: goesOn } = this.words.diagram;
+    const fed = placed.parent < 0 && placed.node.run !== undefined ? fedBy(placed.node.run.name) : "";
+    return continued ? goesOn : fed;
   }
 
   private boxFrame(index: number, spot: Spot): Shape[] {

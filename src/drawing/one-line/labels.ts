@@ -2,6 +2,7 @@ import type { CornerFigures } from "../../core/circuit/results.js";
 import type { Figures } from "../../core/figures-types.js";
 import type { CompleteRun } from "../../core/plan/completed.js";
 import type { Shows } from "../../core/plan/model/plan.js";
+import type { DrawnWords } from "../../words/drawn/english.js";
 import { amps, decimals, lengthWords, marked, volts } from "../../words/numbers.js";
 
 /** The words of the diagram, looked up once. */
@@ -13,7 +14,7 @@ export interface DiagramLabels {
   readonly rating: (id: string) => string | undefined;
 }
 
-export function diagramLabels(figures: Figures, shows: Shows): DiagramLabels {
+export function diagramLabels(figures: Figures, shows: Shows, { diagram: words }: DrawnWords): DiagramLabels {
   const corner = (name: string) => figures.corners.find((one) => one.name === name);
   const nominal = corner("nominal");
   const currents = new Map<string, number>();
@@ -28,12 +29,12 @@ export function diagramLabels(figures: Figures, shows: Shows): DiagramLabels {
   const worst = new Map(corner("worst drop")?.gear.map((gear) => [gear.id, gear]));
   const batteries = new Map(nominal?.batteries.map((battery) => [battery.id, battery]));
   const ratings = new Map(
-    figures.protection.map(({ id, spare, ratingA }) => [id, spare ? "none yet" : marked(ratingA, "A")]),
+    figures.protection.map(({ id, spare, ratingA }) => [id, spare ? words.noFuse : marked(ratingA, "A")]),
   );
   const plans = new Map(figures.plan.batteries.map((battery) => [battery.name, battery]));
   return {
     run: (run) => {
-      const size = sizes.get(run.group) ?? sizes.get(run.name) ?? run.size?.key ?? "size open";
+      const size = sizes.get(run.group) ?? sizes.get(run.name) ?? run.size?.key ?? words.sizeOpen;
       const fuse = ratings.get(`${run.name} / fuse`);
       const parts = [size, lengthWords(run.lengthM, shows), ...(fuse === undefined ? [] : [fuse])];
       return {
@@ -45,8 +46,8 @@ export function diagramLabels(figures: Figures, shows: Shows): DiagramLabels {
       const at = usual.get(name);
       const low = worst.get(name);
       if (at === undefined || !at.on)
-        return low?.on === true ? `worst ${volts(low.voltageV)}` : "not on in these cases";
-      return `${amps(at.currentA)} · ${decimals(at.voltageV, 2)}${low?.on === true ? `, worst ${decimals(low.voltageV, 2)}` : ""}\u00a0V`;
+        return low?.on === true ? words.worst(volts(low.voltageV)) : words.notOn;
+      return `${amps(at.currentA)} · ${decimals(at.voltageV, 2)}${low?.on === true ? `, ${words.worst(decimals(low.voltageV, 2))}` : ""}\u00a0V`;
     },
     battery: (name) => {
       const plan = plans.get(name);

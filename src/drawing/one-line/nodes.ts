@@ -1,4 +1,5 @@
 import type { CompletePanel, CompletePlan, CompleteWay } from "../../core/plan/completed.js";
+import type { DrawnWords } from "../../words/drawn/english.js";
 import { textWidthMm } from "../fonts/measure.js";
 import { fitText } from "../fonts/wrap.js";
 import { box, line, points, strokes, text } from "../make.js";
@@ -58,6 +59,7 @@ export class Looks {
   constructor(
     plan: CompletePlan,
     private readonly labels: DiagramLabels,
+    private readonly words: DrawnWords,
   ) {
     const byName = <T extends { readonly name: string }>(things: readonly T[]) =>
       new Map(things.map((thing) => [thing.name, thing]));
@@ -117,7 +119,13 @@ export class Looks {
         return [
           converterSymbol(x, y, "=", "="),
           line(x + converterMm, y, x + converterMm + 4, y),
-          ...titled(node.name, outV === undefined ? "" : `to ${outV}\u00a0V`, x, y + 5, 30),
+          ...titled(
+            node.name,
+            outV === undefined ? "" : this.words.diagram.output(`${outV}\u00a0V`),
+            x,
+            y + 5,
+            30,
+          ),
         ];
       }
       case "gear": {
@@ -137,7 +145,7 @@ export class Looks {
         const under = text(
           x + converterMm + 2,
           y - 3.1,
-          trimmed(`${charger?.kind ?? ""} charger`, 30, detail),
+          trimmed(charger === undefined ? "" : this.words.diagram.chargers[charger.kind], 30, detail),
           detail,
         );
         return [converterSymbol(x, y, sign, "="), words, under];
@@ -145,7 +153,7 @@ export class Looks {
       case "reference":
         return [
           ...arrow(x, y),
-          text(x + 3, y - 1.1, trimmed(node.name, 40, detail), { ...detail, colour: "ink" }),
+          text(x + 3, y - 1.1, trimmed(this.referred(node), 40, detail), { ...detail, colour: "ink" }),
         ];
       default:
         return node.kind satisfies never;
@@ -154,8 +162,12 @@ export class Looks {
 
   /** The end of a node whose own tree stands further on. */
   drawPointer(node: TreeNode, x: number, y: number): Shape[] {
-    const words = `${node.name}, drawn by itself`;
+    const words = this.words.diagram.byItself(node.name);
     return [...arrow(x, y), text(x + 3, y - 1.1, trimmed(words, 44, name), name)];
+  }
+
+  private referred({ name: to, refers }: TreeNode): string {
+    return refers === undefined ? to : this.words.diagram.refers[refers.as](refers.to);
   }
 
   private battery(node: TreeNode, x: number, y: number): Shape[] {
@@ -196,7 +208,7 @@ export class Looks {
   }
 
   private rating(id: string, x: number, y: number): Shape {
-    return text(x + deviceMm / 2, y - 4.3, this.labels.rating(id) ?? "open", {
+    return text(x + deviceMm / 2, y - 4.3, this.labels.rating(id) ?? this.words.diagram.open, {
       ...detail,
       anchor: "middle",
       colour: "ink",

@@ -6,7 +6,7 @@ export type NodeKind = "battery" | "charger" | "converter" | "panel" | "way" | "
 /** One thing of the diagram. Nodes stand in pre-order: a parent before its children, a branch before the next. */
 export interface TreeNode {
   readonly kind: NodeKind;
-  /** Name in the plan; for a way, `panel / way`; for a reference, the words to show. */
+  /** Name in the plan; for a way, `panel / way`; for a reference, what it points to. */
   readonly name: string;
   /** Index of the node it hangs on; -1: a root. */
   readonly parent: number;
@@ -127,7 +127,7 @@ class Planter {
     const words = far.port === undefined ? far.place : `${far.place} / ${far.port}`;
     const reference = (as: Reference["as"], to = words): TreeNode => {
       const refers = { as, to };
-      return { kind: "reference", name: referenceWords(refers), parent, run, refers };
+      return { kind: "reference", name: refers.to, parent, run, refers };
     };
     if (kind === undefined) return reference("unknown");
     if (kind === "battery") return reference("battery", far.place);
@@ -164,26 +164,7 @@ class Planter {
     const found = this.along(panel, parent, onWay);
     if (elsewhere === undefined) return found;
     const refers = { as: "in run", to: elsewhere.name } as const;
-    return [{ kind: "reference", name: referenceWords(refers), parent, refers }, ...found];
-  }
-}
-
-function referenceWords({ as, to }: Reference): string {
-  switch (as) {
-    case "battery":
-      return `battery ${to}`;
-    case "output":
-      return `output of ${to}`;
-    case "way":
-      return `way ${to}`;
-    case "drawn elsewhere":
-      return `${to}, drawn elsewhere`;
-    case "in run":
-      return `in ${to}, drawn above`;
-    case "unknown":
-      return `${to}, unknown`;
-    default:
-      return as satisfies never;
+    return [{ kind: "reference", name: refers.to, parent, refers }, ...found];
   }
 }
 

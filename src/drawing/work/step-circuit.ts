@@ -1,16 +1,22 @@
 import type { Figures } from "../../core/figures-types.js";
 import type { CompletePlan } from "../../core/plan/completed.js";
 import type { Shows } from "../../core/plan/model/plan.js";
+import type { DrawnWords } from "../../words/drawn/english.js";
 import { oneLineDiagram } from "../one-line/diagram.js";
 import type { Shape } from "../shapes.js";
 
 const roomMm = { left: 0, bottom: 0, widthMm: 190, heightMm: 150 } as const;
 
 /** One line from the battery to the gear of what a run carries; undefined where that would not go on one drawing. */
-export function circuitOfRun(figures: Figures, run: string, shows: Shows): readonly Shape[] | undefined {
+export function circuitOfRun(
+  figures: Figures,
+  run: string,
+  shows: Shows,
+  words: DrawnWords,
+): readonly Shape[] | undefined {
   const plan = planOfRuns(figures.plan, new Set([run]));
   if (plan.runs.length === 0) return undefined;
-  const [drawn, ...more] = oneLineDiagram({ ...figures, plan }, shows, roomMm);
+  const [drawn, ...more] = oneLineDiagram({ ...figures, plan }, shows, roomMm, words);
   return more.length === 0 ? drawn : undefined;
 }
 

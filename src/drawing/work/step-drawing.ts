@@ -3,8 +3,9 @@ import type { FaceFigures, SideFigures } from "../../core/hull/figures.js";
 import type { Whole } from "../../core/layout-figures.js";
 import type { Shows } from "../../core/plan/model/plan.js";
 import type { Step } from "../../core/work/step.js";
+import { type DrawnWords, drawnInEnglish } from "../../words/drawn/english.js";
 import { readingWords } from "../../words/hull-words.js";
-import { circuitDrawn, faceDrawn, insideDrawn, marksDrawn } from "../../words/step-drawing-words.js";
+import { faceDrawn, insideDrawn, marksDrawn } from "../../words/step-drawing-words.js";
 import { around, boundsOf } from "../bounds.js";
 import { boxInside } from "../box-inside.js";
 import { marksScale, marksView } from "../hull/marks-view.js";
@@ -40,18 +41,19 @@ export function stepDrawings(
   from: DrawnFrom,
   shows: Shows,
   room: StepDrawingRoom,
+  words: DrawnWords = drawnInEnglish,
 ): readonly StepDrawing[] {
   const { drawing } = step;
   if (drawing === undefined) return [];
   switch (drawing.sheet) {
     case "template":
       return step.task === "fill box"
-        ? boxFilled(drawing.of, from, room)
-        : templatesOf(drawing.of, from).map((template) => faceDrawing(template, room));
+        ? boxFilled(drawing.of, from, room, words)
+        : templatesOf(drawing.of, from).map((template) => faceDrawing(template, room, words));
     case "marks":
-      return sidesOf(step.pieces, from).map((one) => marksDrawing(one, from, shows, room));
+      return sidesOf(step.pieces, from).map((one) => marksDrawing(one, from, shows, room, words));
     case "diagram":
-      return circuitDrawing(step, from, shows);
+      return circuitDrawing(step, from, shows, words);
     default:
       return drawing.sheet satisfies never;
   }
@@ -65,7 +67,11 @@ const faceScales = [1, 1.5, 2, 2.5, 3, 4, 5, 8, 10];
 /** Room for the words for lid and base, and beside the outline. */
 const edgeMm = { x: 2, y: 5.5 } as const;
 
-function faceDrawing(template: FaceTemplate, { widthMm, mostMm }: StepDrawingRoom): StepDrawing {
+function faceDrawing(
+  template: FaceTemplate,
+  { widthMm, mostMm }: StepDrawingRoom,
+  said: DrawnWords,
+): StepDrawing {
   const wanted = Math.max(
     template.widthMm / (widthMm - 2 * edgeMm.x),
     template.heightMm / (mostMm - 2 * edgeMm.y),
@@ -74,22 +80,28 @@ function faceDrawing(template: FaceTemplate, { widthMm, mostMm }: StepDrawingRoo
   const window = { x0: 0, y0: 0, x1: template.widthMm, y1: template.heightMm };
   const dx = (widthMm - template.widthMm / scale) / 2;
   return {
-    shapes: faceShapes(template, { window, dx, dy: edgeMm.y, scale, row: 1, column: 1 }),
+    shapes: faceShapes(template, { window, dx, dy: edgeMm.y, scale, row: 1, column: 1 }, said),
     widthMm,
     heightMm: template.heightMm / scale + 2 * edgeMm.y,
-    words: faceDrawn(template, scale),
+    words: faceDrawn(template, scale, said),
   };
 }
 
-function boxFilled(name: string, { layout }: DrawnFrom, { widthMm, mostMm }: StepDrawingRoom): StepDrawing[] {
+function boxFilled(
+  name: string,
+  { layout }: DrawnFrom,
+  { widthMm, mostMm }: StepDrawingRoom,
+  said: DrawnWords,
+): StepDrawing[] {
   const box = layout.boxes.find((one) => one.box === name);
   if (box?.body === undefined || box.layout === undefined) return [];
   const room = { left: 0, bottom: 0, widthMm, heightMm: mostMm };
-  const { shapes, scale } = boxInside(box.body, box.layout, new Map(), room);
+  const { shapes, scale } = boxInside(box.body, box.layout, new Map(), room, said);
   const words = insideDrawn(
     name,
     box.layout.contents.map(({ id }) => id),
     scale,
+    said,
   );
   return [{ shapes, widthMm, heightMm: mostMm, words }];
 }
@@ -117,6 +129,7 @@ function marksDrawing(
   { hull }: DrawnFrom,
   shows: Shows,
   { widthMm, mostMm }: StepDrawingRoom,
+  words: DrawnWords,
 ): StepDrawing {
   const { scale, heightMm } = marksScale(side, widthMm, mostMm, shows.lengths);
   const { graduationM, side: worksFrom } = hull.plan.marks;
@@ -131,21 +144,29 @@ function marksDrawing(
     shapes: view.shapes,
     widthMm,
     heightMm,
-    words: marksDrawn({
-      face: face.plan,
-      name: face.name,
-      side: side.side,
-      marks: side.marks.map(({ mark }) => mark.name),
-      scale,
-      inside,
-      ...view,
-    }),
+    words: marksDrawn(
+      {
+        face: face.plan,
+        name: face.name,
+        side: side.side,
+        marks: side.marks.map(({ mark }) => mark.name),
+        scale,
+        inside,
+        ...view,
+      },
+      words,
+    ),
   };
 }
 
-function circuitDrawing({ pieces }: Step, { figures }: DrawnFrom, shows: Shows): StepDrawing[] {
+function circuitDrawing(
+  { pieces }: Step,
+  { figures }: DrawnFrom,
+  shows: Shows,
+  words: DrawnWords,
+): StepDrawing[] {
   const [run = ""] = pieces;
-  const shapes = circuitOfRun(figures, run, shows);
+  const shapes = circuitOfRun(figures, run, shows, words);
   if (shapes === undefined || shapes.length === 0) return [];
   const { minX, minY, maxX, maxY } = around(
     shapes.map(boundsOf).flatMap((one) => [
@@ -158,7 +179,7 @@ function circuitDrawing({ pieces }: Step, { figures }: DrawnFrom, shows: Shows):
       shapes: [group(1 - minX, 1 - minY, shapes)],
       widthMm: maxX - minX + 2,
       heightMm: maxY - minY + 2,
-      words: circuitDrawn(run),
+      words: words.step.circuit(run),
     },
   ];
 }

@@ -11,19 +11,23 @@ import { takeBuiltEdits } from "../../core/work/take-built.js";
 import { finishEdits, tickEdits } from "../../core/work/work-edits.js";
 import { planChanges, type WholePlan } from "../../core/working/plan-changes.js";
 import { stepDrawings } from "../../drawing/work/step-drawing.js";
+import { type DrawnWords, drawnInEnglish } from "../../words/drawn/english.js";
 import type { FaultsShown, ForemanOutcome, ForemanQuestion } from "./messages.js";
 
-self.addEventListener("message", ({ data }: MessageEvent<ForemanQuestion & { readonly no: number }>) => {
-  self.postMessage({ no: data.no, outcome: outcomeOf(data) });
-});
+self.addEventListener(
+  "message",
+  async ({ data }: MessageEvent<ForemanQuestion & { readonly no: number }>) => {
+    self.postMessage({ no: data.no, outcome: await outcomeOf(data) });
+  },
+);
 
 let last: { readonly text: string; readonly whole: WholePlan } | undefined;
 
-function outcomeOf(question: ForemanQuestion): ForemanOutcome {
+async function outcomeOf(question: ForemanQuestion): Promise<ForemanOutcome> {
   try {
     const read = wholeOf(question.text);
     if ("problems" in read) return { is: "unreadable", problems: read.problems };
-    if (question.ask !== "changes") return answer(question, read);
+    if (question.ask !== "changes") return await answer(question, read);
     const before = wholeOf(question.before);
     if ("problems" in before) return { is: "unreadable", problems: before.problems };
     return { is: "changes", changes: planChanges(before, read) };
@@ -41,7 +45,10 @@ function wholeOf(text: string): WholePlan | { readonly problems: readonly ReadPr
   return whole;
 }
 
-function answer(question: Exclude<ForemanQuestion, { ask: "changes" }>, whole: Whole): ForemanOutcome {
+async function answer(
+  question: Exclude<ForemanQuestion, { ask: "changes" }>,
+  whole: Whole,
+): Promise<ForemanOutcome> {
   const { figures, circuit } = whole;
   switch (question.ask) {
     case "work": {
@@ -77,7 +84,13 @@ function answer(question: Exclude<ForemanQuestion, { ask: "changes" }>, whole: W
     case "drawings":
       return {
         is: "drawings",
-        drawings: stepDrawings(question.step, whole, question.shows, question.room),
+        drawings: stepDrawings(
+          question.step,
+          whole,
+          question.shows,
+          question.room,
+          await drawnWords(question.language),
+        ),
       };
     case "water":
       return { is: "water", card: waterCard(figures) };
@@ -87,3 +100,7 @@ function answer(question: Exclude<ForemanQuestion, { ask: "changes" }>, whole: W
 }
 
 const sendable = ({ fits: _fits, model: _model, ...shown }: FaultReport): FaultsShown => shown;
+
+/** Words of drawings; the Spanish ones are fetched with the first drawing that wants them. */
+const drawnWords = async (language: "en" | "es"): Promise<DrawnWords> =>
+  language === "en" ? drawnInEnglish : (await import("../../words/spanish/drawn.js")).drawnInSpanish;

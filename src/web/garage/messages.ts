@@ -9,6 +9,7 @@ import type { WorkFigures } from "../../core/work/plan-work.js";
 import type { Step } from "../../core/work/step.js";
 import type { PlanChanges } from "../../core/working/plan-changes.js";
 import type { StepDrawing, StepDrawingRoom } from "../../drawing/work/step-drawing.js";
+import type { Preferences } from "../state/preferences.js";
 
 /** Work figures as they can be sent from a worker: facts hold a function, and stay behind. */
 export interface WorkShown extends Omit<WorkFigures, "facts"> {
@@ -43,6 +44,7 @@ export type ForemanQuestion =
       readonly step: Step;
       readonly shows: Shows;
       readonly room: StepDrawingRoom;
+      readonly language: Preferences["language"];
     }
   /** What the change from one text to the other does. */
   | { readonly ask: "changes"; readonly before: string; readonly text: string };

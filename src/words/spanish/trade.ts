@@ -1,5 +1,7 @@
 import type { Surroundings } from "../../core/plan/model/common.js";
 import type { Side } from "../../core/plan/model/placing.js";
+import type { WallMaterial } from "../../core/reference/boxes.js";
+import type { Material } from "../../core/reference/drilling.js";
 import { asking } from "../screen/es/asking.js";
 
 const heldBy = (words: Readonly<Record<string, string>>) => (key: string) =>
@@ -35,6 +37,26 @@ export const colourIn = heldBy({
   "green/yellow": "verde y amarillo",
   "green-yellow": "verde y amarillo",
 });
+
+/** What a box, a hull or a sheet is made of, within a sentence. */
+export const materialIn = heldBy({
+  aluminium: "aluminio",
+  steel: "acero",
+  glass: "fibra de vidrio",
+  wood: "madera",
+  polyethylene: "polietileno",
+  ABS: "ABS",
+  abs: "ABS",
+  fabric: "tela",
+  polycarbonate: "policarbonato",
+  acrylic: "metacrilato",
+  "rigid PVC": "PVC rígido",
+  "glass-filled polyester": "poliéster con fibra de vidrio",
+  "cast aluminium": "aluminio fundido",
+  "sheet aluminium": "chapa de aluminio",
+  "stainless steel": "acero inoxidable",
+  plywood: "contrachapado",
+} satisfies Record<WallMaterial | Material | "fabric", string>);
 
 const chemistryNamed = heldBy(asking.chemistries);
 

@@ -1,3 +1,4 @@
+import { layoutInEnglish } from "../layout/english.js";
 import { joinedInEnglish } from "../say.js";
 import { faceWords } from "../template-words.js";
 import type { StepWords } from "./step-words.js";
@@ -170,6 +171,7 @@ export const english: StepWords = {
     },
     thenSquare: (along, edge, off) => `${along} along ${edge}, then ${off} square off it`,
   },
+  layout: layoutInEnglish,
   joining: joinedInEnglish,
   range: (from, to) => `${from} to ${to}`,
   weekdays: ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"],

@@ -1,5 +1,6 @@
 import { boxes } from "../screen/es/boxes.js";
 import { joinedInSpanish } from "../spanish/joining.js";
+import { layoutInSpanish } from "../spanish/layout.js";
 import type { StepWords } from "./step-words.js";
 
 /** The steps of the work in Spanish, for the page. */
@@ -173,6 +174,7 @@ export const spanish: StepWords = {
     },
     thenSquare: (along, edge, off) => `${along} a lo largo ${edge}, luego ${off} a escuadra`,
   },
+  layout: layoutInSpanish,
   joining: joinedInSpanish,
   range: (from, to) => `${from} a ${to}`,
   weekdays: ["Lunes", "Martes", "Miércoles", "Jueves", "Viernes", "Sábado", "Domingo"],

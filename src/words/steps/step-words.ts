@@ -3,6 +3,7 @@ import type { FaceName } from "../../core/plan/model/layout.js";
 import type { CureKey } from "../../core/reference/cures.js";
 import type { ToolKey } from "../../core/reference/tools.js";
 import type { CautionKey, ConsumableKey, StepKind, Task } from "../../core/work/step.js";
+import type { LayoutWords } from "../layout/english.js";
 import type { Joining } from "../say.js";
 
 /** What a title is made of; empty where the step has none of it. */
@@ -51,6 +52,8 @@ export interface StepWords {
     readonly ways: Readonly<Record<EdgeWay, string>>;
     readonly thenSquare: (along: string, edge: string, off: string) => string;
   };
+  /** Names of parts, wire, tools and colours. */
+  readonly layout: LayoutWords;
   readonly joining: Joining;
   /** `1 to 6`. */
   readonly range: (from: number, to: number) => string;

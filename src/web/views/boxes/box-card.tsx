@@ -6,6 +6,7 @@ import { boxProblemWords, caliperWords, drillWords, holeWords } from "../../../w
 import { usePlan, usePlanStore, useShows, useWords } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
 import { LevelMark } from "../../parts/level-mark.js";
+import { useLayoutWords } from "../../parts/use-layout-words.js";
 import { useRefusal } from "../../parts/use-refusal.js";
 import { FaceView } from "./face-view.js";
 import { placeAgainEdits, placeEdits } from "./place-edits.js";
@@ -13,6 +14,7 @@ import { placeAgainEdits, placeEdits } from "./place-edits.js";
 /** One box: how it is made, its faces, what binds, its holes as a table, the order of drilling. */
 export function BoxCard({ box }: { box: BoxFigures }) {
   const words = useWords();
+  const told = useLayoutWords();
   const refusalOf = useRefusal();
   const store = usePlanStore();
   const [, select] = useSelection();
@@ -51,7 +53,7 @@ export function BoxCard({ box }: { box: BoxFigures }) {
         <p>
           {words.boxes.inside}{" "}
           {[body.widthMm, body.heightMm, body.depthMm].map((mm) => caliperWords(mm, shows)).join(" × ")},{" "}
-          {words.boxes.wall} {caliperWords(body.wallMm, shows)}, {body.material}
+          {words.boxes.wall} {caliperWords(body.wallMm, shows)}, {told.words.material(body.material)}
         </p>
       ) : (
         <p>{words.boxes.tellInside}</p>
@@ -66,7 +68,10 @@ export function BoxCard({ box }: { box: BoxFigures }) {
         <p className="box-note">
           <LevelMark level="mend" />
           <span>
-            {words.boxes.doesNotDo}: <span lang="en">{box.problems.map(boxProblemWords).join("; ")}</span>
+            {words.boxes.doesNotDo}:{" "}
+            <span lang={told.language}>
+              {box.problems.map((one) => boxProblemWords(one, told.words)).join("; ")}
+            </span>
           </span>
         </p>
       )}
@@ -105,9 +110,9 @@ export function BoxCard({ box }: { box: BoxFigures }) {
           {box.drilling.length > 0 && (
             <details>
               <summary>{words.boxes.drilling}</summary>
-              <ol lang="en">
+              <ol lang={told.language}>
                 {box.drilling.map((step) => (
-                  <li key={drillWords(step)}>{drillWords(step)}</li>
+                  <li key={drillWords(step)}>{drillWords(step, told.words)}</li>
                 ))}
               </ol>
             </details>
@@ -121,6 +126,7 @@ export function BoxCard({ box }: { box: BoxFigures }) {
 function Faults({ faults }: { faults: readonly EntryFault[] }) {
   const words = useWords().boxes;
   const shows = useShows();
+  const { entry } = useLayoutWords().words;
   if (faults.length === 0) return <p role="status">{words.noFault}</p>;
   return (
     <div role="status">
@@ -130,11 +136,11 @@ function Faults({ faults }: { faults: readonly EntryFault[] }) {
           <li key={`${fault.fault} ${fault.at} ${fault.with ?? ""}`}>
             <LevelMark level="mend" />
             <span>
-              <bdi>{fault.at}</bdi> {words.faults[fault.fault]}
+              <bdi>{entry(fault.at)}</bdi> {words.faults[fault.fault]}
               {fault.with !== undefined && (
                 <>
                   {" "}
-                  <bdi>{words.with(fault.with)}</bdi>
+                  <bdi>{words.with(entry(fault.with))}</bdi>
                 </>
               )}
               {fault.figureMm !== undefined &&
@@ -152,6 +158,7 @@ function Faults({ faults }: { faults: readonly EntryFault[] }) {
 function Holes({ entries }: { entries: readonly Placed[] }) {
   const words = useWords().boxes;
   const shows = useShows();
+  const { entry } = useLayoutWords().words;
   return (
     <details>
       <summary>{words.table}</summary>
@@ -176,7 +183,7 @@ function Holes({ entries }: { entries: readonly Placed[] }) {
             {entries.map(({ id, on, holeMm, x, y }) => (
               <tr key={id}>
                 <th scope="row">
-                  <bdi>{id}</bdi>
+                  <bdi>{entry(id)}</bdi>
                 </th>
                 <td>{words.faces[on]}</td>
                 <td className="number">{holeWords(holeMm, shows)}</td>

@@ -4,6 +4,7 @@ import { type Placed, windowOf } from "../../../core/box/entry-rules.js";
 import type { BoxBody, Face } from "../../../core/box/face.js";
 import { caliperWords, holeWords } from "../../../words/layout-words.js";
 import { useShows, useWords } from "../../app/context.js";
+import { useLayoutWords } from "../../parts/use-layout-words.js";
 
 interface FaceProps {
   readonly face: Face;
@@ -26,6 +27,7 @@ const fixedRole = { role: "img" } as const;
 /** One face at scale, seen from outside with the lid above: holes, what their nuts cover, and where the one in hand may lie. */
 export function FaceView({ face, body, entries, faults, movable, onTry, onTake, onLeave }: FaceProps) {
   const words = useWords().boxes;
+  const { entry: named } = useLayoutWords().words;
   const shows = useShows();
   const drawing = useRef<SVGSVGElement>(null);
   const held = useRef<{ from: Placed; x: number; y: number; now: Placed; moved: boolean }>(undefined);
@@ -118,7 +120,7 @@ export function FaceView({ face, body, entries, faults, movable, onTry, onTake, 
               data-movable={movable}
               {...(movable ? movableRole : fixedRole)}
               aria-label={words.entry(
-                entry.id,
+                named(entry.id),
                 holeWords(entry.holeMm, shows),
                 caliperWords(entry.x, shows),
                 caliperWords(entry.y, shows),
@@ -147,7 +149,7 @@ export function FaceView({ face, body, entries, faults, movable, onTry, onTake, 
       <ol className="face-legend">
         {entries.map(({ id }) => (
           <li key={id}>
-            <bdi>{id}</bdi>
+            <bdi>{named(id)}</bdi>
           </li>
         ))}
       </ol>

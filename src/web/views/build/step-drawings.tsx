@@ -1,7 +1,7 @@
 import { useEffect, useState } from "react";
 import type { Step } from "../../../core/work/step.js";
 import type { StepDrawing } from "../../../drawing/work/step-drawing.js";
-import { useWords } from "../../app/context.js";
+import { usePreferences, useWords } from "../../app/context.js";
 import { ShapeView } from "../../parts/shape-view.js";
 import { ViewLink } from "../../parts/view-link.js";
 
@@ -45,20 +45,21 @@ const leastPxPerMm = 3;
 
 function Drawing({ of: { shapes, widthMm, heightMm, words } }: { of: StepDrawing }) {
   const screen = useWords().build;
+  const [{ language }] = usePreferences();
   return (
     <figure className="step-drawing">
       <div className="wide" {...mover(screen.drawing)}>
         <svg
           {...drawn}
           aria-label={words}
-          lang="en"
+          lang={language}
           viewBox={`0 ${-heightMm} ${widthMm} ${heightMm}`}
           style={{ minWidth: widthMm * leastPxPerMm, maxWidth: widthMm * 6 }}
         >
           <ShapeView shapes={shapes} />
         </svg>
       </div>
-      <figcaption className="hint" lang="en">
+      <figcaption className="hint" lang={language}>
         {words}
       </figcaption>
     </figure>

@@ -2,7 +2,7 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import type { Step } from "../../../core/work/step.js";
 import { noteEdits, undoEdits } from "../../../core/work/work-edits.js";
 import type { StepDrawing } from "../../../drawing/work/step-drawing.js";
-import { usePlan, usePlanStore, useShows } from "../../app/context.js";
+import { usePlan, usePlanStore, usePreferences, useShows } from "../../app/context.js";
 import type { WorkShown } from "../../garage/messages.js";
 import { ownersMinutes, useForeman } from "../../garage/use-foreman.js";
 import { useMadeEdits } from "../../garage/use-made-edits.js";
@@ -45,14 +45,15 @@ export function useWork(): Work {
     };
   }, [ask, text, minute]);
   const { lengths, conductors, paper } = useShows();
+  const [{ language }] = usePreferences();
   const draw = useCallback(
     async (step: Step) => {
       const shows = { lengths, conductors, paper };
       const room = isDesk() ? deskRoom : phoneRoom;
-      const outcome = await ask({ ask: "drawings", text: store.get().text, step, shows, room });
+      const outcome = await ask({ ask: "drawings", text: store.get().text, step, shows, room, language });
       return outcome.is === "drawings" ? outcome.drawings : [];
     },
-    [ask, store, lengths, conductors, paper],
+    [ask, store, lengths, conductors, paper, language],
   );
   return {
     work,

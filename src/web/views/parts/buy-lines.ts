@@ -1,13 +1,17 @@
 import type { LayoutFigures } from "../../../core/parts/layout-types.js";
 import type { PartKind } from "../../../core/parts/parts-list.js";
 import type { Shows } from "../../../core/plan/model/plan.js";
+import type { LayoutWords } from "../../../words/layout/english.js";
 import { moneyWords, packWords, roundLengthWords, wireBuyWords } from "../../../words/layout-words.js";
 
 /** One line of the shopping list; what is nought is left out. */
 export interface BuyLine {
   readonly key: string;
   readonly kind: PartKind;
+  /** What stock and prices in the plan are matched by. */
   readonly item: string;
+  /** What it is called in the reader's language. */
+  readonly name: string;
   readonly buy: string;
   readonly price: string | undefined;
   readonly needed: string;
@@ -20,7 +24,7 @@ export interface BuyLine {
 const some = (count: number) => (count > 0 ? String(count) : "");
 
 /** What is to buy: wire first, then parts, as the core lists them. */
-export function buyLines({ parts }: LayoutFigures, shows: Shows): BuyLine[] {
+export function buyLines({ parts }: LayoutFigures, shows: Shows, words: LayoutWords): BuyLine[] {
   const length = (lengthMm: number) => (lengthMm > 0 ? roundLengthWords(lengthMm, shows) : "");
   const price = (money: LayoutFigures["parts"]["total"]) =>
     money === undefined ? undefined : moneyWords(money);
@@ -32,7 +36,8 @@ export function buyLines({ parts }: LayoutFigures, shows: Shows): BuyLine[] {
           key: `wire\n${line.item}`,
           kind: "conductor",
           item: line.item,
-          buy: wireBuyWords(line, shows),
+          name: words.wire(line.item),
+          buy: wireBuyWords(line, shows, words),
           price: price(line.price),
           needed: length(line.neededMm),
           spare: "",
@@ -48,26 +53,31 @@ export function buyLines({ parts }: LayoutFigures, shows: Shows): BuyLine[] {
           key: `${line.kind}\n${line.item}`,
           kind: line.kind,
           item: line.item,
-          buy: packWords(line),
+          name: words.part(line.item, line.kind),
+          buy: packWords(line, words),
           price: price(line.price),
           needed: some(line.needed),
           spare: some(line.spares),
           onHand: some(line.fromStock),
           leftOver: some(line.leftOver),
-          uses: line.for.filter((one) => one !== line.item),
+          uses: line.for.filter((one) => one !== line.item).map((one) => words.use(one, line.kind)),
         }),
       ),
   ];
 }
 
 /** What comes from the shelf. */
-export function shelfLines({ parts }: LayoutFigures, shows: Shows): { item: string; amount: string }[] {
+export function shelfLines(
+  { parts }: LayoutFigures,
+  shows: Shows,
+  words: LayoutWords,
+): { item: string; amount: string }[] {
   return [
     ...parts.wire.flatMap(({ item, fromStockMm }) =>
-      fromStockMm > 0 ? [{ item, amount: roundLengthWords(fromStockMm, shows) }] : [],
+      fromStockMm > 0 ? [{ item: words.wire(item), amount: roundLengthWords(fromStockMm, shows) }] : [],
     ),
-    ...parts.list.lines.flatMap(({ item, fromStock }) =>
-      fromStock > 0 ? [{ item, amount: String(fromStock) }] : [],
+    ...parts.list.lines.flatMap(({ item, kind, fromStock }) =>
+      fromStock > 0 ? [{ item: words.part(item, kind), amount: String(fromStock) }] : [],
     ),
   ];
 }

@@ -5,6 +5,7 @@ import { partKinds } from "../../../core/parts/parts-list.js";
 import { moneyWords } from "../../../words/layout-words.js";
 import { usePlan, usePlanStore, useShows, useWords } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
+import { useLayoutWords } from "../../parts/use-layout-words.js";
 import { useRefusal } from "../../parts/use-refusal.js";
 import { ViewLink } from "../../parts/view-link.js";
 import { useLayout } from "../../print/use-layout.js";
@@ -33,12 +34,13 @@ export function View() {
 function Shopping({ layout }: { layout: LayoutFigures }) {
   const words = useWords();
   const shows = useShows();
+  const { words: told } = useLayoutWords();
   const plan = usePlan(({ record }) => record.id);
   const { ticked, tick, clear } = useTicks(plan);
   const [hideDone, setHideDone] = useState(false);
   const [sure, setSure] = useState(false);
-  const lines = buyLines(layout, shows);
-  const shelf = shelfLines(layout, shows);
+  const lines = buyLines(layout, shows, told);
+  const shelf = shelfLines(layout, shows, told);
   const done = lines.filter(({ key }) => ticked.has(key)).length;
   if (lines.length === 0 && shelf.length === 0) return <p>{words.parts.nothing}</p>;
   const groups = partKinds.flatMap((kind) => {
@@ -174,9 +176,9 @@ function Line({ line, done, onTick }: { line: BuyLine; done: boolean; onTick: (d
         <input type="checkbox" checked={done} onChange={(event) => onTick(event.target.checked)} />
         <span className="basket-item">
           <b>
-            <bdi>{line.item}</bdi>
+            <bdi>{line.name}</bdi>
           </b>
-          <span lang="en">{line.buy}</span>
+          <span>{line.buy}</span>
           <span className="hint">{facts.map(([name, amount]) => `${name} ${amount}`).join(" · ")}</span>
           {line.uses.length > 0 && (
             <span className="hint">
