@@ -33,6 +33,7 @@ export const reasonWords: Readonly<Record<PrecedenceReason, string>> = {
   "joint before connecting": "the end is made before it is screwed down",
   "connect before proving": "what is not connected can't be proven",
   "dead before live": "proven dead before anything is live",
+  "polarity before charger": "swapped poles are found before a charger or the battery meets them",
   "battery last": "the battery is the last thing connected",
   "cured before wet": "sealant is cured before it is wet",
   "prove before closing": "proven before it is closed",

@@ -25,6 +25,7 @@ export const workMinutes = {
   mountBox: 20,
   mountPanel: 30,
   mountBattery: 20,
+  mountSupply: 20,
   mountGear: 12,
   connectConductor: 4,
   support: 2,

@@ -136,8 +136,9 @@ const wiring: ReadonlySet<Step["kind"]> = new Set([
 ]);
 
 /** Must a step that stands be done once more? */
-function isAgain({ kind, at }: Step, touched: Touched): boolean {
+function isAgain({ kind, task, at }: Step, touched: Touched): boolean {
   if (!touched.any) return false;
+  if (task === "prove charger polarity") return at.some((place) => touched.places.has(place));
   if (kind === "prove dead" || kind === "battery on") return true;
   if (kind === "close up") return at.some((place) => touched.places.has(place));
   return kind === "prove live" && at.some((place) => touched.circuits.has(place));

@@ -4,6 +4,7 @@ import type { ToolKey } from "../reference/tools.js";
 import { workMinutes } from "../reference/work-times.js";
 import type { GraphBuilder } from "./graph-builder.js";
 import { groupedBy } from "./grouped.js";
+import { isBedded, leakTests } from "./leak-tests.js";
 import { plannedHoles } from "./planned-holes.js";
 import type { CautionKey, StepSize } from "./step.js";
 import type { WorkFacts, WorkInput } from "./work-input.js";
@@ -25,7 +26,7 @@ export function addGear(graph: GraphBuilder, input: WorkInput, facts: WorkFacts)
     const bedded = isBedded(first);
     addHoles(graph, facts, group, names, first);
     if (coated && bedded) addEdge(graph, group, names);
-    addFixing(graph, input, facts, group, pieces, bedded);
+    addFixing(graph, input, group, pieces, bedded);
   }
   // holes that take no gear
   for (const { hole, there } of plannedHoles(plan).filter(
@@ -35,6 +36,7 @@ export function addGear(graph: GraphBuilder, input: WorkInput, facts: WorkFacts)
     addHoles(graph, facts, hole, [hole], undefined);
     if (coated) addEdge(graph, hole, [hole]);
   }
+  addLeakTests(graph, input, facts);
   leanOn(graph, facts);
 }
 
@@ -108,7 +110,6 @@ function addEdge(graph: GraphBuilder, group: string, names: readonly string[]): 
 function addFixing(
   graph: GraphBuilder,
   { plan }: WorkInput,
-  facts: WorkFacts,
   group: string,
   pieces: readonly CompleteGear[],
   bedded: boolean,
@@ -145,24 +146,36 @@ function addFixing(
       graph.wait(fix, `shrink / ${run.name} / ${end}`, "joint before sealant");
     } else graph.wait(`join / ${run.name} / ${end}`, fix, "gear before joint");
   }
-  if (!bedded) return;
-  graph.add({
-    id: `leak test / ${group}`,
-    kind: "prove live",
-    task: "leak test",
-    at: names,
-    pieces: names,
-    minutes: workMinutes.leakTest,
-    readings: [`leak / ${group}`],
-    tools: ["hose"],
-    caution: "leak",
-  });
+}
+
+/** Water comes to a hole once what seals it has cured, or is screwed down where nothing cures. */
+function addLeakTests(graph: GraphBuilder, { plan }: WorkInput, facts: WorkFacts): void {
   const cold = (facts.garageC ?? plan.ambient.airC) < coldCure.belowC ? coldCure.times : 1;
-  const told = names.flatMap((name) => facts.holes?.get(name)?.cureHours ?? []);
-  graph.wait(`leak test / ${group}`, fix, "cured before wet", {
-    key: "sealant before wet",
-    hours: Math.max(cureHours["sealant before wet"], ...told) * cold,
-  });
+  for (const { of, holes } of leakTests(plan)) {
+    const id = `leak test / ${of}`;
+    graph.add({
+      id,
+      kind: "prove live",
+      task: "leak test",
+      at: holes,
+      pieces: holes,
+      minutes: workMinutes.leakTest,
+      readings: ["leak"],
+      tools: ["hose"],
+      caution: "leak",
+    });
+    const told = holes.flatMap((hole) => facts.holes?.get(hole)?.cureHours ?? []);
+    graph.wait(id, `bed / ${of}`, "cured before wet", {
+      key: "sealant before wet",
+      hours: Math.max(cureHours["sealant before wet"], ...told) * cold,
+    });
+    graph.wait(id, `mount / ${of}`, "cured before wet");
+    graph.wait(id, `drill / ${of}`, "cured before wet");
+    graph.wait(id, `seal edge / ${of}`, "cured before wet", {
+      key: "edge sealer",
+      hours: cureHours["edge sealer"],
+    });
+  }
 }
 
 /** A mark that is measured from another is set out after it, where all marks of the other entry come before. */
@@ -182,12 +195,6 @@ function leanOn(graph: GraphBuilder, { holes, markOrder = [] }: WorkFacts): void
       if (other !== undefined && other !== id && last(other) < first(id))
         graph.wait(id, other, "mark leaned on");
     }
-}
-
-/** Gear that water reaches is bedded in sealant, unless its plan names another seal. */
-export function isBedded(piece: CompleteGear): boolean {
-  if (piece.hole?.seal !== undefined) return piece.hole.seal === "sealant";
-  return piece.surroundings === "wet" || piece.surroundings === "bilge";
 }
 
 function drillFor(holeMm: number | undefined): ToolKey {

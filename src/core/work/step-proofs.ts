@@ -1,3 +1,4 @@
+import { chargerRuns } from "../proving/sheet/places.js";
 import { gearRoleFacts } from "../reference/gear-roles.js";
 import { workMinutes } from "../reference/work-times.js";
 import type { GraphBuilder } from "./graph-builder.js";
@@ -20,6 +21,7 @@ export function addProofs(graph: GraphBuilder, { plan, protection }: WorkInput):
       caution: "heavy battery",
     });
   }
+  addSupplies(graph, plan);
   const connected = graph.ids(
     ({ kind, at }) => kind === "connect" && !at.some((place) => isBattery(plan.batteries, place)),
   );
@@ -112,6 +114,53 @@ export function addProofs(graph: GraphBuilder, { plan, protection }: WorkInput):
   const live = graph.ids(({ kind, task }) => kind === "prove live" && task !== "leak test");
   for (const close of graph.ids(({ kind }) => kind === "close up"))
     graph.wait(close, [...live, ...powered], "prove before closing");
+}
+
+/** Chargers that stay aboard, and converters: mounted before they are connected; the poles of a charger's lead proven before it meets anything. */
+function addSupplies(graph: GraphBuilder, plan: WorkInput["plan"]): void {
+  const kinds = new Map(plan.chargers.map(({ name, kind }) => [name, kind]));
+  for (const name of [...kinds.keys(), ...plan.converters.map((one) => one.name)]) {
+    const ends = plan.runs.flatMap(({ name: run, from, to }) => [
+      ...(from.place === name ? [`${run} / start`] : []),
+      ...(to.place === name ? [`${run} / end`] : []),
+    ]);
+    if (ends.length === 0) continue;
+    graph.add({
+      id: `mount / ${name}`,
+      kind: "mount",
+      task: "mount supply",
+      at: [name],
+      minutes: workMinutes.mountSupply,
+      pieces: [name],
+      tools: ["screwdriver"],
+      consumables: [{ what: "screw", count: 4 }],
+      ...(kinds.get(name) === "mains" ? { caution: "mains charger" as const } : {}),
+    });
+    for (const end of ends) graph.wait(`connect / ${end}`, `mount / ${name}`, "gear before joint");
+  }
+  for (const { name, kind } of plan.chargers) {
+    const leads = chargerRuns(plan, name).map((run) => run.name);
+    if (leads.length === 0) continue;
+    const id = `prove polarity / ${name}`;
+    graph.add({
+      id,
+      kind: "prove dead",
+      task: "prove charger polarity",
+      at: [name],
+      minutes: workMinutes.reading * leads.length,
+      pieces: leads,
+      readings: [`polarity / ${name}`],
+      tools: ["meter"],
+      caution: kind === "solar" ? "solar panel" : "charger lead",
+    });
+    for (const end of leads.flatMap((lead) => [`${lead} / start`, `${lead} / end`])) {
+      graph.wait(id, `join / ${end}`, "connect before proving");
+      graph.wait(id, `shrink / ${end}`, "connect before proving");
+      graph.wait(`connect / ${end}`, id, "polarity before charger");
+    }
+    for (const battery of plan.batteries)
+      graph.wait(`battery on / ${battery.name}`, id, "polarity before charger");
+  }
 }
 
 const isBattery = (batteries: readonly { readonly name: string }[], place: string) =>

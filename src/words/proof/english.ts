@@ -130,7 +130,10 @@ const sheet: SheetWords = {
     insulation: () =>
       "Insulation: batteries apart, fuses in, switches on, gear off its joints. Where gear stays joined its switch is off, and the wires behind are not proven",
     continuity: () => "Continuity: batteries apart, fuses in, switches on",
-    polarity: () => "Polarity: by colour, at both ends",
+    polarity: (at) =>
+      at === ""
+        ? "Polarity: by colour, at both ends"
+        : `Poles of the lead of ${at}: both ends loose, nothing plugged in, a panel covered`,
     battery: (at) => `Battery ${at}: connected last, everything off`,
     feed: (at) => `Straight from ${at}`,
     way: (at) => `Way ${at}`,

@@ -39,7 +39,10 @@ export const sheet: SheetWords = {
     insulation: () =>
       "Aislamiento: baterías desconectadas, fusibles puestos, interruptores cerrados, aparatos fuera de sus empalmes. Donde un aparato sigue unido, su interruptor abierto, y los conductores que siguen quedan sin probar",
     continuity: () => "Continuidad: baterías desconectadas, fusibles puestos, interruptores cerrados",
-    polarity: () => "Polaridad: por colores, en las dos puntas",
+    polarity: (at) =>
+      at === ""
+        ? "Polaridad: por colores, en las dos puntas"
+        : `Polos del cable de ${at}: las dos puntas sueltas, nada enchufado, el panel tapado`,
     battery: (at) => `Batería ${at}: se conecta al final, con todo apagado`,
     feed: (at) => `Directo desde ${at}`,
     way: (at) => `Salida ${at}`,

@@ -19,6 +19,8 @@ export const reasonWords: Readonly<Record<PrecedenceReason, string>> = {
   "joint before connecting": "la punta está hecha antes de atornillarla",
   "connect before proving": "lo que no está conectado no se puede comprobar",
   "dead before live": "se comprueba sin batería antes de dar tensión",
+  "polarity before charger":
+    "unos polos cambiados se descubren antes de que los encuentre un cargador o la batería",
   "battery last": "la batería es lo último que se conecta",
   "cured before wet": "el sellador está curado antes de mojarlo",
   "prove before closing": "se comprueba antes de cerrar",

@@ -27,6 +27,7 @@ export const english: StepWords = {
     "mount box": ({ where }) => `Mount ${where}`,
     "mount panel": ({ where }) => `Mount ${where}`,
     "mount battery": ({ where }) => `Set and hold down ${where}`,
+    "mount supply": ({ where }) => `Mount ${where}`,
     "mount gear": ({ where }) => `Mount ${where}`,
     "connect end": ({ what, where }) => `Connect ${what} at ${where}`,
     "secure run": ({ what, ends }) => `Secure ${what}${ends}`,
@@ -35,6 +36,8 @@ export const english: StepWords = {
       all ? "Prove continuity of every circuit" : `Prove continuity to ${what}`,
     "prove polarity": ({ what, all }) =>
       all ? "Prove polarity at every piece of gear" : `Prove polarity at ${what}`,
+    "prove charger polarity": ({ what, where }) =>
+      `Prove the poles of ${what}, both ends loose, before it meets ${where} or the battery`,
     "prove insulation": () => "Prove insulation between the poles and to the hull",
     "battery on": ({ where }) => `Connect ${where}: positive, then negative, then its main fuse`,
     "prove way": ({ where }) => `Switch ${where} on for the first time and measure`,
@@ -121,6 +124,12 @@ export const english: StepWords = {
     sealant:
       "Read the label: gloves, moving air, no flame. Its own cure time comes before the one printed here.",
     "heavy battery": "Lift with two where it is heavy. Keep it upright, posts covered.",
+    "mains charger":
+      "It stays unplugged until all is proven. Mains wiring aboard is work for those who are licensed to do it. Air round it, and not where a battery gives off gas, as its maker says.",
+    "charger lead":
+      "Charger unplugged, both ends of the lead held apart. Poles that are swapped burn the charger in an instant, and the battery with it: look twice, measure once.",
+    "solar panel":
+      "A panel is live whenever light falls on it: cover it, and keep the ends of its lead apart. Poles that are swapped burn its regulator in an instant.",
     "battery short":
       "A spanner across the posts welds itself fast and burns. Rings and watch off, the other post covered. Negative off first and on last; the main fuse goes in last of all.",
     lithium:

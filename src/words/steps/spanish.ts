@@ -27,6 +27,7 @@ export const spanish: StepWords = {
     "mount box": ({ where }) => `Fijar ${where}`,
     "mount panel": ({ where }) => `Fijar ${where}`,
     "mount battery": ({ where }) => `Colocar y sujetar ${where}`,
+    "mount supply": ({ where }) => `Fijar ${where}`,
     "mount gear": ({ where }) => `Fijar ${where}`,
     "connect end": ({ what, where }) => `Conectar ${what} en ${where}`,
     "secure run": ({ what, ends }) => `Sujetar ${what}${ends}`,
@@ -35,6 +36,8 @@ export const spanish: StepWords = {
       all ? "Comprobar la continuidad de todos los circuitos" : `Comprobar la continuidad hasta ${what}`,
     "prove polarity": ({ what, all }) =>
       all ? "Comprobar la polaridad en todos los aparatos" : `Comprobar la polaridad en ${what}`,
+    "prove charger polarity": ({ what, where }) =>
+      `Comprobar los polos de ${what}, con las dos puntas sueltas, antes de unirlo a ${where} o a la batería`,
     "prove insulation": () => "Comprobar el aislamiento entre polos y con el casco",
     "battery on": ({ where }) =>
       `Conectar ${where}: primero el positivo, luego el negativo y al final su fusible general`,
@@ -124,6 +127,12 @@ export const spanish: StepWords = {
     sealant:
       "Lee la etiqueta: guantes, aire en movimiento, ninguna llama. Su propio tiempo de curado vale más que el que se pone aquí.",
     "heavy battery": "Si pesa, levántala entre dos. Derecha siempre, con los bornes cubiertos.",
+    "mains charger":
+      "Queda desenchufado hasta que todo esté comprobado. La instalación de red a bordo es trabajo para quien tiene licencia. Aire alrededor, y no donde una batería suelte gas, como dice su fabricante.",
+    "charger lead":
+      "Cargador desenchufado y las dos puntas del cable separadas. Unos polos cambiados queman el cargador en un instante, y la batería con él: mira dos veces, mide una.",
+    "solar panel":
+      "Un panel tiene tensión en cuanto le da la luz: tápalo y mantén separadas las puntas de su cable. Unos polos cambiados queman su regulador en un instante.",
     "battery short":
       "Una llave entre los bornes se suelda y quema. Anillos y reloj fuera, el otro borne cubierto. El negativo se quita primero y se pone al final; el fusible general entra el último de todos.",
     lithium:

@@ -3,6 +3,8 @@ import { describe, expect, test } from "vitest";
 import { workOut } from "../../../src/core/figures.js";
 import { workOutWhole } from "../../../src/core/layout-figures.js";
 import { readPlan } from "../../../src/core/plan/read.js";
+import { benchOf } from "../../../src/core/proving/bench-network.js";
+import { testSheet } from "../../../src/core/proving/sheet/sheet.js";
 import { orderOf } from "../../../src/core/work/order.js";
 import { LoopError, orderProblemOf } from "../../../src/core/work/order-problem.js";
 import { planWork } from "../../../src/core/work/plan-work.js";
@@ -156,5 +158,51 @@ describe("the steps in Spanish", () => {
     expect(namesText(["bomba 1", "bomba 2", "sonda"], spanish)).toBe("bomba 1 a 2 y sonda");
     expect(namesText(["sonda", "interruptor"], spanish)).toBe("sonda e interruptor");
     expect(namesText(["agua", "hielo"], spanish)).toBe("agua y hielo");
+  });
+});
+
+describe.each(["tender", "utility", "launch"])("the order and the test sheet of %s", (name) => {
+  const read = readPlan(text(name));
+  if (!read.ok) throw new Error("does not read");
+  const { figures, circuit } = workOut(read.plan);
+  const { steps } = workSteps(figures);
+  const sheet = testSheet(benchOf(figures.plan, circuit), figures, { samples: 100 }).filter(
+    ({ tests }) => tests.length > 0,
+  );
+
+  test("what the sheet proves has a step, and what a step proves is on the sheet", () => {
+    const asked = new Set(steps.flatMap(({ readings }) => readings));
+    expect([...asked].sort()).toEqual(sheet.map(({ id }) => id).sort());
+  });
+
+  test("everything a line is about is named by the step that proves it", () => {
+    for (const section of sheet) {
+      const own = steps.filter(({ readings }) => readings.includes(section.id));
+      const named = own.flatMap(({ at, pieces }) => [...at, ...pieces]);
+      if (section.kind === "insulation" || section.kind === "battery" || section.kind === "seen") continue;
+      for (const { at, test: kind } of section.tests)
+        if (kind !== "rating") expect(named, `${section.id}: ${kind} at ${at}`).toContain(at);
+    }
+  });
+
+  test("no charger's lead meets the charger or the battery before its poles are proven", () => {
+    const { precedences } = workSteps(figures);
+    const place = new Map(
+      orderOf({ steps, precedences }, { windows: evenings }).steps.map(({ step }, at) => [step, at]),
+    );
+    for (const charger of figures.plan.chargers) {
+      const leads = figures.plan.runs.filter(({ from, to }) => [from.place, to.place].includes(charger.name));
+      const proof = steps.find(({ id }) => id === `prove polarity / ${charger.name}`);
+      expect(proof === undefined, charger.name).toBe(leads.length === 0);
+      if (!proof) continue;
+      expect(proof.caution).toBe(charger.kind === "solar" ? "solar panel" : "charger lead");
+      for (const lead of leads)
+        for (const end of ["start", "end"]) {
+          expect(place.get(`join / ${lead.name} / ${end}`)).toBeLessThan(place.get(proof.id) ?? -1);
+          expect(place.get(proof.id)).toBeLessThan(place.get(`connect / ${lead.name} / ${end}`) ?? -1);
+        }
+      for (const battery of figures.plan.batteries)
+        expect(place.get(proof.id)).toBeLessThan(place.get(`battery on / ${battery.name}`) ?? -1);
+    }
   });
 });

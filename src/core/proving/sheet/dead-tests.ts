@@ -44,18 +44,23 @@ export function deadSections(bench: Bench, { plan, paths }: ProvingInput): Sheet
     ];
   });
   const chargers = plan.chargers.filter(({ name }) => chargerRuns(plan, name).length > 0);
-  const polarity = [...ends, ...chargers].map(
-    ({ name }): SheetTest => ({
-      id: `colours / ${name}`,
-      test: "colours",
-      at: name,
-      stop: "wrong way round",
-    }),
-  );
+  const colours = ({ name }: { readonly name: string }): SheetTest => ({
+    id: `colours / ${name}`,
+    test: "colours",
+    at: name,
+    stop: "wrong way round",
+  });
   const about = { at: "", gear: [] };
   return [
     { ...about, id: "insulation", kind: "insulation", tests: insulation },
     { ...about, id: "continuity", kind: "continuity", tests: continuity },
-    { ...about, id: "polarity", kind: "polarity", tests: polarity },
+    { ...about, id: "polarity", kind: "polarity", tests: ends.map(colours) },
+    ...chargers.map((charger) => ({
+      ...about,
+      id: `polarity / ${charger.name}`,
+      kind: "polarity" as const,
+      at: charger.name,
+      tests: [colours(charger)],
+    })),
   ];
 }

@@ -1,5 +1,5 @@
 import { seenFrom } from "../../reference/seen-from.js";
-import { plannedHoles } from "../../work/planned-holes.js";
+import { leakTests } from "../../work/leak-tests.js";
 import type { ProvingInput } from "../input.js";
 import type { SheetSection, SheetTest } from "./types.js";
 
@@ -19,9 +19,9 @@ export function sightSections({ plan }: ProvingInput): SheetSection[] {
     });
     return { id, kind: "seen", at: circuit, gear: own.map(({ name }) => name), tests };
   });
-  const holes = plannedHoles(plan)
-    .filter(({ there }) => !there)
-    .map(({ hole }): SheetTest => ({ id: `leak / ${hole}`, test: "leak", at: hole, stop: "lets water in" }));
+  const holes = leakTests(plan).flatMap(({ holes }) =>
+    holes.map((hole): SheetTest => ({ id: `leak / ${hole}`, test: "leak", at: hole, stop: "lets water in" })),
+  );
   const leak: SheetSection = { id: "leak", kind: "holes", at: "", gear: [], tests: holes };
   return holes.length === 0 ? seen : [...seen, leak];
 }
