@@ -29,10 +29,13 @@ export const conductorCases = {
   ampacity: {
     raises: [
       { boat: () => withRun({}, { currentA: 36 }), at: "lamp run", level: "stop", figure: 36, limit: 35 },
+      { boat: () => withRun({}, { currentA: 35.001 }), at: "lamp run", level: "stop", limit: 35 },
       { boat: () => withRun({}, { ampacityA: Number.NaN }), at: "lamp run", level: "unchecked" },
     ],
     quiet: [
       () => withRun({}, { currentA: 35 }),
+      // a solved 35 A, off in its last digits
+      () => withRun({}, { currentA: 35.00000000000014 }),
       () => withRun({ inEngineSpace: true }, { currentA: 36 }),
       () => shared(24),
     ],
