@@ -251,6 +251,30 @@ describe("what is said", () => {
     expect(await note.textContent()).toMatch(
       /Outline, not her form.*canoe.*Assumed as well: beam and depth/s,
     );
+    // with the tape the outline becomes her form, and each figure taken asks for the next in the same field
+    const measures = page.locator(".her-measures");
+    const type = async (label: string, value: string) => {
+      await measures.getByLabel(label, { exact: true }).fill(value);
+      await page.keyboard.press("Enter");
+    };
+    await type("Depth amidships, bottom to edge", "310 mm");
+    await measures.getByText("The depth waits for: Widest, side to side.").waitFor();
+    await type("Widest, side to side", "88 cm");
+    await note.waitFor({ state: "detached" });
+    const next = measures.locator(".measure-fields").nth(1).locator("input").first();
+    const asked = await next.getAttribute("placeholder");
+    expect(asked).toMatch(/^unsure by \d+\smm$/u);
+    for (const value of ["350 mm", "300 mm"]) {
+      await next.fill(value);
+      await page.keyboard.press("Enter");
+    }
+    expect(await next.evaluate((field) => field === document.activeElement)).toBe(true);
+    await measures.getByText(/^Measured at [12] place/).waitFor();
+    const text = await textOf(page);
+    expect(text).toMatch(/form: \{start from: canoe, depth: 310 mm, measured: \[\{line: \w+, at: \d+ mm, /);
+    await page.locator(".measured-figures button").first().click();
+    await page.getByRole("button", { name: /^Undo/ }).click();
+    expect(await textOf(page)).toBe(text);
   });
 
   test("the list tells in words what is drawn and where, and what is not", async () => {

@@ -17,6 +17,7 @@ import { settings } from "./en/settings.js";
 import { shell } from "./en/shell.js";
 import { slip } from "./en/slip.js";
 import { start } from "./en/start.js";
+import { survey } from "./en/survey.js";
 import { terms } from "./en/terms.js";
 import { views } from "./en/views.js";
 import { walk } from "./en/walk.js";
@@ -43,6 +44,7 @@ export const en = {
   shell,
   slip,
   start,
+  survey,
   terms,
   views,
   walk,

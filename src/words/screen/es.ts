@@ -18,6 +18,7 @@ import { settings } from "./es/settings.js";
 import { shell } from "./es/shell.js";
 import { slip } from "./es/slip.js";
 import { start } from "./es/start.js";
+import { survey } from "./es/survey.js";
 import { terms } from "./es/terms.js";
 import { views } from "./es/views.js";
 import { walk } from "./es/walk.js";
@@ -44,6 +45,7 @@ export const es: ScreenWords = {
   shell,
   slip,
   start,
+  survey,
   terms,
   views,
   walk,

@@ -9,6 +9,7 @@ import type { BoatScene } from "./model/scene.js";
 import type { BoatThing } from "./model/things.js";
 import { BoatSheet, type SheetHandle } from "./sheet/boat-sheet.js";
 import { placeWords } from "./sheet/place-words.js";
+import { HerMeasures } from "./survey/her-measures.js";
 import { FormNote } from "./tools/form-note.js";
 import { LayerPanel } from "./tools/layer-panel.js";
 import { MeasuresLine } from "./tools/measures-line.js";
@@ -127,19 +128,23 @@ function Boat({ scene, stage }: { scene: BoatScene; stage: "survey" | "gear" | "
           </div>
           {scene.things.length === 0 && <p className="hint">{words.empty}</p>}
           <SectionSlider drawn={scene.drawn} xM={sectionM} setXM={setCutAt} shows={shows} />
-          <LayerPanel choice={layers} scene={scene} />
+          <LayerPanel choice={layers} scene={scene} ofRuns={stage !== "survey"} />
         </div>
-        <Unplaced
-          things={unplaced}
-          readOnly={readOnly}
-          selected={selected}
-          select={select}
-          bring={bring}
-          placeAmidships={(thing) => {
-            placePieces(thing, [freeAmidships(scene), 0, 0], false);
-            showPaper(paper.current);
-          }}
-        />
+        {stage === "survey" ? (
+          <HerMeasures scene={scene} />
+        ) : (
+          <Unplaced
+            things={unplaced}
+            readOnly={readOnly}
+            selected={selected}
+            select={select}
+            bring={bring}
+            placeAmidships={(thing) => {
+              placePieces(thing, [freeAmidships(scene), 0, 0], false);
+              showPaper(paper.current);
+            }}
+          />
+        )}
       </div>
       <WhereList scene={scene} shows={shows} layers={layers.shown} select={select} />
       <details>

@@ -34,7 +34,10 @@ export function drawnForm(craft: Craft, hull: HullFigures["form"]): DrawnForm {
     ...(above(craft.beamM) === undefined ? (["beam"] as const) : []),
     ...(craft.form?.kind === "starting form" ? [] : (["depth"] as const)),
   ];
-  return { form, open: isOpen(shape), outline: { shape, assumed, broken: hull !== undefined } };
+  const { length } = assumed.filter((measure) => measure !== "depth");
+  // a starting form that can't be scaled yet is not broken
+  const broken = hull !== undefined && (hull.source !== "starting form" || length === 0);
+  return { form, open: isOpen(shape), outline: { shape, assumed, broken } };
 }
 
 const above = (lengthM: number | undefined) => (lengthM !== undefined && lengthM > 0 ? lengthM : undefined);

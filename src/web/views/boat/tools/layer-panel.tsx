@@ -5,24 +5,37 @@ import type { BoatScene } from "../model/scene.js";
 import type { LayerChoice } from "../use-layers.js";
 
 /** What the runs are drawn by, the key to it, and what else is shown. */
-export function LayerPanel({ choice, scene }: { choice: LayerChoice; scene: BoatScene }) {
+export function LayerPanel(props: {
+  choice: LayerChoice;
+  scene: BoatScene;
+  /** Runs are drawn at this stage. */
+  ofRuns: boolean;
+}) {
   const words = useWords().boat;
+  const { choice, scene, ofRuns } = props;
   const { layer, setLayer, shown, toggle, corner, corners, setCorner } = choice;
-  const electric = layer === "drop" || layer === "current" || layer === "heat";
+  const electric = ofRuns && (layer === "drop" || layer === "current" || layer === "heat");
   const { float } = scene.hull;
   return (
     <div className="boat-layers">
-      <fieldset className="choice">
-        <legend>{words.layers}</legend>
-        <div className="choice-row">
-          {runLayers.map((one) => (
-            <label key={one}>
-              <input type="radio" name="boat-layer" checked={one === layer} onChange={() => setLayer(one)} />
-              {words.layerNames[one]}
-            </label>
-          ))}
-        </div>
-      </fieldset>
+      {ofRuns && (
+        <fieldset className="choice">
+          <legend>{words.layers}</legend>
+          <div className="choice-row">
+            {runLayers.map((one) => (
+              <label key={one}>
+                <input
+                  type="radio"
+                  name="boat-layer"
+                  checked={one === layer}
+                  onChange={() => setLayer(one)}
+                />
+                {words.layerNames[one]}
+              </label>
+            ))}
+          </div>
+        </fieldset>
+      )}
       <div className="choice-row">
         {(["water", "zones", "names"] as const).map((what) => (
           <label key={what}>
@@ -41,10 +54,14 @@ export function LayerPanel({ choice, scene }: { choice: LayerChoice; scene: Boat
           </select>
         </label>
       )}
-      <p className="hint">{words.layerMeans[layer]}</p>
+      {ofRuns && <p className="hint">{words.layerMeans[layer]}</p>}
       {electric && corner?.status === "collapsed" && <p className="hint">{words.notSolved}</p>}
-      {layer !== "colours" && <Key layer={layer} />}
-      {shown.water && !float?.rest && <p className="hint">{float ? words.noRest : words.noWater}</p>}
+      {ofRuns && layer !== "colours" && <Key layer={layer} />}
+      {shown.water && !float?.rest && (
+        <p className="hint">
+          {float ? words.noRest : scene.hull.form?.form ? words.noWeights : words.noWater}
+        </p>
+      )}
     </div>
   );
 }
