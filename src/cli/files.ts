@@ -10,7 +10,7 @@ import {
   writeSync,
 } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
-import { InputProblem } from "./problem.js";
+import { InputProblem, reason } from "./problem.js";
 
 /** Most bytes read of any file; the plan's own limit is lower and says so itself. */
 const mostBytes = 64 * 1024 * 1024;
@@ -60,8 +60,4 @@ export function writeWhole(path: string, content: string | Uint8Array, force: bo
     rmSync(beside, { force: true });
     throw new InputProblem([`${path} can't be written: ${reason(error)}`]);
   }
-}
-
-function reason(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }

@@ -5,5 +5,10 @@ export class InputProblem extends Error {
   }
 }
 
+/** What an error of the system says. */
+export function reason(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}
+
 /** Exit statuses, the same for every command. */
 export const exit = { fine: 0, stops: 1, unusable: 2 } as const;

@@ -1,8 +1,11 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
+import { readPlan } from "../../src/core/plan/read.js";
 import { History } from "../../src/web/state/keep/history.js";
-import { memoryKeeper } from "../../src/web/state/keep/keeper.js";
-import { Queue } from "../../src/web/state/keep/queue.js";
+import { type Keeper, memoryKeeper } from "../../src/web/state/keep/keeper.js";
+import { Queue, type QueueChange } from "../../src/web/state/keep/queue.js";
+import type { PlanRecord } from "../../src/web/state/keep/records.js";
+import { seeded } from "../bad/spoil.js";
 
 const text = readFileSync("examples/tender.yaml", "utf8");
 const about = { did: "text" } as const;
@@ -43,3 +46,127 @@ test.each([0, 1, 2, 3, 4, 5, 6, 7, 8])(
     expect((await keeper.load())?.record.steps).toBe(3);
   },
 );
+
+/** A keeper whose every answer takes its time, as a browser's database does: others come between. */
+function slow(keeper: Keeper, next: () => number): Keeper {
+  const waiting = async <T>(work: () => Promise<T>): Promise<T> => {
+    await turns(Math.floor(next() * 12));
+    const answer = await work();
+    await turns(Math.floor(next() * 12));
+    return answer;
+  };
+  return {
+    ...keeper,
+    newer: (after) => waiting(() => keeper.newer(after)),
+    keep: (step) => waiting(() => keeper.keep(step)),
+    move: (move) => waiting(() => keeper.move(move)),
+  };
+}
+
+/** One tab: what it shows, and its queue on the keeper that all tabs share. */
+async function openTab(keeper: Keeper, next: () => number) {
+  const stored = await keeper.load();
+  if (stored === undefined) throw new Error("the plan should be there");
+  const history = new History(stored.steps);
+  const tab = { text, record: stored.record, notices: [] as string[], history };
+  const queue = new Queue({
+    keeper: slow(keeper, next),
+    history,
+    now: () => 2,
+    record: stored.record,
+    text,
+    changed: (change: QueueChange) => {
+      tab.record = change.record;
+      if (change.text !== undefined) tab.text = change.text;
+      if (change.notice) tab.notices.push(change.notice.about);
+    },
+  });
+  const type = (after: string) => {
+    const read = readPlan(after);
+    queue.keep({ before: tab.text, after, about, name: read.ok ? read.plan.name : "" });
+    tab.text = after;
+  };
+  return { tab, queue, type };
+}
+
+test.each(Array.from({ length: 25 }, (_, seed) => seed))(
+  "three tabs at one plan, seed %i: each edit is kept once, every state can be put together, and all tabs end with one text",
+  async (seed) => {
+    const next = seeded(seed);
+    const keeper = memoryKeeper({ id: "tender", name: "tender", text, about, at: 1 });
+    const tabs = await Promise.all([0, 1, 2].map(() => openTab(keeper, next)));
+    let edits = 0;
+    for (let turn = 0; turn < 40; turn += 1) {
+      const at = tabs[Math.floor(next() * tabs.length)];
+      const what = next();
+      if (what < 0.55) {
+        edits += 1;
+        // few lines, so that edits meet on one of them
+        const line = Math.floor(next() * 4);
+        at?.type(
+          at.tab.text
+            .split("\n")
+            .map((each, row) => (row === line ? `# e${edits}` : each))
+            .join("\n"),
+        );
+      } else if (what < 0.7) at?.queue.undo();
+      else if (what < 0.8) at?.queue.redo();
+      else void at?.queue.follow();
+      await turns(Math.floor(next() * 60));
+    }
+    for (const { queue } of tabs) await queue.settled();
+    for (const { queue } of tabs) await queue.follow();
+    const stored = await keeper.load();
+    const history = new History(stored?.steps);
+    const texts = history.steps.map(({ no }) => history.textOf(no));
+    expect(texts).not.toContain(undefined);
+    expect(history.steps.length).toBe(edits + 1);
+    for (let edit = 1; edit <= edits; edit += 1)
+      expect(
+        texts.some((each) => each?.includes(`# e${edit}\n`)),
+        `edit ${edit}`,
+      ).toBe(true);
+    for (const { tab } of tabs) {
+      expect(tab.text).toBe(history.textOf(stored?.record.head ?? 0));
+      expect(tab.history.steps.length, "steps each tab knows").toBe(edits + 1);
+    }
+  },
+);
+
+test("a plan that another tab removed: it is said once, nothing counts as kept, and what is typed stays", async () => {
+  const keeper = memoryKeeper({ id: "tender", name: "tender", text, about, at: 1 });
+  const removed: Keeper = {
+    ...keeper,
+    lasting: true,
+    newer: async () => undefined,
+    keep: async () => ({ is: "gone" }),
+  };
+  const stored = await keeper.load();
+  if (stored === undefined) throw new Error("the plan should be there");
+  const told: QueueChange[] = [];
+  const queue = new Queue({
+    keeper: removed,
+    history: new History(stored.steps),
+    now: () => 2,
+    record: stored.record,
+    text,
+    changed: (change) => told.push(change),
+  });
+  await queue.follow();
+  queue.keep({ before: text, after: `${text}# one\n`, about, name: "tender" });
+  queue.keep({ before: `${text}# one\n`, after: `${text}# two\n`, about, name: "tender" });
+  await queue.settled();
+  expect(told.flatMap(({ notice }) => notice?.about ?? [])).toEqual(["gone"]);
+  expect(told.at(-1)).toMatchObject({ keeping: { is: "unkept" }, text: `${text}# two\n` });
+});
+
+test("where another tab gave the plan a name, an edit merged with it keeps that name", async () => {
+  const keeper = memoryKeeper({ id: "tender", name: "tender", text, about, at: 1 });
+  const [first, second] = await Promise.all([openTab(keeper, () => 0), openTab(keeper, () => 0)]);
+  first?.type(text.replace(/^name: .*$/m, "name: Aster"));
+  await first?.queue.settled();
+  second?.type(`${text}# mine\n`);
+  await second?.queue.settled();
+  const record: PlanRecord | undefined = (await keeper.load())?.record;
+  expect(record?.name).toBe("Aster");
+});

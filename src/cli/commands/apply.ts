@@ -11,7 +11,7 @@ import { writeWhole } from "../files.js";
 import { ledgerLines } from "../ledger.js";
 import { type LoadedPlan, loadPlan } from "../load.js";
 import { print } from "../print.js";
-import { exit, InputProblem } from "../problem.js";
+import { exit, InputProblem, reason } from "../problem.js";
 import { harmless, terminal } from "../terminal.js";
 
 export const help = `skiffloom apply PLAN NUMBER [--to FILE]
@@ -82,7 +82,7 @@ function editOf(json: string): Edit {
   try {
     value = JSON.parse(json);
   } catch (error) {
-    throw new InputProblem([`--edit is no JSON: ${error instanceof Error ? error.message : String(error)}`]);
+    throw new InputProblem([`--edit is no JSON: ${reason(error)}`]);
   }
   if (!isEdit(value))
     throw new InputProblem([

@@ -13,7 +13,7 @@ import { writeWhole } from "../files.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
-import { exit, InputProblem } from "../problem.js";
+import { exit, InputProblem, reason } from "../problem.js";
 import { type Column, textTable } from "../table.js";
 import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
 
@@ -87,9 +87,7 @@ function writeTemplates(
   try {
     mkdirSync(to, { recursive: true });
   } catch (error) {
-    throw new InputProblem([
-      `${to} can't be made: ${error instanceof Error ? error.message : String(error)}`,
-    ]);
+    throw new InputProblem([`${to} can't be made: ${reason(error)}`]);
   }
   const used = new Set<string>();
   for (const template of templates) {

@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { faultReason } from "../fault.js";
 import { saveElsewhere } from "../state/files.js";
 import { usePlan, usePlanStore, useWords } from "./context.js";
 import { StorageAnswer } from "./storage-answer.js";
@@ -20,11 +21,12 @@ export function BackUpNotice() {
   if (!lasting || since < worthAWord) return null;
   const save = async () => {
     try {
-      const done = await saveElsewhere(id, name, store.get().text);
-      if (done.is === "saved") await store.noteSaved(done.file);
+      const { text } = store.get();
+      const done = await saveElsewhere(id, name, text);
+      if (done.is === "saved") await store.noteSaved(done.file, text);
       setFailed(undefined);
     } catch (error) {
-      setFailed(keeping.fileFailed(error instanceof Error ? error.message : String(error)));
+      setFailed(keeping.fileFailed(faultReason(error)));
     }
   };
   const later = () => {

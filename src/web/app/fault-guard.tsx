@@ -1,4 +1,5 @@
 import { Component, type ReactNode } from "react";
+import { faultDetail } from "../fault.js";
 import { useWords } from "./context.js";
 
 interface GuardProps {
@@ -12,7 +13,7 @@ export class FaultGuard extends Component<GuardProps, { readonly fault: string |
   override state = { fault: undefined };
 
   static getDerivedStateFromError(error: unknown): { fault: string } {
-    return { fault: error instanceof Error ? (error.stack ?? error.message) : String(error) };
+    return { fault: faultDetail(error) };
   }
 
   override render() {

@@ -1,4 +1,5 @@
 import { useEffect, useState } from "react";
+import { faultReason } from "../fault.js";
 import { whenWords } from "../parts/when-words.js";
 import { fileOf, type SavedFile, saveElsewhere, saveInPlace } from "../state/files.js";
 import { usePlan, usePlanStore, useWords } from "./context.js";
@@ -16,14 +17,15 @@ export function FileTools() {
   }, [record.id]);
   const save = async (saving: (id: string, name: string, text: string) => Promise<SavedFile>) => {
     try {
-      const saved = await saving(record.id, record.name, store.get().text);
+      const { text } = store.get();
+      const saved = await saving(record.id, record.name, text);
       if (saved.is === "saved") {
-        await store.noteSaved(saved.file);
+        await store.noteSaved(saved.file, text);
         setFile(await fileOf(record.id));
         setSaid(keeping.saved(saved.file));
       } else if (saved.is === "changed meanwhile") setSaid(keeping.fileChanged(saved.file));
     } catch (error) {
-      setSaid(keeping.fileFailed(error instanceof Error ? error.message : String(error)));
+      setSaid(keeping.fileFailed(faultReason(error)));
     }
   };
   const { saved } = record;

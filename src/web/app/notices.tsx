@@ -1,23 +1,36 @@
-import type { ReactNode } from "react";
+import { type ReactNode, useSyncExternalStore } from "react";
 import type { ReadOnly } from "../state/plan-state.js";
-import { putOnShelf } from "../state/put-on-shelf.js";
+import { isTakenOver, takenOver } from "../state/shelf.js";
+import { takeIn } from "../state/take-in.js";
 import { BackUpNotice } from "./back-up-notice.js";
 import { usePlan, usePlanStore, useWords } from "./context.js";
 import { goTo } from "./place.js";
 
 /** What a person should know about their plan just now: read only and why, another tab, a failure to keep. */
 export function Notices() {
+  const words = useWords().keeping;
+  const isGivenUp = useSyncExternalStore(hearTakenOver, isTakenOver);
   const readOnly = usePlan((state) => state.readOnly);
   const keeping = usePlan((state) => state.keeping);
   const notice = usePlan((state) => state.notice);
   return (
     <>
+      {isGivenUp && (
+        <Notice urgent>
+          <p>{words.otherTabTakesOver}</p>
+        </Notice>
+      )}
       {readOnly && <ReadOnlyNotice readOnly={readOnly} />}
       {keeping.is === "failed" && <FailedNotice reason={keeping.reason} />}
       {notice && <PlanNotice />}
       <BackUpNotice />
     </>
   );
+}
+
+function hearTakenOver(listener: () => void): () => void {
+  addEventListener(takenOver, listener);
+  return () => removeEventListener(takenOver, listener);
 }
 
 function Notice({ urgent = false, children }: { urgent?: boolean; children: ReactNode }) {
@@ -39,8 +52,8 @@ function ReadOnlyNotice({ readOnly }: { readOnly: ReadOnly }) {
   }[readOnly.because];
   const mend = async () => {
     const { text, record } = store.get();
-    const made = await putOnShelf(text, { did: "made", from: "copy", name: record.name }, record.name);
-    if (made) goTo({ at: "plan", plan: made.id, view: "text" });
+    const { id } = await takeIn(text, { did: "made", from: "copy", name: record.name }, record.name);
+    goTo({ at: "plan", plan: id, view: "text" });
   };
   return (
     <Notice>

@@ -8,19 +8,35 @@ import { Shell } from "./shell.js";
 /** One plan of the shelf, opened. */
 export default function OpenPlan({ id }: { id: string }) {
   const words = useWords();
-  const [store, setStore] = useState<PlanStore | "none">();
+  const [store, setStore] = useState<PlanStore | "none" | "failed">();
   useEffect(() => {
     const opening = openStore(id);
     let wanted = true;
-    void opening.then(({ store: opened }) => {
-      if (wanted) setStore(opened ?? "none");
-    });
+    const show = (found: PlanStore | "none" | "failed") => {
+      if (wanted) setStore(found);
+    };
+    opening.then(
+      ({ store: opened }) => show(opened ?? "none"),
+      () => show("failed"),
+    );
     return () => {
       wanted = false;
-      void opening.then(({ close }) => close());
+      opening.then(
+        ({ close }) => close(),
+        () => undefined,
+      );
     };
   }, [id]);
   if (store === undefined) return <p className="loading">{words.shell.loading}</p>;
+  if (store === "failed")
+    return (
+      <main className="page-note" role="alert">
+        <p>{words.keeping.notRead}</p>
+        <button type="button" onClick={() => location.reload()}>
+          {words.shell.tryAgain}
+        </button>
+      </main>
+    );
   if (store === "none")
     return (
       <main className="page-note">

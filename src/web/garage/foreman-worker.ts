@@ -12,6 +12,7 @@ import { finishEdits, tickEdits } from "../../core/work/work-edits.js";
 import { planChanges, type WholePlan } from "../../core/working/plan-changes.js";
 import { stepDrawings } from "../../drawing/work/step-drawing.js";
 import { type DrawnWords, drawnInEnglish } from "../../words/drawn/english.js";
+import { faultDetail } from "../fault.js";
 import type { FaultsShown, ForemanOutcome, ForemanQuestion } from "./messages.js";
 
 self.addEventListener(
@@ -32,7 +33,7 @@ async function outcomeOf(question: ForemanQuestion): Promise<ForemanOutcome> {
     if ("problems" in before) return { is: "unreadable", problems: before.problems };
     return { is: "changes", changes: planChanges(before, read) };
   } catch (error) {
-    return { is: "fault", detail: error instanceof Error ? (error.stack ?? error.message) : String(error) };
+    return { is: "fault", detail: faultDetail(error) };
   }
 }
 

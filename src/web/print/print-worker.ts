@@ -2,6 +2,7 @@ import { type Whole, workOutWhole } from "../../core/layout-figures.js";
 import { readPlan } from "../../core/plan/read.js";
 import type { PdfFonts } from "../../drawing/writers/pdf.js";
 import { fileList, makeFile } from "../../packet/files/make-file.js";
+import { faultDetail } from "../fault.js";
 import type { PrintAnswer, PrintOutcome, PrintRequest } from "./messages.js";
 
 self.addEventListener("message", async ({ data }: MessageEvent<PrintRequest>) => {
@@ -27,7 +28,7 @@ async function outcomeOf({ text, shows, paper, wanted }: PrintRequest): Promise<
     if (wanted.file === "layout") return { is: "layout", layout: last.whole.layout };
     return { is: "file", made: await makeFile(last.whole, wanted, asked, houseFonts) };
   } catch (error) {
-    return { is: "fault", detail: error instanceof Error ? (error.stack ?? error.message) : String(error) };
+    return { is: "fault", detail: faultDetail(error) };
   }
 }
 

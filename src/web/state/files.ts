@@ -3,8 +3,8 @@ import { decodeUtf8 } from "../../core/plan/source/decode.js";
 import { limits } from "../../core/plan/source/limits.js";
 import { withReader } from "./full-reader.js";
 import type { ReadOnly } from "./plan-state.js";
-import { putOnShelf } from "./put-on-shelf.js";
 import { shelf } from "./shelf.js";
+import { takeIn } from "./take-in.js";
 import { holdUnkept } from "./unkept.js";
 
 /** What a file one opened turned out to be. */
@@ -32,10 +32,10 @@ export async function openFile(file: File, handle?: FileSystemFileHandle): Promi
     return { is: "plan", id: holdUnkept({ name: file.name, text, about }, readOnly) };
   }
   const current = read.document.text;
-  const record = await putOnShelf(current, about, file.name);
-  if (!record) return { is: "plan", id: holdUnkept({ name: read.plan.name, text: current, about }) };
-  if (handle) await rememberFile(record.id, handle, text);
-  return { is: "plan", id: record.id };
+  const { id, kept } = await takeIn(current, about, file.name);
+  // without it the plan is saved as a copy, and nothing else is lost
+  if (handle && kept) await rememberFile(id, handle, text).catch(() => undefined);
+  return { is: "plan", id };
 }
 
 /** @returns undefined where the person chose none, or the browser has no such chooser (`chooseByInput` then). */

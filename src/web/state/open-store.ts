@@ -1,6 +1,7 @@
 import { afterFigures } from "./after-figures.js";
 import { FigureMaker } from "./figures/figure-maker.js";
 import { bringReader, withReader } from "./full-reader.js";
+import type { ShelfDatabase } from "./keep/database.js";
 import { databaseKeeper, type Keeper } from "./keep/keeper.js";
 import { PlanStore } from "./plan-store.js";
 import { shelf, tabs } from "./shelf.js";
@@ -32,8 +33,7 @@ export async function openStore(id: string): Promise<Opened> {
     if (document.visibilityState === "visible") void store.follow();
   };
   const onLeave = (event: BeforeUnloadEvent) => {
-    const { keeping } = store.get();
-    if (keeping.is === "keeping" || keeping.is === "failed") event.preventDefault();
+    if (store.atRisk()) event.preventDefault();
   };
   document.addEventListener("visibilitychange", onShow);
   addEventListener("beforeunload", onLeave);
@@ -50,6 +50,12 @@ export async function openStore(id: string): Promise<Opened> {
 }
 
 async function keptKeeper(id: string): Promise<Keeper | undefined> {
+  const { is } = await shelf();
+  return is === "open" ? databaseKeeper(openDatabase, id) : undefined;
+}
+
+async function openDatabase(): Promise<ShelfDatabase> {
   const state = await shelf();
-  return state.is === "open" ? databaseKeeper(state.database, id) : undefined;
+  if (state.is === "open") return state.database;
+  throw new Error(`the browser's database is closed (${state.reason})`);
 }

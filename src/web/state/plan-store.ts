@@ -8,11 +8,18 @@ import { History } from "./keep/history.js";
 import type { Keeper } from "./keep/keeper.js";
 import type { StoredPlan } from "./keep/plans.js";
 import { Queue, type QueueChange } from "./keep/queue.js";
-import type { StepAbout, StepRecord } from "./keep/records.js";
+import type { PlanRecord, StepAbout, StepRecord } from "./keep/records.js";
 import type { Notice, PlanState, ReadOnly } from "./plan-state.js";
+import { textSum } from "./text/sum.js";
 
 /** Why an edit was refused before it was tried. */
 export type Refused = { readonly ok: false; readonly readOnly: ReadOnly };
+
+/** A text being typed, and the one it is made of. */
+export interface Draft {
+  readonly base: string;
+  readonly typed: string;
+}
 
 export interface PlanStoreParts {
   readonly keeper: Keeper;
@@ -30,6 +37,10 @@ export class PlanStore {
   private readonly queue: Queue;
   private readonly history: History;
   private current: PlanState;
+  /** The text as it also lies outside the browser, as far as is known. */
+  private textElsewhere: string | undefined;
+  /** What is being typed in the view of the text and not taken over yet. */
+  draft: Draft | undefined;
 
   /** @throws FullYamlMissing where the text shown wants the full reader; nothing has begun then. */
   constructor(
@@ -64,6 +75,7 @@ export class PlanStore {
       text: shown,
       changed: (change) => this.queueChanged(change),
     });
+    this.textElsewhere = this.savedText(stored.record);
     this.set(this.steps());
     void this.workOut();
   }
@@ -120,10 +132,13 @@ export class PlanStore {
     return this.parts.figures.whatIf(text);
   }
 
-  /** Takes a whole text, sound or not, as typed by hand. */
-  setText(text: string): void {
+  /**
+   * Takes a whole text, sound or not, as typed by hand.
+   * @param base The text it was made of: what has come in since is merged, as another tab's edits are.
+   */
+  setText(text: string, base = this.current.text): void {
     if (this.current.readOnly || text === this.current.text) return;
-    doWithReader(() => this.change(text, readPlan(text), { did: "text" }));
+    doWithReader(() => this.change(text, readPlan(text), { did: "text" }, base));
   }
 
   undo(): void {
@@ -153,11 +168,24 @@ export class PlanStore {
     this.parts.tellTabs();
   }
 
-  async noteSaved(file: string): Promise<void> {
+  /** Notes that a text, which was on screen when saving began, now lies in a file. */
+  async noteSaved(file: string, text: string): Promise<void> {
+    this.textElsewhere = text;
     await this.settled();
-    const { head } = this.current.record;
-    const record = await this.parts.keeper.saved({ step: head, at: this.parts.now(), file });
+    // edits may have come while the person chose where to
+    const step = this.wayToHead().findLast(
+      ({ length, sum }) => length === text.length && sum === textSum(text),
+    );
+    if (!step) return;
+    const record = await this.parts.keeper.saved({ step: step.no, at: this.parts.now(), file });
     if (record) this.queue.recordChanged(record);
+  }
+
+  /** Would something be lost if the page were closed now? */
+  atRisk(): boolean {
+    const { keeping, text, readOnly } = this.current;
+    if (this.draft || keeping.is === "keeping" || keeping.is === "failed") return true;
+    return keeping.is === "unkept" && readOnly === undefined && text !== this.textElsewhere;
   }
 
   /** Another tab has changed the plan. */
@@ -184,8 +212,15 @@ export class PlanStore {
     this.set({ triedOut });
   }
 
-  private change(text: string, reading: ReadPlan, about: StepAbout): void {
-    const before = this.current.text;
+  /** The text that was saved last, or that the plan was made of: a file, or one of the examples. */
+  private savedText({ saved }: PlanRecord): string | undefined {
+    if (saved) return this.history.textOf(saved.step);
+    const about = this.history.step(1)?.about;
+    const outside = about?.did === "made" && (about.from === "file" || about.from === "example");
+    return outside ? this.history.textOf(1) : undefined;
+  }
+
+  private change(text: string, reading: ReadPlan, about: StepAbout, before = this.current.text): void {
     this.show(text, reading, undefined);
     const name = reading.ok ? reading.plan.name : this.current.record.name;
     this.queue.keep({ before, after: text, about, name });

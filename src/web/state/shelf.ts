@@ -11,7 +11,13 @@ let opening: Promise<ShelfState> | undefined;
 let taken = false;
 export const tabs = new Tabs();
 
-/** Opens the browser's database once for this tab. Never throws. */
+/** Event: another tab has a newer version of the page, and keeps what this one no longer can. */
+export const takenOver = "skiffloom-taken-over";
+
+/** Has another tab taken over? */
+export const isTakenOver = (): boolean => taken;
+
+/** Opens the browser's database once for this tab, and anew where the browser has closed it. Never throws. */
 export function shelf(): Promise<ShelfState> {
   if (taken) return Promise.resolve({ is: "closed", reason: "taken over" });
   opening ??= open();
@@ -20,9 +26,11 @@ export function shelf(): Promise<ShelfState> {
 
 async function open(): Promise<ShelfState> {
   try {
-    const database = await openShelf(() => {
+    const database = await openShelf((how) => {
+      opening = undefined;
+      if (how === "closed") return;
       taken = true;
-      dispatchEvent(new Event("skiffloom-taken-over"));
+      dispatchEvent(new Event(takenOver));
     });
     return { is: "open", database };
   } catch (error) {

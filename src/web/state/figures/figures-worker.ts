@@ -1,5 +1,6 @@
 import { workOutWhole } from "../../../core/layout-figures.js";
 import { readPlan } from "../../../core/plan/read-text.js";
+import { faultDetail } from "../../fault.js";
 import { withReader } from "../full-reader.js";
 import type { FiguresAnswer, FiguresOutcome, FiguresRequest } from "./messages.js";
 
@@ -14,6 +15,6 @@ async function outcomeOf(text: string): Promise<FiguresOutcome> {
     if (!read.ok) return { is: "unreadable", problems: read.problems };
     return { is: "figures", figures: workOutWhole(read.plan).figures };
   } catch (error) {
-    return { is: "fault", detail: error instanceof Error ? (error.stack ?? error.message) : String(error) };
+    return { is: "fault", detail: faultDetail(error) };
   }
 }

@@ -1,4 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
+import { faultReason } from "../../fault.js";
 import type { MomentRecord, PlanRecord, StepRecord } from "./records.js";
 
 interface Shelf extends DBSchema {
@@ -24,12 +25,15 @@ export class NoDatabase extends Error {
   }
 }
 
+/** How a database that was open is lost: another tab needs a newer form of it, or the browser has closed it by itself. */
+export type Lost = "taken over" | "closed";
+
 /**
  * Opens the browser's database.
- * @param lost Called when another tab needs a newer form of it, and this one had to let go.
+ * @param lost Called when it is open no more.
  * @throws NoDatabase
  */
-export async function openShelf(lost: () => void): Promise<ShelfDatabase> {
+export async function openShelf(lost: (how: Lost) => void): Promise<ShelfDatabase> {
   try {
     const database = await openDB<Shelf>(databaseName, version, {
       upgrade(opened, from) {
@@ -41,13 +45,13 @@ export async function openShelf(lost: () => void): Promise<ShelfDatabase> {
       },
       blocking() {
         database.close();
-        lost();
+        lost("taken over");
       },
-      terminated: lost,
+      terminated: () => lost("closed"),
     });
     return database;
   } catch (error) {
-    const detail = error instanceof Error ? error.message : String(error);
+    const detail = faultReason(error);
     const newer = error instanceof DOMException && error.name === "VersionError";
     throw new NoDatabase(newer ? "newer" : "refused", detail);
   }

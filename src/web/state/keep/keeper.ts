@@ -1,28 +1,8 @@
 import type { ShelfDatabase } from "./database.js";
 import { newStep } from "./history.js";
-import {
-  type Kept,
-  keepStep,
-  loadPlan,
-  moveHead,
-  nameMoment,
-  newerSteps,
-  noteSaved,
-  type StoredPlan,
-} from "./plans.js";
+import { type HeadMove, headMoved, type Kept, type StepToKeep, stepKept } from "./kept.js";
+import { keepStep, loadPlan, moveHead, nameMoment, newerSteps, noteSaved, type StoredPlan } from "./plans.js";
 import type { MomentRecord, PlanRecord, StepAbout, StepRecord } from "./records.js";
-
-export interface StepToKeep {
-  /** State it is made on. */
-  readonly head: number;
-  readonly at: number;
-  readonly about: StepAbout;
-  readonly before: string;
-  readonly after: string;
-  /** Name of the plan after it. */
-  readonly name: string;
-  readonly beside?: boolean;
-}
 
 /** Where the states of one plan are kept. */
 export interface Keeper {
@@ -30,12 +10,7 @@ export interface Keeper {
   load(): Promise<StoredPlan | undefined>;
   newer(after: number): Promise<StoredPlan | undefined>;
   keep(step: StepToKeep): Promise<Kept>;
-  move(move: {
-    readonly from: number;
-    readonly to: number;
-    readonly name: string;
-    readonly at: number;
-  }): Promise<Kept>;
+  move(move: HeadMove): Promise<Kept>;
   saved(saved: {
     readonly step: number;
     readonly at: number;
@@ -44,16 +19,19 @@ export interface Keeper {
   nameMoment(moment: MomentRecord): Promise<void>;
 }
 
-/** Keeps in the browser's database; each call is one transaction, and is over when that is complete. */
-export function databaseKeeper(database: ShelfDatabase, id: string): Keeper {
+/**
+ * Keeps in the browser's database; each call is one transaction, and is over when that is complete.
+ * @param database Asked for at each call, since a browser may close one that was open.
+ */
+export function databaseKeeper(database: () => Promise<ShelfDatabase>, id: string): Keeper {
   return {
     lasting: true,
-    load: () => loadPlan(database, id),
-    newer: (after) => newerSteps(database, id, after),
-    keep: (step) => keepStep(database, id, step),
-    move: (move) => moveHead(database, id, move),
-    saved: (saved) => noteSaved(database, id, saved),
-    nameMoment: (moment) => nameMoment(database, moment),
+    load: async () => loadPlan(await database(), id),
+    newer: async (after) => newerSteps(await database(), id, after),
+    keep: async (step) => keepStep(await database(), id, step),
+    move: async (move) => moveHead(await database(), id, move),
+    saved: async (saved) => noteSaved(await database(), id, saved),
+    nameMoment: async (moment) => nameMoment(await database(), moment),
   };
 }
 
@@ -79,20 +57,15 @@ export function memoryKeeper(given: {
     load: async () => stored(0),
     newer: async (after) => stored(after),
     keep: async (given) => {
-      const no = record.steps + 1;
-      const step = newStep({ ...given, plan: id, no, parent: given.head });
-      steps.push(step);
-      record = {
-        ...record,
-        steps: no,
-        changedAt: given.at,
-        ...(given.beside ? {} : { head: no, tip: no, name: given.name }),
-      };
-      return { is: "kept", record, step };
+      const kept = stepKept(record, given);
+      if (kept.is === "kept") record = kept.record;
+      if (kept.is === "kept" && kept.step) steps.push(kept.step);
+      return kept;
     },
-    move: async ({ to, name: now, at: when }) => {
-      record = { ...record, head: to, name: now, changedAt: when };
-      return { is: "kept", record };
+    move: async (move) => {
+      const kept = headMoved(record, move);
+      if (kept.is === "kept") record = kept.record;
+      return kept;
     },
     saved: async (saved) => {
       record = { ...record, saved };

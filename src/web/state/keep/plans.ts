@@ -1,9 +1,19 @@
 import type { ShelfDatabase } from "./database.js";
 import { newStep } from "./history.js";
+import { type HeadMove, headMoved, type Kept, type StepToKeep, stepKept } from "./kept.js";
 import type { MomentRecord, PlanRecord, StepAbout, StepRecord } from "./records.js";
 
 /** A write counts only when it is on the disk, not when it is on its way there. */
 const toDisk = { durability: "strict" } as const;
+
+/** Until a write is on the disk, or has failed: then by the transaction's own reason, which its requests do not know. */
+async function onDisk(
+  transaction: { readonly done: Promise<void> },
+  ...requests: readonly Promise<unknown>[]
+): Promise<void> {
+  const [ended] = await Promise.allSettled([transaction.done, ...requests]);
+  if (ended.status === "rejected") throw ended.reason;
+}
 
 /** Plans of this browser, the last changed first. */
 export async function listPlans(database: ShelfDatabase): Promise<PlanRecord[]> {
@@ -27,11 +37,12 @@ export async function makePlan(
     steps: 1,
   };
   const transaction = database.transaction(["plans", "steps"], "readwrite", toDisk);
-  void transaction.objectStore("plans").add(plan);
-  void transaction
-    .objectStore("steps")
-    .add(newStep({ plan: plan.id, no: 1, parent: 0, at, about, before: "", after: text }));
-  await transaction.done;
+  const first = newStep({ plan: plan.id, no: 1, parent: 0, at, about, before: "", after: text });
+  await onDisk(
+    transaction,
+    transaction.objectStore("plans").add(plan),
+    transaction.objectStore("steps").add(first),
+  );
   return plan;
 }
 
@@ -69,55 +80,25 @@ export async function newerSteps(
   return record && { record, steps, moments };
 }
 
-/** `moved`: another tab was there first; nothing was written. */
-export type Kept =
-  | { readonly is: "kept"; readonly record: PlanRecord; readonly step?: StepRecord }
-  | { readonly is: "moved" }
-  | { readonly is: "gone" };
-
-/** Keeps a new state on top of `head`, whole or not at all. `beside`: keeps it without showing it, whatever the head is. */
-export async function keepStep(
-  database: ShelfDatabase,
-  id: string,
-  given: {
-    readonly head: number;
-    readonly at: number;
-    readonly about: StepAbout;
-    readonly before: string;
-    readonly after: string;
-    readonly name: string;
-    readonly beside?: boolean;
-  },
-): Promise<Kept> {
+/** Keeps a new state, whole or not at all. */
+export async function keepStep(database: ShelfDatabase, id: string, given: StepToKeep): Promise<Kept> {
   const transaction = database.transaction(["plans", "steps"], "readwrite", toDisk);
-  const plans = transaction.objectStore("plans");
-  const record = await plans.get(id);
-  if (record === undefined) return { is: "gone" };
-  if (record.head !== given.head && !given.beside) return { is: "moved" };
-  const no = record.steps + 1;
-  const step = newStep({ ...given, plan: id, no, parent: given.head });
-  const shown = given.beside ? {} : { head: no, tip: no, name: given.name };
-  const changed: PlanRecord = { ...record, ...shown, steps: no, changedAt: given.at };
-  void transaction.objectStore("steps").add(step);
-  void plans.put(changed);
-  await transaction.done;
-  return { is: "kept", record: changed, step };
+  const kept = stepKept(await transaction.objectStore("plans").get(id), given);
+  if (kept.is !== "kept") return kept;
+  await onDisk(
+    transaction,
+    ...(kept.step ? [transaction.objectStore("steps").add(kept.step)] : []),
+    transaction.objectStore("plans").put(kept.record),
+  );
+  return kept;
 }
 
-/** Shows another state: undo and redo. The way on from it stays known. */
-export async function moveHead(
-  database: ShelfDatabase,
-  id: string,
-  move: { readonly from: number; readonly to: number; readonly name: string; readonly at: number },
-): Promise<Kept> {
+export async function moveHead(database: ShelfDatabase, id: string, move: HeadMove): Promise<Kept> {
   const transaction = database.transaction("plans", "readwrite", toDisk);
-  const record = await transaction.store.get(id);
-  if (record === undefined) return { is: "gone" };
-  if (record.head !== move.from) return { is: "moved" };
-  const changed: PlanRecord = { ...record, head: move.to, name: move.name, changedAt: move.at };
-  void transaction.store.put(changed);
-  await transaction.done;
-  return { is: "kept", record: changed };
+  const kept = headMoved(await transaction.store.get(id), move);
+  if (kept.is !== "kept") return kept;
+  await onDisk(transaction, transaction.store.put(kept.record));
+  return kept;
 }
 
 /** Notes that a state was written to a file outside the browser. */
@@ -128,25 +109,30 @@ export async function noteSaved(
 ): Promise<PlanRecord | undefined> {
   const transaction = database.transaction("plans", "readwrite", toDisk);
   const record = await transaction.store.get(id);
-  if (record !== undefined) void transaction.store.put({ ...record, saved });
-  await transaction.done;
-  return record && { ...record, saved };
+  if (record === undefined) return undefined;
+  const changed = { ...record, saved };
+  await onDisk(transaction, transaction.store.put(changed));
+  return changed;
 }
 
 /** Gives a state a name; an empty name takes it away. */
 export async function nameMoment(database: ShelfDatabase, moment: MomentRecord): Promise<void> {
   const transaction = database.transaction("moments", "readwrite", toDisk);
-  if (moment.name === "") void transaction.store.delete([moment.plan, moment.step]);
-  else void transaction.store.put(moment);
-  await transaction.done;
+  const { store } = transaction;
+  await onDisk(
+    transaction,
+    moment.name === "" ? store.delete([moment.plan, moment.step]) : store.put(moment),
+  );
 }
 
 /** Takes a plan and its whole history off the shelf. */
 export async function removePlan(database: ShelfDatabase, id: string): Promise<void> {
   const transaction = database.transaction(["plans", "steps", "moments", "files"], "readwrite", toDisk);
-  void transaction.objectStore("plans").delete(id);
-  void transaction.objectStore("steps").delete(all(id));
-  void transaction.objectStore("moments").delete(all(id));
-  void transaction.objectStore("files").delete(id);
-  await transaction.done;
+  await onDisk(
+    transaction,
+    transaction.objectStore("plans").delete(id),
+    transaction.objectStore("steps").delete(all(id)),
+    transaction.objectStore("moments").delete(all(id)),
+    transaction.objectStore("files").delete(id),
+  );
 }

@@ -1,10 +1,12 @@
 import { readPlan } from "../../../core/plan/read-text.js";
+import { faultReason } from "../../fault.js";
 import { withReader } from "../full-reader.js";
 import type { Keeping, Notice } from "../plan-state.js";
 import { mergeTexts } from "../text/merge.js";
 import type { History } from "./history.js";
 import type { Keeper } from "./keeper.js";
-import type { Kept, StoredPlan } from "./plans.js";
+import type { Kept } from "./kept.js";
+import type { StoredPlan } from "./plans.js";
 import type { MomentRecord, PlanRecord, StepAbout } from "./records.js";
 
 export interface QueueChange {
@@ -27,15 +29,15 @@ export interface QueueParts {
   readonly changed: (change: QueueChange) => void;
 }
 
-type Job =
-  | {
-      readonly do: "keep";
-      readonly before: string;
-      readonly after: string;
-      readonly about: StepAbout;
-      readonly name: string;
-    }
-  | { readonly do: "undo" | "redo" | "follow" };
+interface KeepJob {
+  readonly do: "keep";
+  readonly before: string;
+  readonly after: string;
+  readonly about: StepAbout;
+  readonly name: string;
+}
+
+type Job = KeepJob | { readonly do: "undo" | "redo" | "follow" };
 
 /**
  * Keeps one thing after the other. Each state goes on top of the newest one that is kept; where another tab was first, both
@@ -48,13 +50,18 @@ export class Queue {
   private readonly jobs: Job[] = [];
   private running: Promise<void> | undefined;
   private failed: string | undefined;
+  /** Removed by another tab: what is typed from then on is on screen only. */
+  private gone = false;
+  /** All steps up to this one are in the history here. */
+  private knownSteps: number;
 
   constructor(private readonly parts: QueueParts) {
     this.record = parts.record;
     this.text = parts.text;
+    this.knownSteps = parts.record.steps;
   }
 
-  keep(given: Omit<Extract<Job, { do: "keep" }>, "do">): void {
+  keep(given: Omit<KeepJob, "do">): void {
     this.add({ do: "keep", ...given });
   }
 
@@ -105,7 +112,7 @@ export class Queue {
       try {
         await this.doJob(job);
       } catch (error) {
-        this.failed = error instanceof Error ? error.message : String(error);
+        this.failed = faultReason(error);
         this.tell({});
         return;
       }
@@ -122,48 +129,48 @@ export class Queue {
       case "follow": {
         const before = this.record.head;
         const moments = await this.refresh();
+        if (moments === undefined) return this.lose();
         const notice = this.record.head === before ? {} : { notice: { about: "other tab" } as const };
-        return this.done({ ...notice, ...(moments ? { moments } : {}) });
+        return this.done({ ...notice, moments });
       }
       default:
         return job satisfies never;
     }
   }
 
-  private async doKeep(job: Extract<Job, { do: "keep" }>): Promise<void> {
-    const { about, name } = job;
+  private async doKeep(job: KeepJob): Promise<void> {
     for (;;) {
-      const after = await withReader(() => this.onTop(job));
+      const onTop = await withReader(() => this.onTop(job));
       const kept = await this.parts.keeper.keep({
         head: this.record.head,
         at: this.parts.now(),
-        about,
-        name,
+        about: job.about,
         before: this.text,
-        after: after ?? job.after,
-        beside: after === undefined,
+        ...(onTop ?? { after: job.after, name: job.name, beside: true }),
       });
       if (kept.is === "moved") {
         await this.refresh();
         continue;
       }
-      // removed in another tab: what is typed here stays on screen
+      // what is typed here stays on screen
       if (kept.is === "gone") this.text = job.after;
       if (!this.took(kept)) return;
       const step = kept.is === "kept" ? kept.step?.no : undefined;
-      if (after === undefined)
+      if (onTop === undefined)
         return this.done({ notice: { about: "both kept", mine: step ?? 0 }, wrote: true });
       const merged = this.text !== job.before;
-      this.text = after;
+      this.text = onTop.after;
       return this.done({ wrote: true, ...(merged ? { notice: { about: "merged" } } : {}) });
     }
   }
 
-  /** The text the job gives on top of the newest kept state, or undefined where the two do not go together. */
-  private onTop({ before, after }: { readonly before: string; readonly after: string }): string | undefined {
-    if (before === this.text) return after;
+  /** What the job gives on top of the newest kept state, or undefined where the two do not go together. */
+  private onTop({ before, after, name }: KeepJob): { after: string; name: string } | undefined {
+    if (before === this.text) return { after, name };
     const merged = mergeTexts(before, after, this.text);
-    return merged !== undefined && readPlan(merged).ok ? merged : undefined;
+    if (merged === undefined) return undefined;
+    const read = readPlan(merged);
+    return read.ok ? { after: merged, name: read.plan.name } : undefined;
   }
 
   private async doMove(direction: "undo" | "redo"): Promise<void> {
@@ -190,16 +197,26 @@ export class Queue {
 
   private took(kept: Kept): boolean {
     if (kept.is !== "kept") {
-      this.done({ notice: { about: "gone" } });
+      this.lose();
       return false;
     }
     this.record = kept.record;
     if (kept.step) this.parts.history.add(kept.step);
+    if (kept.record.steps === this.knownSteps + (kept.step ? 1 : 0)) this.knownSteps = kept.record.steps;
+    // another tab has kept a step beside, which does not move the head
+    else this.jobs.push({ do: "follow" });
     return true;
   }
 
+  private lose(): void {
+    const notice: Notice | undefined = this.gone ? undefined : { about: "gone" };
+    this.gone = true;
+    this.done(notice ? { notice } : {});
+  }
+
+  /** @returns undefined where the plan is gone. */
   private async refresh(): Promise<readonly MomentRecord[] | undefined> {
-    const newer: StoredPlan | undefined = await this.parts.keeper.newer(this.record.steps);
+    const newer: StoredPlan | undefined = await this.parts.keeper.newer(this.knownSteps);
     if (newer === undefined) return undefined;
     for (const step of newer.steps) this.parts.history.add(step);
     const text = this.parts.history.textOf(newer.record.head);
@@ -208,6 +225,7 @@ export class Queue {
     // whoever hears of the text reads it on the spot
     await withReader(() => readPlan(text));
     this.record = newer.record;
+    this.knownSteps = newer.record.steps;
     this.text = text;
     return newer.moments;
   }
@@ -219,7 +237,7 @@ export class Queue {
 
   private tell(change: Omit<QueueChange, "record" | "keeping" | "text">): void {
     const idle = this.jobs.length === 0;
-    const lasting = this.parts.keeper.lasting;
+    const lasting = this.parts.keeper.lasting && !this.gone;
     const keeping: Keeping =
       this.failed !== undefined
         ? { is: "failed", reason: this.failed }

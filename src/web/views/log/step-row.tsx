@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { usePlan, usePlanStore, useWords } from "../../app/context.js";
+import { faultReason } from "../../fault.js";
 import { aboutSentence } from "../../parts/step-words.js";
 import { whenWords } from "../../parts/when-words.js";
 import type { StepRecord } from "../../state/keep/records.js";
@@ -59,22 +60,31 @@ export function StepRow(props: { step: StepRecord; here: boolean; undone: boolea
 }
 
 function NameMoment({ step, name, done }: { step: number; name: string; done: () => void }) {
-  const words = useWords().log;
+  const { log: words, keeping } = useWords();
   const store = usePlanStore();
   const [typed, setTyped] = useState(name);
+  const [failed, setFailed] = useState<string>();
+  const keep = () =>
+    store
+      .nameMoment(step, typed.slice(0, 120))
+      .then(done, (error) => setFailed(keeping.failedWhy(faultReason(error))));
   return (
     <form
       className="row"
       onSubmit={(event) => {
         event.preventDefault();
-        void store.nameMoment(step, typed.slice(0, 120));
-        done();
+        void keep();
       }}
     >
       <label>
         {words.momentName} <input value={typed} onChange={(event) => setTyped(event.target.value)} />
       </label>
       <button type="submit">{words.keepName}</button>
+      {failed !== undefined && (
+        <p className="problem" role="alert">
+          {failed}
+        </p>
+      )}
     </form>
   );
 }

@@ -6,7 +6,7 @@ import { Mark } from "../../parts/mark.js";
 import { PlaceLink } from "../../parts/place-link.js";
 import { useProblemWords } from "../../parts/use-problem-words.js";
 import { withReader } from "../../state/full-reader.js";
-import { openText } from "../start/open-text.js";
+import { takeIn } from "../../state/take-in.js";
 import { BatteryQuestions } from "./battery-questions.js";
 import { BoatQuestions } from "./boat-questions.js";
 import { answersOf, type Draft, firstDraft } from "./draft.js";
@@ -35,7 +35,8 @@ export default function NewPlanView() {
     if (!made.ok) faults.push(...made.problems.map(told.line));
     setProblems(faults);
     if (faults.length > 0 || !made.ok) return;
-    goTo({ at: "plan", plan: await openText(made.text, { did: "made", from: "new" }), view: "gear" });
+    const { id } = await takeIn(made.text, { did: "made", from: "new" }, draft.name);
+    goTo({ at: "plan", plan: id, view: "gear" });
   };
   return (
     <div className="start">

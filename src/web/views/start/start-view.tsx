@@ -18,9 +18,10 @@ export function StartView() {
   const openExample = async (id: ExampleId) => {
     setBusy(true);
     const text = await exampleText(id);
-    const { openText } = await import("./open-text.js");
+    const { takeIn } = await import("../../state/take-in.js");
     const about: StepAbout = { did: "made", from: "example", name: id };
-    goTo({ at: "plan", plan: await openText(text, about), view: "layout" });
+    const made = await takeIn(text, about, id);
+    goTo({ at: "plan", plan: made.id, view: "layout" });
   };
   return (
     <div className="start">
