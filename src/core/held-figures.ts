@@ -15,11 +15,41 @@ import { completePlan } from "./plan/complete.js";
 import type { Plan } from "./plan/model/plan.js";
 import { ruleSet } from "./reference/rule-sets.js";
 
-/** Chapters of rules that look at more than the electrics. */
+/** Chapters of rules that look at more than the electrics, and single rules of other chapters that do. */
 const apart: ReadonlySet<string> = new Set(["boxes", "ways", "parts", "form", "marks", "holes", "float"]);
-const apartRules: ReadonlySet<string> = new Set(
-  rules.filter(({ theme }) => apart.has(theme)).map(({ id }) => id),
+const apartToo: ReadonlySet<string> = new Set([
+  "barrel-fit",
+  "step-down",
+  "strain-relief",
+  "stud-fit",
+  "tab-fit",
+  "tap-limits",
+  "built-hole",
+  "record-of-nothing",
+]);
+/** Rules that look at more than the electrics: at the hull, at boxes, ends and parts. */
+export const apartRules: ReadonlySet<string> = new Set(
+  rules.filter(({ id, theme }) => apart.has(theme) || apartToo.has(id)).map(({ id }) => id),
 );
+
+/** What is held while things move. */
+export type Held = Pick<
+  Figures,
+  "sizes" | "protection" | "paths" | "outings" | "charging" | "readings" | "findings"
+>;
+
+/** Of figures, what is held while things move; of the findings those that look at more than the electrics. */
+export function heldOf({ sizes, protection, paths, outings, charging, readings, findings }: Figures): Held {
+  return {
+    sizes,
+    protection,
+    paths,
+    outings,
+    charging,
+    ...(readings === undefined ? {} : { readings }),
+    findings: findings.filter(({ rule }) => apartRules.has(rule)),
+  };
+}
 
 /**
  * Figures of a plan in which things stand elsewhere than in one worked out before, cheap enough for every frame of a drag: lengths, drops,

@@ -2,9 +2,14 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { rememberingSolver } from "../../src/core/circuit/solve/solve.js";
 import { workOut } from "../../src/core/figures.js";
-import { workOutHeld } from "../../src/core/held-figures.js";
+import { factsOf } from "../../src/core/findings/facts.js";
+import type { Finding } from "../../src/core/findings/finding.js";
+import { rules } from "../../src/core/findings/rules.js";
+import { apartRules, heldOf, workOutHeld } from "../../src/core/held-figures.js";
+import { workOutWhole } from "../../src/core/layout-figures.js";
 import { applyEdits } from "../../src/core/plan/edits/apply.js";
 import { readPlan } from "../../src/core/plan/read.js";
+import { ruleSet } from "../../src/core/reference/rule-sets.js";
 
 function planOf(text: string) {
   const read = readPlan(text);
@@ -39,6 +44,38 @@ describe("figures with sizes, ratings and outings held", () => {
     expect(held?.findings).toEqual(whole.findings);
     expect(held?.assumptions).toEqual(whole.assumptions);
   });
+
+  test.each(["tender", "utility", "launch", "second-season"])(
+    "%s: the findings of hull, boxes and parts stay with those of the electrics",
+    (name) => {
+      const plan = planOf(readFileSync(`examples/${name}.yaml`, "utf8"));
+      const whole = workOutWhole(plan);
+      const held = workOutHeld(plan, whole.figures);
+      const inOrder = (findings: readonly Finding[] = []) =>
+        findings.map((one) => JSON.stringify(one)).sort();
+      expect(inOrder(held?.findings)).toEqual(inOrder(whole.figures.findings));
+      // what is held says it all: with it in place of the whole the answer is the same
+      expect(workOutHeld(plan, { ...whole.figures, ...heldOf(whole.figures) })).toEqual(held);
+      // a rule that looks at hull, boxes or parts is one of those held
+      const facts = factsOf({
+        ...whole.figures,
+        ruleSet: ruleSet(plan.rules),
+        layout: whole.layout,
+        hull: whole.hull,
+      });
+      for (const rule of rules) {
+        let looks = false;
+        const noted = new Proxy(facts, {
+          get: (of, key: keyof typeof facts) => {
+            looks ||= key === "layout" || key === "hull";
+            return of[key];
+          },
+        });
+        rule.check(noted);
+        if (looks) expect([...apartRules], rule.id).toContain(rule.id);
+      }
+    },
+  );
 
   test("a helm moved aft: each drop is that of the whole worked out anew, as long as sizes stay", () => {
     const text = readFileSync("examples/launch.yaml", "utf8");

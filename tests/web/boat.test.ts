@@ -93,6 +93,35 @@ describe("with the mouse", () => {
     complaints.splice(0);
   });
 
+  test("what a thing at rest in the hand shows is what it shows once it is put down there: every figure, every finding", async () => {
+    const page = await openBoat("layout");
+    await page.getByLabel("drop", { exact: true }).check();
+    const shown = async () => ({
+      ledger: await page.locator(".ledger").textContent(),
+      trunk: await page.locator(".view-plan [data-run-label='lamp trunk']").textContent(),
+    });
+    const before = await shown();
+    await drag(page, "fore box", -90, -20);
+    await settled(page);
+    const putDown = await shown();
+    expect(putDown).not.toEqual(before);
+    await page.getByRole("button", { name: /^Undo/ }).click();
+    await settled(page);
+    expect(await shown()).toEqual(before);
+    // by another way, with a rest on it: what is settled there is taken in, and then settled anew
+    const from = await spotOf(page, "fore box");
+    await page.mouse.move(from.x, from.y);
+    await page.mouse.down();
+    await page.mouse.move(from.x - 30, from.y + 30, { steps: 3 });
+    await page.waitForTimeout(600);
+    await page.mouse.move(from.x - 90, from.y - 20, { steps: 3 });
+    await expect.poll(shown, { timeout: 20_000 }).toEqual(putDown);
+    await page.waitForTimeout(600);
+    expect(await shown()).toEqual(putDown);
+    await page.keyboard.press("Escape");
+    await page.mouse.up();
+  });
+
   test("it holds on to the centreline and says so; with Alt it goes free", async () => {
     const page = await openBoat("layout");
     const [box, house] = [await spotOf(page, "sounder"), await spotOf(page, "house")];

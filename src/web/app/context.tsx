@@ -1,10 +1,11 @@
-import { createContext, type ReactNode, useContext, useSyncExternalStore } from "react";
+import { createContext, type ReactNode, useContext, useMemo, useRef, useSyncExternalStore } from "react";
 import type { Figures } from "../../core/figures-types.js";
 import type { Shows } from "../../core/plan/model/plan.js";
 import { en, type ScreenWords } from "../../words/screen/en.js";
 import { figuresShown, type PlanState } from "../state/plan-state.js";
 import type { PlanStore } from "../state/plan-store.js";
 import { type PreferenceStore, type Preferences, showsFor } from "../state/preferences.js";
+import { sameValue } from "../state/same-value.js";
 
 const Words = createContext<ScreenWords>(en);
 const Preference = createContext<PreferenceStore | undefined>(undefined);
@@ -65,6 +66,25 @@ export function useFigures(): Figures | undefined {
   return usePlan(figuresShown);
 }
 
+/**
+ * Something read off the figures shown. Renders again only when it says something else: most of what a screen shows of the figures stays as
+ * it is while a thing is dragged.
+ */
+export function useOfFigures<T>(part: (figures: Figures | undefined) => T): T {
+  const store = usePlanStore();
+  const last = useRef<{ readonly of: Figures | undefined; readonly part: typeof part; readonly value: T }>(
+    undefined,
+  );
+  return useSyncExternalStore(store.subscribe, () => {
+    const of = figuresShown(store.get());
+    const before = last.current;
+    if (before?.of === of && before?.part === part) return before.value;
+    const value = part(of);
+    last.current = { of, part, value: before && sameValue(before.value, value) ? before.value : value };
+    return last.current.value;
+  });
+}
+
 const usual: Shows = { lengths: "millimetres", conductors: "metric", paper: "a4" };
 
 /** How lengths, conductor sizes and paper are shown to this person. */
@@ -74,5 +94,5 @@ export function useShows(): Shows {
     if (reading.ok) return reading.plan.shows;
     return outcome?.is === "figures" ? outcome.figures.plan.source.shows : usual;
   });
-  return showsFor(shows, preferences);
+  return useMemo(() => showsFor(shows, preferences), [shows, preferences]);
 }

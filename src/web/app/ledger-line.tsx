@@ -1,20 +1,22 @@
-import { levels } from "../../core/findings/finding.js";
-import { type Ledger, ledgerOf } from "../../core/ledger.js";
+import { memo } from "react";
+import type { Figures } from "../../core/figures-types.js";
+import { type Level, levels } from "../../core/findings/finding.js";
+import { ledgerOf } from "../../core/ledger.js";
 import { hours, noFigure, percent } from "../../words/numbers.js";
 import { Figure } from "../parts/figure.js";
 import { LevelMark } from "../parts/level-mark.js";
 import { Term } from "../parts/term.js";
 import { ViewLink } from "../parts/view-link.js";
-import { useFigures, usePlan, useWords } from "./context.js";
+import { useOfFigures, usePlan, useWords } from "./context.js";
 
 /** Hours left, worst drop, findings by level: always in sight, and never older than the last edit without saying so. */
 export function LedgerLine() {
   const words = useWords();
-  const figures = useFigures();
+  const shown = useOfFigures(ledgerShown);
   const fresh = usePlan((state) => state.fresh || state.triedOut !== undefined);
   const outcome = usePlan((state) => state.outcome);
   const sound = usePlan(({ reading }) => reading.ok);
-  if (!figures || !sound) {
+  if (!shown || !sound) {
     const waiting = sound && (outcome === undefined || outcome.is === "figures" || !fresh);
     return (
       <section className="ledger" aria-label={words.shell.ledger} aria-busy={waiting}>
@@ -23,70 +25,89 @@ export function LedgerLine() {
       </section>
     );
   }
-  const ledger = ledgerOf(figures);
+  const { hours: reserve, drop, counts } = shown;
   return (
     <section className="ledger" aria-label={words.shell.ledger} aria-busy={!fresh} data-fresh={fresh}>
-      <Hours ledger={ledger} outings={figures.outings.length} />
-      <Drop ledger={ledger} />
-      <Counts ledger={ledger} />
+      <Hours {...reserve} />
+      <Drop {...drop} />
+      <Counts {...counts} />
     </section>
   );
 }
 
-function Hours({ ledger, outings }: { ledger: Ledger; outings: number }) {
-  const reserve = ledger.leastHours;
+/** What the line says, part by part: a part that says the same is not drawn anew. */
+function ledgerShown(figures: Figures | undefined) {
+  if (!figures) return undefined;
+  const { leastHours, worstDrop, counts } = ledgerOf(figures);
+  return {
+    hours: {
+      outings: figures.outings.length,
+      ...(leastHours && {
+        hoursLeft: hours(leastHours.hours),
+        battery: leastHours.battery,
+        outing: leastHours.outing,
+      }),
+    },
+    drop: worstDrop && {
+      gear: worstDrop.gear.id,
+      share: percent(worstDrop.gear.dropShare),
+      limit: percent(worstDrop.limitShare, 0),
+    },
+    counts,
+  };
+}
+
+const Hours = memo(function Hours(props: {
+  outings: number;
+  hoursLeft?: string;
+  battery?: string;
+  outing?: string;
+}) {
+  const { outings, hoursLeft, battery, outing } = props;
   const words = useWords().shell;
+  const reached = hoursLeft !== undefined && battery !== undefined && outing !== undefined;
   return (
     <div className="ledger-entry">
       <span className="ledger-label">
         {words.hoursLeft}
         <Term of="reserve" />
       </span>
-      {reserve ? (
-        <Figure
-          of={{ of: "hours to reserve", outing: reserve.outing, battery: reserve.battery }}
-          label={words.hoursLeft}
-        >
-          {hours(reserve.hours)}
+      {reached ? (
+        <Figure of={{ of: "hours to reserve", outing, battery }} label={words.hoursLeft}>
+          {hoursLeft}
         </Figure>
       ) : (
         <span className="figure-none">{noFigure}</span>
       )}
       <ViewLink view="outing" className="ledger-note">
-        {reserve
-          ? words.hoursOn(reserve.battery, reserve.outing)
-          : outings === 0
-            ? words.noOuting
-            : words.notReached}
+        {reached ? words.hoursOn(battery, outing) : outings === 0 ? words.noOuting : words.notReached}
       </ViewLink>
     </div>
   );
-}
+});
 
-function Drop({ ledger: { worstDrop } }: { ledger: Ledger }) {
+const Drop = memo(function Drop({ gear, share, limit }: { gear?: string; share?: string; limit?: string }) {
   const words = useWords().shell;
-  const drop = worstDrop?.gear;
+  const known = gear !== undefined && share !== undefined && limit !== undefined;
   return (
     <div className="ledger-entry">
       <span className="ledger-label">
         {words.worstDrop}
         <Term of="drop" />
       </span>
-      {drop ? (
-        <Figure of={{ of: "gear drop", gear: drop.id, corner: "worst drop" }} label={words.worstDrop}>
-          {percent(drop.dropShare)}
+      {known ? (
+        <Figure of={{ of: "gear drop", gear, corner: "worst drop" }} label={words.worstDrop}>
+          {share}
         </Figure>
       ) : (
         <span className="figure-none">{noFigure}</span>
       )}
-      <span className="ledger-note">
-        {worstDrop ? words.dropAt(worstDrop.gear.id, percent(worstDrop.limitShare, 0)) : words.noDrop}
-      </span>
+      <span className="ledger-note">{known ? words.dropAt(gear, limit) : words.noDrop}</span>
     </div>
   );
-}
+});
 
-function Counts({ ledger: { counts } }: { ledger: Ledger }) {
+const Counts = memo(function Counts(counts: Readonly<Record<Level, number>>) {
   const words = useWords();
   return (
     <ViewLink view="findings" className="ledger-entry ledger-counts">
@@ -101,4 +122,4 @@ function Counts({ ledger: { counts } }: { ledger: Ledger }) {
       </span>
     </ViewLink>
   );
-}
+});

@@ -1,5 +1,6 @@
 import { lazy, Suspense, useEffect, useState } from "react";
-import { useFigures, usePlan, usePlanStore, usePreferences } from "./context.js";
+import { figuresShown } from "../state/plan-state.js";
+import { usePlan, usePlanStore, usePreferences } from "./context.js";
 import { useSelection } from "./place.js";
 
 const Walk = lazy(() => import("../views/walk/walk.js"));
@@ -14,7 +15,7 @@ export function askForWalk(): void {
 export function WalkStart() {
   const store = usePlanStore();
   const head = usePlan(({ record }) => record.head);
-  const figures = useFigures();
+  const ready = usePlan((state) => figuresShown(state) !== undefined);
   const [{ walk }] = usePreferences();
   const [, select] = useSelection();
   const [asked, setAsked] = useState(false);
@@ -26,14 +27,14 @@ export function WalkStart() {
   const about = head === 1 ? store.wayToHead()[0]?.about : undefined;
   const first = walk === "new" && about?.did === "made" && about.from === "example";
   const [begun, setBegun] = useState(first);
-  if (!figures || !(asked || begun)) return null;
+  if (!ready || !(asked || begun)) return null;
   const leave = () => {
     setAsked(false);
     setBegun(false);
   };
   return (
     <Suspense fallback={null}>
-      <Walk selectFirst={() => select(figures.plan.gear[0]?.name)} leave={leave} />
+      <Walk selectFirst={() => select(figuresShown(store.get())?.plan.gear[0]?.name)} leave={leave} />
     </Suspense>
   );
 }

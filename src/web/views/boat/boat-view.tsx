@@ -7,6 +7,7 @@ import { stationWithin } from "./model/hull-at.js";
 import { movedInView } from "./model/paper.js";
 import type { BoatScene } from "./model/scene.js";
 import type { BoatThing } from "./model/things.js";
+import { RunFiguresProvider } from "./run-figures.js";
 import { BoatSheet, type SheetHandle } from "./sheet/boat-sheet.js";
 import { placeWords } from "./sheet/place-words.js";
 import { HerMeasures } from "./survey/her-measures.js";
@@ -44,10 +45,13 @@ function Boat({ scene, stage }: { scene: BoatScene; stage: "survey" | "gear" | "
   const hold = useCallback((handle: SheetHandle | undefined) => {
     sheet.current = handle;
   }, []);
-  const dragging = useDrag(scene, shows, ({ lead, at }, taken) =>
-    setSaid(taken ? words.moved(lead.name, placeWords(at, shows, words)) : words.notMoved(lead.name)),
-  );
-  const layers = useLayers(scene, { runs: stage !== "survey", zones: stage === "survey" });
+  const hand = useDrag({
+    scene,
+    shows,
+    put: ({ lead, at }, taken) =>
+      setSaid(taken ? words.moved(lead.name, placeWords(at, shows, words)) : words.notMoved(lead.name)),
+  });
+  const choice = useLayers({ runs: stage !== "survey", zones: stage === "survey" });
   const { form } = scene.drawn;
   const selectedAt = selected === undefined ? undefined : scene.byName.get(selected)?.at;
   const sectionM = stationWithin(scene.drawn, cutAt ?? selectedAt?.[0] ?? (form.fromM + form.toM) / 2);
@@ -60,7 +64,7 @@ function Boat({ scene, stage }: { scene: BoatScene; stage: "survey" | "gear" | "
   const placePieces = (thing: BoatThing, at: readonly [number, number, number], heightKnown: boolean) => {
     const pieces = scene.things.filter(({ group }) => group === thing.group);
     const moves = broughtAboard(scene, pieces, at, heightKnown);
-    const taken = dragging.place(moves);
+    const taken = hand.place(moves);
     const first = moves.get(thing.name);
     if (taken && first) {
       setSaid(words.moved(thing.name, placeWords(first, shows, words)));
@@ -90,68 +94,70 @@ function Boat({ scene, stage }: { scene: BoatScene; stage: "survey" | "gear" | "
     [words, form, scene, shows],
   );
   return (
-    <div className="boat-view" data-stage={stage}>
-      <h2 className="away">{words.drawing(scene.plan.source.name)}</h2>
-      {scene.drawn.outline && <FormNote outline={scene.drawn.outline} />}
-      <Toolbar
-        zoom={() => sheet.current?.zoom}
-        readOnly={readOnly}
-        several={several}
-        setSeveral={setSeveral}
-        markedCount={marked.size}
-        clearMarks={() => setMarked(new Set())}
-        row={row && (() => void dragging.place(row))}
-        mirror={over && (() => void dragging.place(over))}
-        why={why}
-      />
-      <div className="boat-desk">
-        <div className="boat-main">
-          <div className="boat-paper" ref={paper} onPointerDown={dragging.expect}>
-            <BoatSheet
-              scene={scene}
-              shows={shows}
-              layers={layers.shown}
-              sectionM={sectionM}
-              title={title}
+    <RunFiguresProvider scene={scene} choice={choice}>
+      <div className="boat-view" data-stage={stage}>
+        <h2 className="away">{words.drawing(scene.plan.source.name)}</h2>
+        {scene.drawn.outline && <FormNote outline={scene.drawn.outline} />}
+        <Toolbar
+          zoom={() => sheet.current?.zoom}
+          readOnly={readOnly}
+          several={several}
+          setSeveral={setSeveral}
+          markedCount={marked.size}
+          clearMarks={() => setMarked(new Set())}
+          row={row && (() => void hand.place(row))}
+          mirror={over && (() => void hand.place(over))}
+          why={why}
+        />
+        <div className="boat-desk">
+          <div className="boat-main">
+            <div className="boat-paper" ref={paper} onPointerDown={hand.expect}>
+              <BoatSheet
+                scene={scene}
+                shows={shows}
+                layers={choice.shown}
+                sectionM={sectionM}
+                title={title}
+                selected={selected}
+                select={select}
+                marked={marked}
+                several={several}
+                toggleMark={toggleMark}
+                hand={hand}
+                hold={hold}
+              />
+              <MeasuresLine scene={scene} hand={hand} shows={shows} />
+              <p className="away" role="status">
+                {said}
+              </p>
+            </div>
+            {scene.things.length === 0 && <p className="hint">{words.empty}</p>}
+            <SectionSlider drawn={scene.drawn} xM={sectionM} setXM={setCutAt} shows={shows} />
+            <LayerPanel choice={choice} scene={scene} ofRuns={stage !== "survey"} />
+          </div>
+          {stage === "survey" ? (
+            <HerMeasures scene={scene} />
+          ) : (
+            <Unplaced
+              things={unplaced}
+              readOnly={readOnly}
               selected={selected}
               select={select}
-              marked={marked}
-              several={several}
-              toggleMark={toggleMark}
-              dragging={dragging}
-              hold={hold}
+              bring={bring}
+              placeAmidships={(thing) => {
+                placePieces(thing, [freeAmidships(scene), 0, 0], false);
+                showPaper(paper.current);
+              }}
             />
-            {dragging.drag && <MeasuresLine scene={scene} drag={dragging.drag} shows={shows} />}
-            <p className="away" role="status">
-              {said}
-            </p>
-          </div>
-          {scene.things.length === 0 && <p className="hint">{words.empty}</p>}
-          <SectionSlider drawn={scene.drawn} xM={sectionM} setXM={setCutAt} shows={shows} />
-          <LayerPanel choice={layers} scene={scene} ofRuns={stage !== "survey"} />
+          )}
         </div>
-        {stage === "survey" ? (
-          <HerMeasures scene={scene} />
-        ) : (
-          <Unplaced
-            things={unplaced}
-            readOnly={readOnly}
-            selected={selected}
-            select={select}
-            bring={bring}
-            placeAmidships={(thing) => {
-              placePieces(thing, [freeAmidships(scene), 0, 0], false);
-              showPaper(paper.current);
-            }}
-          />
-        )}
+        <WhereList scene={scene} shows={shows} runsShown={choice.shown.runs} select={select} />
+        <details>
+          <summary>{words.keys}</summary>
+          <p>{words.howTo}</p>
+        </details>
       </div>
-      <WhereList scene={scene} shows={shows} layers={layers.shown} select={select} />
-      <details>
-        <summary>{words.keys}</summary>
-        <p>{words.howTo}</p>
-      </details>
-    </div>
+    </RunFiguresProvider>
   );
 }
 

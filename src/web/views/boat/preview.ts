@@ -22,7 +22,7 @@ const guessMs = 0.05;
 const warmRuns = 6;
 /** A hand that is still for so long rests [ms]. */
 const restMs = 120;
-/** While the hand moves no further answer is asked for sooner than this: taking one in costs a good part of a frame [ms]. */
+/** While the hand moves nothing is settled anew sooner than this after the last time: the worker takes a processor that the page could use [ms]. */
 const paceMs = 250;
 
 /**
@@ -43,6 +43,11 @@ export class Preview {
   private bestMs = 0;
   private timer: ReturnType<typeof setTimeout> | undefined;
   private answeredAt = Number.NEGATIVE_INFINITY;
+  /** What the worker need not send again. */
+  private holds: PreviewRequest["holds"] = "neither";
+  /** The text in which the thing was taken into the hand. */
+  private begunOn = "";
+  private movedAt = 0;
 
   private closed = false;
   private ready: Promise<void> | undefined;
@@ -78,20 +83,38 @@ export class Preview {
 
   follow(step: Step): void {
     void this.getReady();
+    if (this.step === undefined) this.begin();
     this.step = step;
     this.inFrame(step);
-    if (this.usualMs <= lightMs && performance.now() - this.answeredAt > paceMs) this.next();
+    this.movedAt = performance.now();
+    if (this.usualMs <= lightMs && this.movedAt - this.answeredAt > paceMs) this.next();
     this.nextAtRest();
   }
 
-  private nextAtRest(): void {
+  private begin(): void {
+    const { text, fresh } = this.store.get();
+    this.begunOn = text;
+    this.holds = fresh ? "plan" : "neither";
+  }
+
+  /** One timer for a whole drag: setting one at every step costs more than looking at the time when it is over. */
+  private nextAtRest(inMs = restMs): void {
+    this.timer ??= setTimeout(() => {
+      this.timer = undefined;
+      const leftMs = this.movedAt + restMs - performance.now();
+      if (leftMs > 0) this.nextAtRest(leftMs);
+      else this.next();
+    }, inMs);
+  }
+
+  private noTimer(): void {
     clearTimeout(this.timer);
-    this.timer = setTimeout(() => this.next(), restMs);
+    this.timer = undefined;
   }
 
   /** What is under way is no longer wanted; the plan's own figures show again. */
   stop(): void {
-    clearTimeout(this.timer);
+    this.noTimer();
     this.step = undefined;
     this.held = undefined;
     // a moment in which the machine was busy does not count for the next drag
@@ -108,11 +131,11 @@ export class Preview {
     this.underWay = undefined;
   }
 
-  private inFrame(step: Step): void {
+  private inFrame(step: Step, moving = true): void {
     const held = this.held ?? figuresShown(this.store.get());
     if (!this.workOutHeld || !held) return;
     if (this.usualMs === 0) this.usualMs = this.bestMs = guessOf(held);
-    if (this.usualMs > heavyMs) return;
+    if (moving && this.usualMs > heavyMs) return;
     const begun = performance.now();
     const edits = step.edits();
     const plan = step.plan() ?? this.writtenPlan(edits);
@@ -136,7 +159,10 @@ export class Preview {
     const edits = step.edits();
     if (edits.length === 0) return;
     this.count += 1;
-    const request = { no: this.count, text: this.store.get().text, edits };
+    const { text } = this.store.get();
+    // another tab may have changed the plan meanwhile
+    const holds = this.holds === "plan" && text !== this.begunOn ? "neither" : this.holds;
+    const request = { no: this.count, text, edits, holds };
     this.underWay = { request, step };
     this.started().postMessage(request);
   }
@@ -156,17 +182,22 @@ export class Preview {
     return worker;
   }
 
-  private answered({ no, figures }: PreviewAnswer): void {
+  private answered({ no, settled }: PreviewAnswer): void {
     const { underWay, step } = this;
     this.underWay = undefined;
     this.answeredAt = performance.now();
+    const held = this.held ?? figuresShown(this.store.get());
     if (!underWay || !step || underWay.request.no !== no || no !== this.count) return;
     const { request } = underWay;
-    if (request.text !== this.store.get().text || !figures) return;
-    this.held = figures;
+    if (request.text !== this.store.get().text || !settled || !held) {
+      this.holds = "neither";
+      return;
+    }
+    this.held = { ...held, ...settled };
+    this.holds = "last answer";
     if (step === underWay.step) {
-      clearTimeout(this.timer);
-      this.store.tryOut({ edits: request.edits, figures });
+      this.noTimer();
+      this.inFrame(step, false);
     }
     // the hand is elsewhere by now: its next step takes these sizes, and when it rests it is asked for anew
     else this.nextAtRest();

@@ -2,7 +2,7 @@ import type { FigureRef } from "../../../core/working/figure-ref.js";
 import { figuresOfThing } from "../../../core/working/figures-of-thing.js";
 import { pathWords } from "../../../words/path-words.js";
 import type { ScreenWords } from "../../../words/screen/en.js";
-import { useFigures, useShows, useWords } from "../../app/context.js";
+import { useOfFigures, useShows, useWords } from "../../app/context.js";
 import { cornerName } from "../../parts/corner-name.js";
 import { Figure } from "../../parts/figure.js";
 import { saidText, valueWords } from "../../parts/given-words.js";
@@ -10,10 +10,9 @@ import { saidText, valueWords } from "../../parts/given-words.js";
 /** The figures of one thing, each leading to its working. */
 export function ThingFigures({ name, kind }: { name: string; kind: string }) {
   const words = useWords();
-  const figures = useFigures();
   const shows = useShows();
-  if (!figures) return <p className="hint">{words.shell.workingOut}</p>;
-  const lines = figuresOfThing(figures, name, kind);
+  const lines = useOfFigures((figures) => figures && figuresOfThing(figures, name, kind));
+  if (!lines) return <p className="hint">{words.shell.workingOut}</p>;
   if (lines.length === 0) return null;
   return (
     <section>

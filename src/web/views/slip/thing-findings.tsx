@@ -1,4 +1,4 @@
-import { useFigures, useWords } from "../../app/context.js";
+import { useOfFigures, useWords } from "../../app/context.js";
 import { FindingSentence } from "../../parts/finding-sentence.js";
 import { LevelMark } from "../../parts/level-mark.js";
 import { ViewLink } from "../../parts/view-link.js";
@@ -6,9 +6,10 @@ import { ViewLink } from "../../parts/view-link.js";
 /** Findings about a thing, gravest first. */
 export function ThingFindings({ names }: { names: readonly string[] }) {
   const words = useWords();
-  const figures = useFigures();
-  const findings = (figures?.findings ?? []).filter(
-    ({ at, with: others = [] }) => names.includes(at) || others.some((other) => names.includes(other)),
+  const findings = useOfFigures((figures) =>
+    (figures?.findings ?? []).filter(
+      ({ at, with: others = [] }) => names.includes(at) || others.some((other) => names.includes(other)),
+    ),
   );
   return (
     <section>

@@ -2,7 +2,7 @@ import { useMemo } from "react";
 import { Locator } from "../../../core/plan/edits/locate.js";
 import { thingKeys } from "../../../core/plan/schema/thing-keys.js";
 import type { TermId } from "../../../words/screen/en/terms.js";
-import { useFigures, usePlan, useWords } from "../../app/context.js";
+import { useOfFigures, usePlan, useWords } from "../../app/context.js";
 import { Assumptions } from "../../parts/assumptions.js";
 import { Slip } from "../../parts/slip.js";
 import { Term } from "../../parts/term.js";
@@ -15,7 +15,6 @@ import { ThingName } from "./thing-name.js";
 /** The slip of a thing of the plan, by its name: figures, findings, what is written about it, what was assumed. */
 export default function ThingSlip({ name, close }: { name: string; close: () => void }) {
   const words = useWords();
-  const figures = useFigures();
   const reading = usePlan((state) => state.reading);
   const found = useMemo(() => {
     if (!reading.ok) return undefined;
@@ -38,18 +37,21 @@ export default function ThingSlip({ name, close }: { name: string; close: () => 
         <ThingFindings names={names} />
         <PlaceFields name={name} />
         <ThingFields at={name} keys={thingKeys(found.kind)} node={found.node} />
-        {figures && (
-          <Assumptions
-            of={figures.assumptions.filter(({ at }) => names.includes(at))}
-            title={words.slip.assumed}
-          />
-        )}
+        <Assumed names={names} />
         {found.kind !== "plan" && found.path.length > 1 && (
           <ThingName at={name} written={written} close={close} />
         )}
       </div>
     </Slip>
   );
+}
+
+function Assumed({ names }: { names: readonly string[] }) {
+  const words = useWords().slip;
+  const assumed = useOfFigures((figures) =>
+    (figures?.assumptions ?? []).filter(({ at }) => names.includes(at)),
+  );
+  return <Assumptions of={assumed} title={words.assumed} />;
 }
 
 const terms: Readonly<Record<string, TermId>> = {

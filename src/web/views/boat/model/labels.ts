@@ -1,7 +1,8 @@
 /** A name to write beside a mark, in screen px. */
 export interface WantedLabel {
   readonly key: string;
-  readonly text: string;
+  /** How long it is. */
+  readonly letters: number;
   readonly x: number;
   readonly y: number;
   /** Half the size of the mark [px]. */
@@ -60,8 +61,8 @@ export function setLabels(
   return set;
 }
 
-function placesFor({ x, y, clearPx, text }: WantedLabel) {
-  const wide = text.length * letterPx;
+function placesFor({ x, y, clearPx, letters }: WantedLabel) {
+  const wide = letters * letterPx;
   const off = clearPx + 3;
   const at = (dx: number, dy: number, anchor: SetLabel["anchor"]) => {
     const left = x + dx - (anchor === "end" ? wide : anchor === "middle" ? wide / 2 : 0);

@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useCallback, useEffect, useId, useMemo, useRef, useState } from "react";
 import type { Shows } from "../../../../core/plan/model/plan.js";
 import { useWords } from "../../../app/context.js";
+import type { Hand } from "../hand.js";
 import {
   onPaper,
   type Paper,
@@ -12,7 +13,7 @@ import {
 } from "../model/paper.js";
 import { type BoatScene, placeIn } from "../model/scene.js";
 import type { BoatThing } from "../model/things.js";
-import type { Dragging } from "../use-drag.js";
+import { useNamesInHand } from "../use-drag.js";
 import { useGestures } from "../use-gestures.js";
 import type { ShownLayers } from "../use-layers.js";
 import { DragLayer } from "./drag-layer.js";
@@ -37,7 +38,7 @@ export interface SheetProps {
   /** Taps mark instead of selecting. */
   readonly several: boolean;
   readonly toggleMark: (name: string) => void;
-  readonly dragging: Dragging;
+  readonly hand: Hand;
   /** So that the tools can zoom, and things can be brought in from beside the sheet. */
   readonly hold: (handle: SheetHandle | undefined) => void;
 }
@@ -56,7 +57,7 @@ const snapPx = 8;
 
 /** The boat to scale: profile over plan, and a section. */
 export function BoatSheet(props: SheetProps) {
-  const { scene, shows, selected, select, marked, several, toggleMark, dragging, hold } = props;
+  const { scene, shows, selected, select, marked, several, toggleMark, hand, hold } = props;
   const words = useWords().boat;
   const svg = useRef<SVGSVGElement>(null);
   const helpId = useId();
@@ -91,7 +92,7 @@ export function BoatSheet(props: SheetProps) {
     () => ({ xM: props.sectionM, withinM: Math.max(0.25, (paper.reach.toM - paper.reach.fromM) / 10) }),
     [props.sectionM, paper],
   );
-  const inHand = dragging.drag && [...dragging.drag.moves.keys()].join("\n");
+  const inHand = useNamesInHand(hand);
   const moving = useMemo(() => (inHand === undefined ? undefined : new Set(inHand.split("\n"))), [inHand]);
   const shownIn = useCallback(
     (view: ViewName, { at }: BoatThing) =>
@@ -109,7 +110,7 @@ export function BoatSheet(props: SheetProps) {
       let least = withinPx;
       for (const view of viewNames)
         for (const thing of placed) {
-          const at = shownIn(view, thing) ? placeIn(scene, dragging.drag?.moves, thing.name) : undefined;
+          const at = shownIn(view, thing) ? placeIn(scene, hand.now()?.moves, thing.name) : undefined;
           if (!at) continue;
           const [x, y] = zoom.toWindow(onPaper(paper, view, at));
           // of two at one place the selected one comes first
@@ -121,15 +122,12 @@ export function BoatSheet(props: SheetProps) {
     held: (name) => name === selected || marked.has(name),
     take: (name, view) => {
       const thing = scene.byName.get(name);
-      return thing !== undefined && dragging.start(thing, asView(view), markedThings);
+      return thing !== undefined && hand.start(thing, asView(view), markedThings);
     },
     move: ([x, y], free) =>
-      dragging.move(
-        [x / zoom.lie.pxPerMm, y / zoom.lie.pxPerMm],
-        free ? 0 : snapPx / zoom.lie.pxPerMm / 1000,
-      ),
-    drop: dragging.drop,
-    cancel: dragging.cancel,
+      hand.move([x / zoom.lie.pxPerMm, y / zoom.lie.pxPerMm], free ? 0 : snapPx / zoom.lie.pxPerMm / 1000),
+    drop: hand.drop,
+    cancel: hand.cancel,
     tap: (name, view, more) => {
       if (name === undefined) return;
       setReached({ name, view: asView(view) });
@@ -154,9 +152,9 @@ export function BoatSheet(props: SheetProps) {
     else if (wish.do === "zoom out") zoom.by(1 / 1.4);
     else if (wish.do === "whole boat") zoom.whole();
     else if (wish.do === "let go") {
-      if (dragging.drag) dragging.cancel();
+      if (hand.now()) hand.cancel();
       else select(undefined);
-    } else if (here && wish.do === "nudge") dragging.nudge(here, hereView, wish.byMm, markedThings);
+    } else if (here && wish.do === "nudge") hand.nudge(here, hereView, wish.byMm, markedThings);
     else if (here && wish.do === "select") select(here.name);
     else if (here && wish.do === "mark") toggleMark(here.name);
     else if (wish.do === "go") {
@@ -211,16 +209,14 @@ export function BoatSheet(props: SheetProps) {
           ))}
         </g>
       </svg>
-      {dragging.drag && (
-        <DragLayer
-          scene={scene}
-          shows={shows}
-          layers={props.layers}
-          paper={paper}
-          drag={dragging.drag}
-          zoom={zoom}
-        />
-      )}
+      <DragLayer
+        scene={scene}
+        shows={shows}
+        runsShown={props.layers.runs}
+        paper={paper}
+        hand={hand}
+        zoom={zoom}
+      />
     </>
   );
 }

@@ -3,27 +3,37 @@ import type { Shows } from "../../../../core/plan/model/plan.js";
 import { lengthWords } from "../../../../words/numbers.js";
 import { useWords } from "../../../app/context.js";
 import type { Drag } from "../drag.js";
+import type { Hand } from "../hand.js";
 import { type Paper, viewNames } from "../model/paper.js";
 import { courseOf } from "../model/runs.js";
 import { type BoatScene, placeIn } from "../model/scene.js";
-import type { ShownLayers } from "../use-layers.js";
+import { useRunFigures } from "../run-figures.js";
+import { useInHand } from "../use-drag.js";
 import { DragLines } from "./drag-lines.js";
 import { snapWords } from "./place-words.js";
 import { RunLine } from "./run-lines.js";
 import { ThingMark } from "./thing-mark.js";
 import type { Zoom } from "./zoom.js";
 
+interface LayerProps {
+  readonly scene: BoatScene;
+  readonly shows: Shows;
+  readonly runsShown: boolean;
+  readonly paper: Paper;
+  readonly hand: Hand;
+  readonly zoom: Zoom;
+}
+
 /** What is in the hand and what hangs on it, on a sheet of its own above the drawing, so that nothing below is drawn anew at each step. */
-export function DragLayer(props: {
-  scene: BoatScene;
-  shows: Shows;
-  layers: ShownLayers;
-  paper: Paper;
-  drag: Drag;
-  zoom: Zoom;
-}) {
-  const { scene, shows, layers, paper, drag, zoom } = props;
+export function DragLayer({ hand, ...around }: LayerProps) {
+  const drag = useInHand(hand);
+  return drag && <Layer drag={drag} {...around} />;
+}
+
+function Layer(props: Omit<LayerProps, "hand"> & { drag: Drag }) {
+  const { scene, shows, runsShown, paper, drag, zoom } = props;
   const words = useWords().boat;
+  const { strengths, labels } = useRunFigures();
   const lead = drag.lead.name;
   const key = [...drag.moves.keys()].join("\n");
   const [things, runs] = useMemo(() => {
@@ -43,7 +53,7 @@ export function DragLayer(props: {
             transform={`translate(${paper.origins[view][0]} ${paper.origins[view][1]})`}
             className={`hand-${view}`}
           >
-            {layers.runs &&
+            {runsShown &&
               view !== "section" &&
               runs.map((run) => (
                 <RunLine
@@ -52,8 +62,8 @@ export function DragLayer(props: {
                   course={courseOf(run, at)}
                   view={view}
                   selected={false}
-                  figure={layers.figures?.get(run.name)}
-                  label={view === "plan" ? layers.labels?.get(run.name) : undefined}
+                  strength={strengths?.get(run.name)}
+                  label={view === "plan" ? labels?.get(run.name) : undefined}
                 />
               ))}
             {things.map((thing) => {

@@ -9,9 +9,9 @@ import type { BoatThing } from "../model/things.js";
 import type { ShownLayers } from "../use-layers.js";
 import { FeatureMarks } from "./feature-marks.js";
 import { HullLines, SectionLines } from "./hull-lines.js";
-import { LabelsLayer } from "./labels-layer.js";
+import { LabelsLayer, LabelsWithFigures } from "./labels-layer.js";
 import { thingWords } from "./place-words.js";
-import { RunLine } from "./run-lines.js";
+import { RunLines } from "./run-lines.js";
 import { scaleTicks, stationsOf } from "./stations.js";
 import { ThingMark } from "./thing-mark.js";
 import { ViewFrame } from "./view-frame.js";
@@ -53,7 +53,7 @@ export const SheetView = memo(function SheetView(props: SheetViewProps) {
   const title =
     view === "section" ? words.viewTitle.section(lengthWords(sectionM, shows)) : words.viewTitle[view];
   const rest = scene.hull.float?.rest;
-  const courses = useMemo(
+  const runs = useMemo(
     () =>
       scene.runs.drawn.map((run) => ({
         run,
@@ -61,6 +61,8 @@ export const SheetView = memo(function SheetView(props: SheetViewProps) {
       })),
     [scene],
   );
+  // figures of the runs stand beside them in one view only
+  const Labels = view === "plan" ? LabelsWithFigures : LabelsLayer;
   return (
     <g transform={`translate(${x} ${y})`} className={`view view-${view}`}>
       <ViewFrame paper={paper} view={view} title={title} ticks={ticks} sectionM={sectionM} />
@@ -75,20 +77,9 @@ export const SheetView = memo(function SheetView(props: SheetViewProps) {
       {layers.water && rest && (
         <WaterLines drawn={scene.drawn} rest={rest} paper={paper} view={view} sectionM={sectionM} />
       )}
-      {layers.runs &&
-        view !== "section" &&
-        courses.map(({ run, course }) => (
-          <RunLine
-            key={run.name}
-            run={run}
-            course={course}
-            view={view}
-            selected={run.name === selected}
-            figure={layers.figures?.get(run.name)}
-            label={undefined}
-            ghost={moving !== undefined && run.stops.some((stop) => moving.has(stop))}
-          />
-        ))}
+      {layers.runs && view !== "section" && (
+        <RunLines runs={runs} view={view} selected={selected} moving={moving} />
+      )}
       {things.map((thing) => {
         const here = thing.at;
         return (
@@ -107,18 +98,15 @@ export const SheetView = memo(function SheetView(props: SheetViewProps) {
           )
         );
       })}
-      {(layers.names || layers.labels) && (
-        <LabelsLayer
-          paper={paper}
-          view={view}
-          things={layers.names ? things : none}
-          runs={layers.runs && view === "plan" ? courses : none}
-          runLabels={layers.labels}
-          pxPerMm={props.pxPerMm}
-          selected={selected}
-          moving={moving}
-        />
-      )}
+      <Labels
+        paper={paper}
+        view={view}
+        things={layers.names ? things : none}
+        runs={layers.runs ? runs : none}
+        pxPerMm={props.pxPerMm}
+        selected={selected}
+        moving={moving}
+      />
     </g>
   );
 });

@@ -22,9 +22,6 @@ interface ThingMarkProps {
 export const ThingMark = memo(function ThingMark(props: ThingMarkProps) {
   const { thing, at, view, label, selected, marked, reached = false, moving } = props;
   const [x, y] = project(view, at);
-  const [right, up] = axesOf(view);
-  const [wide, high] = [thing.sizeM[right] * 1000, thing.sizeM[up] * 1000];
-  const round = thing.kind === "gear" && thing.role !== "electronics";
   return (
     <g
       {...(label !== undefined && asButton(label, selected, reached))}
@@ -38,6 +35,19 @@ export const ThingMark = memo(function ThingMark(props: ThingMarkProps) {
       data-assumed={!thing.sizeKnown || undefined}
       transform={`translate(${x} ${y})`}
     >
+      <Signs thing={thing} view={view} selected={selected} marked={marked} />
+    </g>
+  );
+});
+
+/** What is drawn of it, the same wherever it is. */
+const Signs = memo(function Signs(props: Pick<ThingMarkProps, "thing" | "view" | "selected" | "marked">) {
+  const { thing, view, selected, marked } = props;
+  const [right, up] = axesOf(view);
+  const [wide, high] = [thing.sizeM[right] * 1000, thing.sizeM[up] * 1000];
+  const round = thing.kind === "gear" && thing.role !== "electronics";
+  return (
+    <>
       <rect
         className="body"
         x={-wide / 2}
@@ -55,6 +65,6 @@ export const ThingMark = memo(function ThingMark(props: ThingMarkProps) {
         <circle className="focus-ring" r={19} />
         {selected && <circle className="grip" r={22} />}
       </g>
-    </g>
+    </>
   );
 });

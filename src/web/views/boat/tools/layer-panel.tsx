@@ -1,7 +1,8 @@
 import { decimals, percent } from "../../../../words/numbers.js";
-import { useWords } from "../../../app/context.js";
+import { useOfFigures, useWords } from "../../../app/context.js";
 import { type FigureLayer, layerSteps, runLayers, strengths } from "../model/layers.js";
 import type { BoatScene } from "../model/scene.js";
+import { cornerIn } from "../run-figures.js";
 import type { LayerChoice } from "../use-layers.js";
 
 /** What the runs are drawn by, the key to it, and what else is shown. */
@@ -13,7 +14,8 @@ export function LayerPanel(props: {
 }) {
   const words = useWords().boat;
   const { choice, scene, ofRuns } = props;
-  const { layer, setLayer, shown, toggle, corner, corners, setCorner } = choice;
+  const { layer, setLayer, shown, toggle, setCorner } = choice;
+  const { corners, corner, collapsed } = useCorners(choice.corner);
   const electric = ofRuns && (layer === "drop" || layer === "current" || layer === "heat");
   const { float } = scene.hull;
   return (
@@ -47,7 +49,7 @@ export function LayerPanel(props: {
       {electric && corners.length > 0 && (
         <label className="boat-corner">
           {words.corner}
-          <select value={corner?.name ?? ""} onChange={(event) => setCorner(event.target.value)}>
+          <select value={corner} onChange={(event) => setCorner(event.target.value)}>
             {corners.map((name) => (
               <option key={name}>{name}</option>
             ))}
@@ -55,7 +57,7 @@ export function LayerPanel(props: {
         </label>
       )}
       {ofRuns && <p className="hint">{words.layerMeans[layer]}</p>}
-      {electric && corner?.status === "collapsed" && <p className="hint">{words.notSolved}</p>}
+      {electric && collapsed && <p className="hint">{words.notSolved}</p>}
       {ofRuns && layer !== "colours" && <Key layer={layer} />}
       {shown.water && !float?.rest && (
         <p className="hint">
@@ -64,6 +66,18 @@ export function LayerPanel(props: {
       )}
     </div>
   );
+}
+
+/** The corners there are, the one chosen, and whether it was solved: the same until one of these is another. */
+function useCorners(name: string) {
+  return useOfFigures((figures) => {
+    const corner = figures && cornerIn(figures, name);
+    return {
+      corners: (figures?.corners ?? []).map((each) => each.name),
+      corner: corner?.name ?? "",
+      collapsed: corner?.status === "collapsed",
+    };
+  });
 }
 
 /** Each strength with its line, as it is on the sheet. */

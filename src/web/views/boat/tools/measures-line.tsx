@@ -3,13 +3,20 @@ import type { Shows } from "../../../../core/plan/model/plan.js";
 import { lengthWords } from "../../../../words/numbers.js";
 import { useWords } from "../../../app/context.js";
 import type { Drag } from "../drag.js";
+import type { Hand } from "../hand.js";
 import { measuresOf } from "../model/measures.js";
 import { alongAndOff, onFace } from "../model/on-face.js";
 import type { BoatScene } from "../model/scene.js";
 import { snapWords } from "../sheet/place-words.js";
+import { useInHand } from "../use-drag.js";
 
 /** Where a thing is while it is dragged: what a tape would show. */
-export function MeasuresLine({ scene, drag, shows }: { scene: BoatScene; drag: Drag; shows: Shows }) {
+export function MeasuresLine({ hand, ...around }: { scene: BoatScene; hand: Hand; shows: Shows }) {
+  const drag = useInHand(hand);
+  return drag && <Measured drag={drag} {...around} />;
+}
+
+function Measured({ scene, drag, shows }: { scene: BoatScene; drag: Drag; shows: Shows }) {
   const words = useWords().boat;
   const { lead, at, moves, snaps } = drag;
   const measured = measuresOf(scene, lead.name, at, moves);

@@ -3,13 +3,13 @@ import type { Shows } from "../../../../core/plan/model/plan.js";
 import { lengthWords } from "../../../../words/numbers.js";
 import { useWords } from "../../../app/context.js";
 import type { BoatScene } from "../model/scene.js";
+import { useRunFigures } from "../run-figures.js";
 import { placeWords } from "../sheet/place-words.js";
-import type { ShownLayers } from "../use-layers.js";
 
 interface WhereListProps {
   readonly scene: BoatScene;
   readonly shows: Shows;
-  readonly layers: ShownLayers;
+  readonly runsShown: boolean;
   readonly select: (name: string) => void;
 }
 
@@ -25,8 +25,9 @@ export function WhereList(props: WhereListProps) {
   );
 }
 
-function Lines({ scene, shows, layers, select }: WhereListProps) {
+function Lines({ scene, shows, runsShown, select }: WhereListProps) {
   const words = useWords().boat;
+  const { strengths, labels } = useRunFigures();
   const length = (lengthM: number) => lengthWords(lengthM, shows);
   const placed = scene.things.flatMap((thing) => (thing.at ? [{ thing, at: thing.at }] : []));
   const points = scene.features.flatMap((feature) => ("at" in feature ? [feature] : []));
@@ -71,7 +72,7 @@ function Lines({ scene, shows, layers, select }: WhereListProps) {
           </tbody>
         </table>
       </div>
-      {layers.runs && scene.runs.drawn.length > 0 && (
+      {runsShown && scene.runs.drawn.length > 0 && (
         <div className="wide">
           <table>
             <thead>
@@ -92,14 +93,14 @@ function Lines({ scene, shows, layers, select }: WhereListProps) {
                   <td>
                     {stops.join(" → ")}; {words.way[course]}
                   </td>
-                  <td>{layers.labels?.get(name) ?? (layers.figures ? words.noRunFigure : "")}</td>
+                  <td>{labels?.get(name) ?? (strengths ? words.noRunFigure : "")}</td>
                 </tr>
               ))}
             </tbody>
           </table>
         </div>
       )}
-      {layers.runs && scene.runs.undrawn.length > 0 && (
+      {runsShown && scene.runs.undrawn.length > 0 && (
         <section>
           <h3>{words.undrawn}</h3>
           <ul>
