@@ -1,6 +1,7 @@
 import type { Figures } from "../core/figures-types.js";
 import { levels } from "../core/findings/finding.js";
 import { ledgerOf } from "../core/ledger.js";
+import { planMark } from "../core/plan/plan-mark.js";
 import { levelWords, ruleSetWords } from "../words/labels.js";
 import { hours, percent } from "../words/numbers.js";
 import { harmless, paint, type Terminal } from "./terminal.js";
@@ -26,7 +27,7 @@ export function ledgerLines(figures: Figures, terminal: Terminal): string[] {
       : []),
   ];
   return [
-    `${paint(harmless(source.name), "strong", terminal)}  ·  ${ruleSetWords[source.rules]}`,
+    `${paint(harmless(source.name), "strong", terminal)}  ·  ${ruleSetWords[source.rules]}  ·  plan ${planMark(source)}`,
     counted.join("   "),
     ...(facts.length > 0 ? [facts.join("   ·   ")] : []),
   ];

@@ -5,11 +5,12 @@ import { chemistryWords } from "../words/labels.js";
 import { boatLengthWords, counted, marked, percent } from "../words/numbers.js";
 import { type Piece, paragraph } from "./piece.js";
 
-const nameMm = 30;
-const mostOfAKind = 3;
+const nameMm = 28;
 
-/** What the plan holds, a line a thing. */
-export function boatFacts(figures: Figures, shows: Shows, widthMm: number): Piece[] {
+/** What the plan holds, a line a thing, and no more lines of a kind than `most`. */
+export function boatFacts(figures: Figures, shows: Shows, widthMm: number, most: number): Piece[] {
+  const listed = <T>(name: string, things: readonly T[], words: (thing: T) => string) =>
+    listedOf(name, things, words, most);
   const { plan } = figures;
   const lengthM = plan.runs.reduce((sum, run) => sum + run.lengthM, 0);
   const ways = plan.panels.reduce((sum, panel) => sum + panel.ways.length, 0);
@@ -33,22 +34,32 @@ export function boatFacts(figures: Figures, shows: Shows, widthMm: number): Piec
       ({ name, outputV, maxOutputA }) =>
         `${name}: to ${marked(outputV, "V")}, at most ${marked(maxOutputA, "A")}`,
     ),
-    ...listed("Panel", plan.panels, (panel) => `${panel.name}: ${counted(panel.ways.length, "way")}`),
+    ...inOneLine(
+      "Panel",
+      plan.panels.map(({ name, ways }) => ({ name: `${name} with ${counted(ways.length, "way")}` })),
+    ),
     ...inOneLine("Junction box", plan.boxes),
-    ["Gear", `${counted(plan.gear.length, "piece")} on ${counted(ways, "way")}`],
+    [
+      "Gear",
+      `${counted(plan.gear.length, "piece")} on ${counted(ways, "way")}; ${counted(figures.protection.length, "fuse or breaker", "fuses and breakers")}`,
+    ],
     ["Runs", `${counted(plan.runs.length, "run")}, ${boatLengthWords(lengthM, shows)} of cable in all`],
-    ["Fuses, breakers", String(figures.protection.length)],
     ["Air", `${plan.ambient.coldC} to ${plan.ambient.hotC} °C, engine space ${plan.ambient.engineSpaceC} °C`],
     ...inOneLine("Outing", plan.outings),
   ];
   return facts.map(([name, fact]) => factLine(name, fact, widthMm));
 }
 
-function listed<T>(name: string, things: readonly T[], words: (thing: T) => string): [string, string][] {
+function listedOf<T>(
+  name: string,
+  things: readonly T[],
+  words: (thing: T) => string,
+  most: number,
+): [string, string][] {
   const shown = things
-    .slice(0, mostOfAKind)
+    .slice(0, most)
     .map((thing, index): [string, string] => [index === 0 ? plural(name, things.length) : "", words(thing)]);
-  return things.length > mostOfAKind ? [...shown, ["", `and ${things.length - mostOfAKind} more`]] : shown;
+  return things.length > most ? [...shown, ["", `and ${things.length - most} more`]] : shown;
 }
 
 function inOneLine(name: string, things: readonly { readonly name: string }[]): [string, string][] {
@@ -63,11 +74,15 @@ function plural(name: string, count: number): string {
 }
 
 function factLine(name: string, fact: string, widthMm: number): Piece {
-  const words = paragraph({ text: fact, maxLines: name.startsWith("Batter") ? 2 : 1 }, widthMm - nameMm, 0.7);
+  const words = paragraph(
+    { text: fact, sizePt: 9.5, maxLines: name.startsWith("Batter") ? 2 : 1 },
+    widthMm - nameMm,
+    0.4,
+  );
   return {
     heightMm: words.heightMm,
     draw: (x, top) => [
-      text(x, top - points(10) * 0.95, name, { sizeMm: points(9.5), weight: "semibold", colour: "soft" }),
+      text(x, top - points(9.5) * 0.95, name, { sizeMm: points(9.5), weight: "semibold", colour: "soft" }),
       ...words.draw(x + nameMm, top),
     ],
   };

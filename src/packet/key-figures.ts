@@ -9,7 +9,7 @@ import { hours, noFigure, percent, volts } from "../words/numbers.js";
 import { levelMark } from "./marks.js";
 import type { Piece } from "./piece.js";
 
-const heightMm = 27;
+const heightMm = 23;
 
 /** The ledger line in large figures: hours to reserve, worst drop, findings by level. */
 export function keyFigures(figures: Figures, widthMm: number): Piece {
@@ -32,16 +32,16 @@ export function keyFigures(figures: Figures, widthMm: number): Piece {
 }
 
 const label = (x: number, top: number, words: string) =>
-  text(x, top - 6, words, { sizeMm: points(9.5), weight: "semibold", colour: "soft" });
+  text(x, top - 5, words, { sizeMm: points(9.5), weight: "semibold", colour: "soft" });
 
 function big(x: number, top: number, title: string, figure: string, note: string, roomMm: number): Shape[] {
   const figureType = { sizeMm: points(22), weight: "semibold" } as const;
   const noteType = { sizeMm: points(9.5), weight: "regular" } as const;
   return [
     label(x, top, title),
-    text(x, top - 15.2, fitText(figure, roomMm - 6, figureType), figureType),
+    text(x, top - 12.8, fitText(figure, roomMm - 6, figureType), figureType),
     ...wrapText(note, roomMm - 6, noteType, 2).map((words, index) =>
-      text(x, top - 19.8 - index * 4, words, { ...noteType, colour: "soft" }),
+      text(x, top - 17 - index * 4, words, { ...noteType, colour: "soft" }),
     ),
   ];
 }
@@ -72,9 +72,9 @@ function findingCounts(x: number, top: number, { counts }: Ledger, roomMm: numbe
     ...levels.flatMap((level, index) => {
       const left = x + index * stepMm;
       return [
-        ...levelMark(level, left + 2.6, top - 12.4, 2.5),
-        text(left + 7, top - 15.2, String(counts[level]), { sizeMm: points(20), weight: "semibold" }),
-        text(left, top - 19.8, levelWords[level].name, { sizeMm: points(9.5), colour: "soft" }),
+        ...levelMark(level, left + 2.6, top - 10.2, 2.5),
+        text(left + 7, top - 12.8, String(counts[level]), { sizeMm: points(20), weight: "semibold" }),
+        text(left, top - 17, levelWords[level].name, { sizeMm: points(9.5), colour: "soft" }),
       ];
     }),
   ];

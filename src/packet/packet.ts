@@ -2,6 +2,7 @@ import type { Figures } from "../core/figures-types.js";
 import type { HullFigures } from "../core/hull/figures.js";
 import type { LayoutFigures } from "../core/parts/layout-types.js";
 import type { Shows } from "../core/plan/model/plan.js";
+import { planMark } from "../core/plan/plan-mark.js";
 import type { SheetSection } from "../core/proving/sheet/types.js";
 import type { WaterCard } from "../core/proving/water/card.js";
 import type { WorkFigures } from "../core/work/plan-work.js";
@@ -54,13 +55,14 @@ export function packetPages(figures: Figures, shows: Shows, apart: Apart = {}): 
   const sections = packetSections(figures, shows, paper, apart);
   const starts = firstPages([{ pages: ["summary"] }, ...sections]);
   const contents = contentsOf(sections, starts);
-  const summary = summarySection(figures, shows, paper, contents);
+  const summary = summarySection(figures, shows, paper, contents, apart);
   return boundPages([summary, ...sections], paper, planWords(figures));
 }
 
 export const planWords = ({ plan: { source } }: Figures) => ({
   name: source.name,
   rules: ruleSetWords[source.rules],
+  mark: planMark(source),
 });
 
 /** Every part of the packet that has something to say, after the summary. */

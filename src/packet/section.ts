@@ -13,12 +13,15 @@ export interface Section {
   readonly pages: readonly (readonly Shape[])[];
 }
 
+/** What stands at the foot of every page: which boat, by which rules, and the mark of the plan as it was (`planMark`). */
+export interface PlanWords {
+  readonly name: string;
+  readonly rules: string;
+  readonly mark: string;
+}
+
 /** Puts heading and foot on every page and numbers them through. */
-export function boundPages(
-  sections: readonly Section[],
-  paper: Paper,
-  plan: { readonly name: string; readonly rules: string },
-): Page[] {
+export function boundPages(sections: readonly Section[], paper: Paper, plan: PlanWords): Page[] {
   const count = sections.reduce((sum, section) => sum + section.pages.length, 0);
   let number = 0;
   return sections.flatMap((section) =>
@@ -71,18 +74,17 @@ function pageHeading(section: Section, continued: boolean, paper: Paper): Shape[
   ];
 }
 
-function pageFoot(
-  plan: { readonly name: string; readonly rules: string },
-  page: string,
-  paper: Paper,
-): Shape[] {
+function pageFoot({ name, rules, mark }: PlanWords, page: string, paper: Paper): Shape[] {
   const type = { sizeMm: points(8.5), weight: "regular" } as const;
   const y = 9.5;
   const middle = (paper.left + paper.right) / 2;
+  const plan = ` · plan ${mark}`;
+  const nameMm = (paper.right - paper.left - textWidthMm(planningAid, type.sizeMm, type.weight)) / 2 - 3;
+  const room = nameMm - textWidthMm(plan, type.sizeMm, type.weight);
   return [
     line(paper.left, y + 4, paper.right, y + 4, strokes.hair),
-    text(paper.left, y, fitText(plan.name, 62, type), { ...type, colour: "soft" }),
+    text(paper.left, y, `${fitText(name, room, type)}${plan}`, { ...type, colour: "soft" }),
     text(middle, y, planningAid, { ...type, anchor: "middle", colour: "soft" }),
-    text(paper.right, y, `${plan.rules} · ${page}`, { ...type, anchor: "end", colour: "soft" }),
+    text(paper.right, y, `${rules} · ${page}`, { ...type, anchor: "end", colour: "soft" }),
   ];
 }

@@ -1,52 +1,81 @@
 import type { Figures } from "../core/figures-types.js";
 import { levels } from "../core/findings/finding.js";
+import type { HullFigures } from "../core/hull/figures.js";
 import type { Shows } from "../core/plan/model/plan.js";
+import type { WorkFigures } from "../core/work/plan-work.js";
 import { fitText } from "../drawing/fonts/wrap.js";
+import { profileAfloat, profileHeightMm } from "../drawing/hull/profile-view.js";
 import { box, line, points, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
 import { firstOfAll } from "../words/cautions.js";
 import { findingSentence } from "../words/findings.js";
-import { levelWords, ruleSetWords } from "../words/labels.js";
-import { boatLengthWords } from "../words/numbers.js";
+import { ruleSetWords } from "../words/labels.js";
+import { boatLengthWords, counted, hours } from "../words/numbers.js";
+import { stepTitles } from "../words/work-words.js";
 import { boatFacts } from "./boat-facts.js";
 import { keyFigures } from "./key-figures.js";
 import { levelMark } from "./marks.js";
 import type { Paper } from "./page.js";
-import { beside, heading, type Piece, paragraph, space, stacked } from "./piece.js";
+import { beside, type Piece, paragraph, stacked } from "./piece.js";
 import type { Section } from "./section.js";
+import { tickLine } from "./tick.js";
 
 export interface ContentsLine {
   readonly title: string;
   readonly page: number;
 }
 
-const mostFindings = 5;
+/** What the first page tells besides the electrics, where it is known. */
+export interface FrontApart {
+  readonly hull?: HullFigures;
+  readonly work?: WorkFigures;
+}
 
-/** The first page: what the boat is, the figures that matter most, the gravest findings, and where everything stands. Always one page. */
+const signMm = 10;
+
+/** Most findings and steps of the first page, and fewer where there is not room for them. */
+const mostShown = [
+  { findings: 5, steps: 4 },
+  { findings: 4, steps: 4 },
+  { findings: 4, steps: 3 },
+  { findings: 3, steps: 3 },
+  { findings: 2, steps: 2 },
+  { findings: 1, steps: 1 },
+] as const;
+const mostOfAKind = [3, 2, 1] as const;
+
+/**
+ * The first page: what the boat is, the figures that matter most, what stands in the way, what to do first, where everything stands, and who
+ * looked at it. Always one page.
+ */
 export function summarySection(
   figures: Figures,
   shows: Shows,
   paper: Paper,
   contents: readonly ContentsLine[],
+  { hull, work }: FrontApart = {},
 ): Section {
   const widthMm = paper.right - paper.left;
   const leftMm = widthMm * 0.46;
-  const rightAt = widthMm * 0.51;
+  const rightAt = widthMm * 0.5;
   const rightMm = widthMm - rightAt;
-  const left = stacked([heading("The boat", leftMm), ...boatFacts(figures, shows, leftMm)]);
   const strip = keyFigures(figures, widthMm);
-  const above = [
-    heading("What matters most", rightMm),
-    ...findingLines(figures, shows, rightMm),
-    heading("In this packet", rightMm),
-  ];
-  const caution = cautionWords(widthMm);
-  const roomMm =
-    paper.top - paper.bottom - strip.heightMm - stacked(above).heightMm - caution.heightMm - cautionPadMm - 6;
-  const right = stacked([...above, contentsPiece(contents, rightMm, roomMm)]);
+  const foot = contentsPiece(contents, widthMm);
+  const footMm = foot.heightMm + cautionWords(widthMm).heightMm + cautionPadMm + signMm;
+  const roomMm = paper.top - paper.bottom - strip.heightMm - footMm - 3;
+  const pageOf = (title: string) => contents.find((one) => one.title === title)?.page;
+  const facts = fitting(mostOfAKind, roomMm, (most) => [
+    subheading("The boat", leftMm),
+    ...boatFacts(figures, shows, leftMm, most),
+  ]);
+  const right = fitting(mostShown, roomMm, (most) => [
+    subheading("What stands in the way", rightMm),
+    ...findingLines(figures, shows, rightMm, pageOf("Findings"), most.findings),
+    ...(work === undefined ? [] : firstSteps(figures, work, rightMm, pageOf("Order of work"), most.steps)),
+  ]);
+  const left = stacked([facts, ...boatDrawing(hull, leftMm, roomMm - facts.heightMm)]);
   const page = stacked([
     strip,
-    space(2),
     beside([
       { at: 0, piece: left },
       { at: rightAt, piece: right },
@@ -55,21 +84,104 @@ export function summarySection(
   return {
     title: figures.plan.source.name,
     subtitle: subtitle(figures, shows),
-    pages: [[...page.draw(paper.left, paper.top), ...cautionBox(paper)]],
+    pages: [
+      [
+        ...page.draw(paper.left, paper.top),
+        ...foot.draw(paper.left, paper.bottom + footMm),
+        ...cautionBox(paper),
+        ...signLine(["Looked through by", "Licence or firm", "Date", "Signature"], paper),
+      ],
+    ],
   };
+}
+
+/** The fullest that is not too high; the barest where all are. */
+function fitting<T>(choices: readonly T[], roomMm: number, pieces: (choice: T) => Piece[]): Piece {
+  const made = choices.map((choice) => stacked(pieces(choice)));
+  return made.find(({ heightMm }) => heightMm <= roomMm) ?? made.at(-1) ?? stacked([]);
+}
+
+/** A heading of the first page, which is short of room. */
+function subheading(words: string, widthMm: number): Piece {
+  const title = paragraph({ text: words, sizePt: 12, weight: "semibold", maxLines: 1 }, widthMm);
+  return {
+    heightMm: title.heightMm + 4.6,
+    draw: (x, top) => [
+      ...title.draw(x, top - 2.4),
+      line(x, top - title.heightMm - 3, x + widthMm, top - title.heightMm - 3, strokes.fine),
+    ],
+  };
+}
+
+/** The boat from the side, as she floats, where her form is known and there is room. */
+function boatDrawing(hull: HullFigures | undefined, widthMm: number, roomMm: number): Piece[] {
+  const wantedMm = hull === undefined ? undefined : profileHeightMm(hull, widthMm);
+  if (hull === undefined || wantedMm === undefined || roomMm < 12) return [];
+  const heightMm = Math.min(wantedMm, roomMm);
+  const draw = (left: number, bottom: number) =>
+    profileAfloat(hull, { left, bottom, widthMm, heightMm }, false)?.shapes ?? [];
+  return [{ heightMm, draw: (x, top) => draw(x, top - heightMm) }];
+}
+
+/** Fields for a name in a row at the foot of the page, to be filled by hand. */
+function signLine(names: readonly string[], paper: Paper): Shape[] {
+  const y = paper.bottom + 3.2;
+  const stepMm = (paper.right - paper.left + 5) / names.length;
+  return names.flatMap((name, index) => {
+    const left = paper.left + index * stepMm;
+    return [
+      line(left, y, left + stepMm - 5, y, strokes.fine),
+      text(left, y - 3.2, name, { sizeMm: points(8.5), colour: "soft" }),
+    ];
+  });
+}
+
+/** What to take in hand: the next steps with a square each, and how much there is in all. */
+function firstSteps(
+  { findings }: Figures,
+  work: WorkFigures,
+  widthMm: number,
+  page: number | undefined,
+  most: number,
+): Piece[] {
+  const { order } = work;
+  const title = stepTitles(work.step.values());
+  const stops = findings.some(({ level }) => level === "stop");
+  const all = `${counted(order.steps.length, "step")}, ${hours(order.workMin / 60)} of your hands in all${page === undefined ? "" : `: page ${page}`}`;
+  return [
+    subheading("Do first", widthMm),
+    ...(stops
+      ? [
+          paragraph(
+            { text: "Mend in the plan what stops the work, and print anew.", weight: "semibold" },
+            widthMm,
+            1.4,
+          ),
+        ]
+      : []),
+    ...(order.steps.length === 0
+      ? [paragraph({ text: "No step of the work is left." }, widthMm)]
+      : [
+          ...order.steps
+            .slice(0, most)
+            .map(({ step }) => tickLine({ text: title(step), maxLines: 1 }, widthMm, 1.4)),
+          paragraph({ text: all, colour: "soft", sizePt: 9.5 }, widthMm),
+        ]),
+  ];
 }
 
 const cautionPadMm = 5;
 const cautionWords = (widthMm: number) => paragraph({ text: firstOfAll }, widthMm - 10);
 
-/** A framed word of caution at the foot of the page. */
+/** A framed word of caution over the names at the foot of the page. */
 function cautionBox(paper: Paper): Shape[] {
   const widthMm = paper.right - paper.left;
   const words = cautionWords(widthMm);
   const heightMm = words.heightMm + cautionPadMm;
+  const bottom = paper.bottom + signMm;
   return [
-    box(paper.left, paper.bottom, widthMm, heightMm, { stroke: strokes.line }),
-    ...words.draw(paper.left + 5, paper.bottom + heightMm - 2.6),
+    box(paper.left, bottom, widthMm, heightMm, { stroke: strokes.line }),
+    ...words.draw(paper.left + 5, bottom + heightMm - 2.6),
   ];
 }
 
@@ -82,62 +194,76 @@ function subtitle({ plan }: Figures, shows: Shows): string {
   return [made, sizes.join(" × "), ruleSetWords[rules]].filter((part) => part !== "").join(" · ");
 }
 
-function findingLines(figures: Figures, shows: Shows, widthMm: number): Piece[] {
+/** What must be put right before the work; where nothing must, what is worth a look. */
+function findingLines(
+  figures: Figures,
+  shows: Shows,
+  widthMm: number,
+  page: number | undefined,
+  most: number,
+): Piece[] {
   const gravest = levels.flatMap((level) => figures.findings.filter((finding) => finding.level === level));
-  const shown = gravest.slice(0, mostFindings).map((finding): Piece => {
-    const sentence = paragraph({ text: findingSentence(finding, shows), maxLines: 2 }, widthMm - 7, 1.6);
-    return {
-      heightMm: sentence.heightMm,
-      draw: (x, top) => [...levelMark(finding.level, x + 2.2, top - 2.3, 1.9), ...sentence.draw(x + 7, top)],
-    };
-  });
+  const inTheWay = gravest.filter(({ level }) => level === "stop" || level === "mend");
+  const shown = gravest.slice(0, most);
   const rest = gravest.length - shown.length;
-  if (gravest.length === 0)
-    return [
-      paragraph(
-        { text: "No rule found anything. Read what was assumed and what nobody checked." },
-        widthMm,
-        2,
-      ),
-    ];
-  const key = levels.map((level) => levelWords[level].name.toLowerCase()).join(", ");
-  return rest > 0
-    ? [
-        ...shown,
-        paragraph(
-          { text: `and ${rest} more under Findings (levels: ${key})`, colour: "soft", sizePt: 9.5 },
-          widthMm,
-        ),
-      ]
-    : shown;
+  const where = page === undefined ? "under Findings" : `under Findings, page ${page}`;
+  return [
+    ...(inTheWay.length > 0
+      ? []
+      : [
+          paragraph(
+            {
+              text:
+                gravest.length === 0
+                  ? "No rule found anything. Read what was assumed and what nobody checked."
+                  : "Nothing stops the work, nothing must be mended first. To know:",
+              weight: "semibold",
+              maxLines: 2,
+            },
+            widthMm,
+            1.6,
+          ),
+        ]),
+    ...shown.map((finding): Piece => {
+      const grave = finding.level === "stop" ? "semibold" : "regular";
+      const words = { text: findingSentence(finding, shows), weight: grave, maxLines: 2 } as const;
+      const sentence = paragraph(words, widthMm - 7, 1.4);
+      return {
+        heightMm: sentence.heightMm,
+        draw: (x, top) => [
+          ...levelMark(finding.level, x + 2.2, top - 2.3, 1.9),
+          ...sentence.draw(x + 7, top),
+        ],
+      };
+    }),
+    ...(rest > 0
+      ? [paragraph({ text: `and ${rest} more ${where}`, colour: "soft", sizePt: 9.5 }, widthMm)]
+      : []),
+  ];
 }
 
-/** Columns of titles with their pages; where there is not room for all, the last line says how many more there are. */
-function contentsPiece(all: readonly ContentsLine[], widthMm: number, roomMm: number): Piece {
-  const rowMm = points(10) * 1.4;
-  const columns = all.length > 14 ? 3 : 2;
-  const most = columns * Math.max(1, Math.floor(roomMm / rowMm));
-  const more = all.length - (most - 1);
-  const contents: readonly { readonly title: string; readonly page?: number }[] =
-    all.length <= most ? all : [...all.slice(0, most - 1), { title: `and ${more} more sections` }];
-  const rows = Math.ceil(contents.length / columns);
-  const gapMm = 6;
-  const columnMm = (widthMm - gapMm * (columns - 1)) / columns;
-  return {
-    heightMm: rows * rowMm,
+const contentsColumns = 6;
+
+/** Titles with their pages, in columns across the page. */
+function contentsPiece(contents: readonly ContentsLine[], widthMm: number): Piece {
+  if (contents.length === 0) return stacked([]);
+  const type = { sizeMm: points(9.5), weight: "regular" } as const;
+  const rowMm = type.sizeMm * 1.36;
+  const rows = Math.ceil(contents.length / contentsColumns);
+  const gapMm = 5;
+  const columnMm = (widthMm - gapMm * (contentsColumns - 1)) / contentsColumns;
+  const lines: Piece = {
+    heightMm: rows * rowMm + 3,
     draw: (x, top) =>
       contents.flatMap(({ title, page }, index) => {
         const left = x + Math.floor(index / rows) * (columnMm + gapMm);
-        const y = top - (index % rows) * rowMm - points(10);
-        const name = fitText(title, columnMm - 7, { sizeMm: points(10), weight: "regular" });
+        const y = top - (index % rows) * rowMm - type.sizeMm;
         return [
-          text(left, y, name),
-          text(left + columnMm, y, page === undefined ? "" : String(page), {
-            anchor: "end",
-            weight: "semibold",
-          }),
+          text(left, y, fitText(title, columnMm - 6, type), type),
+          text(left + columnMm, y, String(page), { ...type, anchor: "end", weight: "semibold" }),
           line(left, y - 1.2, left + columnMm, y - 1.2, strokes.hair),
         ];
       }),
   };
+  return stacked([subheading("In this packet", widthMm), lines]);
 }

@@ -8,6 +8,9 @@ import type { Room } from "./marks-view.js";
 
 const waterStroke: Stroke = { colour: "blue", widthMm: 0.5 };
 
+/** Over and under a profile, for names beside what stands on it or without any [mm]. */
+const aroundMm = { named: 10, bare: 3 } as const;
+
 /** How the boat's own metres come to lie on a sheet: x from aft to the right, z up. */
 interface Sheet {
   readonly at: (x: number, z: number) => Point;
@@ -19,10 +22,11 @@ function sheetFor(
   room: Room,
   highestM: number,
   lowestM: number,
+  around: number,
 ): Sheet {
   const wanted = Math.max(
     ((form.toM - form.fromM) * 1000) / (room.widthMm - 14),
-    ((highestM - lowestM) * 1000) / (room.heightMm - 10),
+    ((highestM - lowestM) * 1000) / (room.heightMm - around),
   );
   const scale = Math.ceil(wanted / 5) * 5;
   const mm = 1000 / scale;
@@ -35,14 +39,36 @@ function along(fromM: number, toM: number, steps = 40): number[] {
   return Array.from({ length: steps + 1 }, (_, i) => fromM + ((toM - fromM) * i) / steps);
 }
 
-/** Profile of the hull afloat: its lines from the side, the water, what weighs, and the holes. Seen from starboard: the bow to the right. */
-export function profileAfloat(hull: HullFigures, room: Room): { shapes: Shape[]; scale: number } | undefined {
+/** The highest and lowest that a profile shows [m]. */
+function heightsM(form: NonNullable<FormFigures["form"]>, hull: HullFigures): { high: number; low: number } {
+  const heights = form.lines.flatMap(({ points: measured }) => measured.map(([, , z]) => z));
+  const all = [...heights, ...(hull.float?.weights ?? []).map(({ at }) => at[2])];
+  return { high: Math.max(...all), low: Math.min(...all) };
+}
+
+/** How high a profile without names is that fills a width [mm]; undefined where no form is known. */
+export function profileHeightMm(hull: HullFigures, widthMm: number): number | undefined {
   const form = hull.form?.form;
   if (form === undefined) return undefined;
-  const heights = form.lines.flatMap(({ points: measured }) => measured.map(([, , z]) => z));
+  const { high, low } = heightsM(form, hull);
+  const room = { left: 0, bottom: 0, widthMm, heightMm: Number.POSITIVE_INFINITY };
+  return ((high - low) * 1000) / sheetFor(form, room, high, low, aroundMm.bare).scale + aroundMm.bare;
+}
+
+/**
+ * Profile of the hull afloat: its lines from the side, the water, what weighs, and the holes. Seen from starboard: the bow to the right.
+ * @param named Left out: what stands on it has its name beside it.
+ */
+export function profileAfloat(
+  hull: HullFigures,
+  room: Room,
+  named = true,
+): { shapes: Shape[]; scale: number } | undefined {
+  const form = hull.form?.form;
+  if (form === undefined) return undefined;
   const weights = hull.float?.weights ?? [];
-  const all = [...heights, ...weights.map(({ at }) => at[2])];
-  const { at, scale } = sheetFor(form, room, Math.max(...all), Math.min(...all));
+  const { high, low } = heightsM(form, hull);
+  const { at, scale } = sheetFor(form, room, high, low, named ? aroundMm.named : aroundMm.bare);
   const plane = hull.float?.rest?.floating.plane;
   const shapes: Shape[] = form.lines.map((one) =>
     polyline(
@@ -81,7 +107,8 @@ export function profileAfloat(hull: HullFigures, room: Room): { shapes: Shape[];
     const { x, y } = at(place[0], place[2]);
     return { kind: "circle", cx: x, cy: y, r: 0.9, fill: "paper", stroke: strokes.line };
   });
-  const named = placeLabels(
+  if (!named) return { shapes: [...shapes, ...dots, ...rings], scale };
+  const labels = placeLabels(
     [
       ...weights
         .filter(({ massKg }) => massKg >= 2)
@@ -101,5 +128,5 @@ export function profileAfloat(hull: HullFigures, room: Room): { shapes: Shape[];
     frame,
     [...dots, ...rings].map(boundsOf),
   );
-  return { shapes: [...shapes, ...named.shapes, ...dots, ...rings], scale };
+  return { shapes: [...shapes, ...labels.shapes, ...dots, ...rings], scale };
 }
