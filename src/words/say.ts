@@ -34,7 +34,7 @@ export function sayOf(finding: Finding, shows: Shows, words: FindingWords): Say 
     return typeof found.value === "string" ? found.value : inWords(found.value, found.unit);
   };
   return {
-    figure: inWords(figure, unit),
+    figure: apart(figure, limit, unit) ?? inWords(figure, unit),
     limit: inWords(limit, unit),
     at: place,
     others: listed(beside, words.joining),
@@ -44,6 +44,13 @@ export function sayOf(finding: Finding, shows: Shows, words: FindingWords): Say 
     term: (name) => terms[name] ?? noFigure,
     step,
   };
+}
+
+/** A share just past its limit, with as many digits as tell the two apart: 3.04 % where 3.0 % is the most. */
+function apart(figure: number | undefined, limit: number | undefined, unit: string | undefined) {
+  if (unit !== "%" || figure === undefined || limit === undefined || figure === limit) return undefined;
+  const places = [1, 2, 3].find((count) => decimals(figure, count) !== decimals(limit, count));
+  return places === undefined || places === 1 ? undefined : `${decimals(figure, places)}\u00a0%`;
 }
 
 /** The same, with a unit that is a word in the reader's language. */

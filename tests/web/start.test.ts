@@ -57,6 +57,14 @@ test("a new person answers a few questions and has a boat, gear and circuits, ev
   ])
     expect(text).toContain(part);
 
+  // what could not be judged asks for what it lacks where it says so: of all runs at once
+  await page.locator(".ledger-counts").click();
+  const chafe = page.locator('.finding[data-rule="chafe"]');
+  await chafe.locator("> summary").click();
+  await chafe.getByLabel(/^All \d+: Kept from chafe$/).selectOption("yes");
+  await chafe.waitFor({ state: "detached" });
+  expect((await planText(page)).match(/protected from chafe: true/g)).toHaveLength(5);
+
   await goToView(page, "circuits", "coaming lamp");
   await page.locator(".slip .thing-fields").waitFor();
   const before = await hours.textContent();

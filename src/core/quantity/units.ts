@@ -70,6 +70,7 @@ export const units: readonly Unit[] = [
   unit("voltage", "V", "volt, volts", 1n),
   unit("voltage", "mV", "millivolt, millivolts", 1n, 1000n),
   unit("current", "A", "amp, amps, ampere, amperes", 1n),
+  unit("current", "kA", "kiloamp, kiloamps", 1000n),
   unit("current", "mA", "milliamp, milliamps", 1n, 1000n),
   unit("current", "µA", "uA, microamp, microamps", 1n, 1_000_000n),
   unit("power", "W", "watt, watts", 1n),

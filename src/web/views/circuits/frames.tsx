@@ -43,7 +43,7 @@ function PanelFrame({ map, spot, index }: { map: CircuitMap; spot: Spot; index: 
         x={spot.x - 0.5}
         y={spot.down - 15.8}
         width={startMm.panel + 4 + wayMm}
-        height={low - spot.down + 15.8}
+        height={low - spot.down + 17.2}
       />
       {last !== undefined && (
         <>

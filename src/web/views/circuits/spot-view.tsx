@@ -61,7 +61,11 @@ export function WideSpot({ spot, at, role, level, shorten }: SpotProps) {
         <>
           <ShapeView shapes={inLine(at, 0, widthMm - 3)} />
           <Ratings at={at} start={0} down={5.8} />
-          <Words x={19} y={-1.4} name={shorten(name, widthMm - 21, nameMm, "semibold")} />
+          <Words
+            x={19}
+            y={-1.4}
+            name={shorten(name, widthMm - (level === undefined ? 21 : 26), nameMm, "semibold")}
+          />
           <Words x={19} y={5.8} small={at.currentA === undefined ? "" : amps(at.currentA)} />
           <Sign level={level} x={widthMm - 6} y={-6} />
         </>

@@ -11,6 +11,7 @@ import { FindingSentence } from "../../parts/finding-sentence.js";
 import { LevelMark } from "../../parts/level-mark.js";
 import { SourceList } from "../../parts/source-list.js";
 import { useFindingWords } from "../../parts/use-finding-words.js";
+import { Answers } from "./answers.js";
 import { Remedies } from "./remedies.js";
 
 /** One cause with its findings; each opens to figure, limit, rule, source, working and remedies. */
@@ -43,6 +44,7 @@ function OneFinding({ finding }: { finding: Finding }) {
       </summary>
       <div className="finding-body">
         <p className="hint">{words.levels[level].means}</p>
+        <Answers finding={finding} />
         <Figures finding={finding} />
         <div lang={told.language}>
           <h3>{title}</h3>

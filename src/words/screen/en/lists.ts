@@ -79,6 +79,11 @@ export const lists = {
     "stops below": "Stops below",
     cores: "Cores",
     colour: "Colour",
+    "nearest fuel part": "Nearest fuel part",
+    vented: "Vented",
+    stud: "Stud",
+    "main / interrupts": "Fault current it can break",
+    "fuse / interrupts": "Fault current it can break",
   },
   empty: {
     gear: "No gear yet. Type a name and what it draws in the last line.",

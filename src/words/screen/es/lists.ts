@@ -80,6 +80,11 @@ export const lists: ScreenWords["lists"] = {
     "stops below": "Se para bajo",
     cores: "Hilos",
     colour: "Color",
+    "nearest fuel part": "Pieza de combustible más cercana",
+    vented: "Con respiradero",
+    stud: "Borne",
+    "main / interrupts": "Corriente de corto que puede cortar",
+    "fuse / interrupts": "Corriente de corto que puede cortar",
   },
   empty: {
     gear: "Aún no hay aparatos. Escribe un nombre y lo que consume en la última línea.",

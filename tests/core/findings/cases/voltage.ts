@@ -25,6 +25,8 @@ export const voltageCases = {
   "voltage-drop": {
     raises: [
       { boat: () => drop(0.12), at: "lamp", level: "mend", figure: 12, limit: 10 },
+      // just past its limit: told with as many digits as it takes to see that
+      { boat: () => drop(0.1003), at: "lamp", level: "mend", limit: 10, says: /10\.03\s%/ },
       { boat: () => drop(Number.NaN), at: "lamp", level: "unchecked" },
       { boat: () => boat({ corners: [] }), at: "lamp", level: "unchecked" },
       { boat: () => boat({ corners: [corner({ status: "collapsed" })] }), at: "lamp", level: "unchecked" },

@@ -1,0 +1,77 @@
+import { expect, test } from "vitest";
+import { answersTo } from "../../../src/core/findings/answers.js";
+import { workOutWhole } from "../../../src/core/layout-figures.js";
+import { applyEdits } from "../../../src/core/plan/edits/apply.js";
+import type { Edit } from "../../../src/core/plan/edits/edit.js";
+import { readPlan } from "../../../src/core/plan/read.js";
+
+/** An invented boat that says no more than a first plan does: two batteries, lamps alike, two motors, petrol. */
+const boat = `skiffloom: 1
+name: Gannet
+rules: us
+craft: {hull: aluminium, petrol on board: true}
+batteries:
+  battery: {chemistry: agm, capacity: 90 Ah, main: {device: cartridge fuse, rating: work out, from source: 5 in}}
+  motor battery: {chemistry: lifepo4, voltage: 24 V, capacity: 100 Ah, main: none}
+panels:
+  panel: {ways: {lamps: {switch: {rating: 10 A}}, bilge: {switch: none, always live: true}}}
+gear:
+  lamp: {count: 4, role: lighting, draws: 1 W}
+  bilge pump: {role: bilge pump, draws: 2.8 A at 12 V, behaves as: motor, float switch: true}
+  motor: {role: propulsion, draws: 35 A at 24 V, behaves as: motor}
+runs:
+  panel feed: {from: battery, to: panel, length: 6 ft}
+  lamp cable: {from: panel / lamps, to: lamp, reaches: each, length: 9 ft}
+  bilge cable: {from: panel / bilge, to: bilge pump, length: 7 ft}
+  motor cable: {from: motor battery, to: motor, length: 8 ft, fuse: {device: cartridge fuse, from source: 5 in}}
+`;
+const said: Readonly<Record<string, string | boolean>> = {
+  covered: true,
+  "most current": "150 A",
+  fixed: "strap",
+  "nearest fuel part": "1 m",
+  vented: true,
+  "protected from chafe": true,
+  "colours / out": "red",
+  "colours / return": "black",
+  "largest fuse": "60 A",
+  starts: "20 A",
+  stud: "8 mm",
+  "main / interrupts": "20 kA",
+  "fuse / interrupts": "20000 A",
+};
+
+function check(text: string) {
+  const read = readPlan(text);
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  const { plan, findings } = workOutWhole(read.plan).figures;
+  const asked = findings.flatMap((finding) =>
+    answersTo(finding, plan).map((one) => ({ ...one, rule: finding.rule })),
+  );
+  return { findings, asked };
+}
+
+test("what is asked for lets every rule judge that asked: none of them stays unchecked", () => {
+  const { asked } = check(boat);
+  const rules = new Set(asked.map(({ rule }) => rule));
+  expect(rules.size).toBe(11);
+  const edits = asked.flatMap(({ field, of }) =>
+    of.map((at): Edit => ({ edit: "set field", at, field, to: said[field] ?? "" })),
+  );
+  const edited = applyEdits(boat, edits);
+  if (!edited.ok) throw new Error(JSON.stringify(edited.problem));
+  const after = check(edited.text);
+  expect(after.findings.filter(({ rule, level }) => level === "unchecked" && rules.has(rule))).toEqual([]);
+  expect(after.asked).toEqual([]);
+});
+
+test("pieces alike are asked about once, motors only where they are behind the device, and what was judged asks nothing", () => {
+  const { asked, findings } = check(boat);
+  const of = (rule: string, at?: string) =>
+    asked
+      .filter((one) => one.rule === rule && (at === undefined || one.of.includes(at)))
+      .map((one) => one.of);
+  expect(of("protection-gear-limit", "lamp")).toEqual([["lamp"]]);
+  expect(of("protection-rides-start").sort()).toEqual([["bilge pump"], ["bilge pump"], ["motor"]]);
+  expect(findings.some(({ level }) => level !== "unchecked")).toBe(true);
+});
