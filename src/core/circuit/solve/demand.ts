@@ -1,3 +1,4 @@
+import { zeroBytes } from "../columns.js";
 import { type ConverterStates, converterState } from "./converter-state.js";
 import { type Islands, isFed } from "./islands.js";
 import type { LinearNetwork } from "./linear-network.js";
@@ -5,17 +6,17 @@ import { loadLaw, type NetworkNumbers } from "./types.js";
 
 /** The loads and converters that ask for something now, by law. What is off, cut out or in a dead island is in no list. */
 export interface Demand {
-  readonly powerLoads: Int32Array;
-  readonly currentLoads: Int32Array;
+  readonly powerLoads: readonly number[];
+  readonly currentLoads: readonly number[];
   /** Converters with a fed input; those that are `on` also give current. */
-  readonly inputs: Int32Array;
-  readonly outputs: Int32Array;
+  readonly inputs: readonly number[];
+  readonly outputs: readonly number[];
 }
 
 /** 1 for each load that is on, in a fed island and not cut out. */
 export function loadsOn(network: NetworkNumbers, islands: Islands, cut: Uint8Array): Uint8Array {
   const { plus, minus, law, value } = network.loads;
-  const on = new Uint8Array(value.length);
+  const on = zeroBytes(value.length);
   for (let i = 0; i < on.length; i++) {
     const asks = law[i] === loadLaw.resistance ? (value[i] as number) < Infinity : (value[i] as number) > 0;
     if (asks && cut[i] === 0 && isFed(islands, plus[i] as number, minus[i] as number)) on[i] = 1;
@@ -50,12 +51,7 @@ export function listDemand(
     inputs.push(i);
     if (states[i] === converterState.on) outputs.push(i);
   }
-  return {
-    powerLoads: Int32Array.from(powerLoads),
-    currentLoads: Int32Array.from(currentLoads),
-    inputs: Int32Array.from(inputs),
-    outputs: Int32Array.from(outputs),
-  };
+  return { powerLoads, currentLoads, inputs, outputs };
 }
 
 /** The same demand without one load, whose line is laid flat. */

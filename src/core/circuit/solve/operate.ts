@@ -1,3 +1,4 @@
+import { copied, zeros } from "../columns.js";
 import { greatestShare } from "./collapse.js";
 import type { ConverterStates } from "./converter-state.js";
 import { type Demand, listDemand, loadsOn, setResistiveLines } from "./demand.js";
@@ -40,8 +41,7 @@ export function prepare(
   linear.solve();
   const supplyV = Math.max(greatest(network.sources.emfV), greatest(network.converters.outputV));
   const demand = listDemand(network, states, loaded, linear, noVoltage * supplyV);
-  const open = { loadV: linear.loadV.slice(), inV: linear.inV.slice(), outA: linear.outA.slice() };
-  return { islands, linear, demand, open, supplyV };
+  return { islands, linear, demand, open: copyPoint(linear), supplyV };
 }
 
 /** The state the network comes to: whole demand carried, or the last that exists on the way there. */
@@ -59,14 +59,42 @@ export interface Operation {
  * Solves for the whole demand; where that has no solution, for the greatest share of the loads' constant power, and where even
  * none of it can be carried, for the greatest share of what the converters draw.
  */
-export function operate(network: NetworkNumbers, { linear, demand, open, supplyV }: Prepared): Operation {
+export function operate(network: NetworkNumbers, prepared: Prepared): Operation {
+  const { linear, demand, open, supplyV } = prepared;
+  const point = copyPoint(open);
+  const { end, iterations } = newton(network, demand, wholeDemand, linear, point, supplyV);
+  const voltages = voltagesOf(network);
+  if (end !== "solved") {
+    linear.restart();
+    return carryLess(network, prepared, voltages, iterations);
+  }
+  linear.writeVoltages(voltages.nodeV, voltages.branchV, voltages.sourceV);
+  return { status: "solved", shares: wholeDemand, point, ...voltages, iterations };
+}
+
+const wholeDemand: Shares = { load: 1, converter: 1 };
+
+type Voltages = Pick<Operation, "nodeV" | "branchV" | "sourceV">;
+
+function voltagesOf({ nodeCount, branches, sources }: NetworkNumbers): Voltages {
+  return {
+    nodeV: zeros(nodeCount),
+    branchV: zeros(branches.ohm.length),
+    sourceV: zeros(sources.emfV.length),
+  };
+}
+
+/** The greatest share of a demand that could not be carried whole. */
+function carryLess(
+  network: NetworkNumbers,
+  { linear, demand, open, supplyV }: Prepared,
+  voltages: Voltages,
+  triedIterations: number,
+): Operation {
   const best = copyPoint(open);
   const trial = copyPoint(open);
-  const nodeV = new Float64Array(network.nodeCount);
-  const branchV = new Float64Array(network.branches.ohm.length);
-  const sourceV = new Float64Array(network.sources.emfV.length);
   let shares: Shares = { load: 0, converter: 0 };
-  let iterations = 0;
+  let iterations = triedIterations;
   const holds = (load: number, converter: number, anyway = false): boolean => {
     setPoint(trial, best);
     const tried = newton(network, demand, { load, converter }, linear, trial, supplyV);
@@ -77,13 +105,12 @@ export function operate(network: NetworkNumbers, { linear, demand, open, supplyV
     }
     shares = { load, converter };
     setPoint(best, trial);
-    linear.writeVoltages(nodeV, branchV, sourceV);
+    linear.writeVoltages(voltages.nodeV, voltages.branchV, voltages.sourceV);
     return true;
   };
   const end = (status: Operation["status"]): Operation => {
-    return { status, shares, point: best, nodeV, branchV, sourceV, iterations };
+    return { status, shares, point: best, ...voltages, iterations };
   };
-  if (holds(1, 1)) return end("solved");
   if (holds(0, 1)) {
     const share = greatestShare((load) => holds(load, 1));
     return end(share === 1 ? "solved" : "collapsed");
@@ -93,7 +120,7 @@ export function operate(network: NetworkNumbers, { linear, demand, open, supplyV
 }
 
 function copyPoint({ loadV, inV, outA }: OperatingPoint): OperatingPoint {
-  return { loadV: loadV.slice(), inV: inV.slice(), outA: outA.slice() };
+  return { loadV: copied(loadV), inV: copied(inV), outA: copied(outA) };
 }
 
 function setPoint(to: OperatingPoint, from: OperatingPoint): void {

@@ -1,3 +1,4 @@
+import { copied, reals, wholes, zeros } from "../columns.js";
 import { Structures, same } from "./structures.js";
 import { loadLaw, type NetworkNumbers, type Solution } from "./types.js";
 
@@ -49,7 +50,8 @@ export class Part {
   readonly #asked: Float64Array;
   readonly #laws: Float64Array;
   readonly #numbers: NetworkNumbers;
-  #known: { readonly asked: Float64Array; readonly answer: Solution }[] = [];
+  /** The last asked first. */
+  readonly #known: { readonly asked: Float64Array; readonly answer: Solution }[] = [];
 
   constructor(
     joins: NetworkNumbers,
@@ -58,7 +60,7 @@ export class Part {
     const { branches, converters } = rows;
     const sourceCount = rows.sources.length + rows.fed.length;
     const loadCount = rows.loads.length + rows.inputs.length;
-    this.#asked = new Float64Array(branches.length + 2 * sourceCount + 3 * loadCount + 4 * converters.length);
+    this.#asked = zeros(branches.length + 2 * sourceCount + 3 * loadCount + 4 * converters.length);
     let taken = 0;
     const view = (length: number): Float64Array => {
       taken += length;
@@ -66,7 +68,7 @@ export class Part {
     };
     const nodeOf = new Map(rows.nodes.map((node, at) => [node, at]));
     const ends = (nodes: readonly (number | undefined)[]) =>
-      Int32Array.from(nodes, (node) => nodeOf.get(node ?? -1) ?? -1);
+      wholes(nodes, (node) => nodeOf.get(node ?? -1) ?? -1);
     const at = (column: Int32Array, of: readonly number[]) => of.map((row) => column[row]);
     const of = joins.converters;
     this.#laws = view(loadCount);
@@ -95,7 +97,7 @@ export class Part {
         inMinus: ends(at(of.inMinus, converters)),
         outPlus: ends(at(of.outPlus, converters)),
         outMinus: ends(at(of.outMinus, converters)),
-        outputV: Float64Array.from(converters, (row) => of.outputV[row] as number),
+        outputV: reals(converters, (row) => of.outputV[row] as number),
         maxOutputA: view(converters.length),
         efficiency: view(converters.length),
         standbyW: view(converters.length),
@@ -114,11 +116,12 @@ export class Part {
     const at = this.#known.findIndex(({ asked }) => same(asked, this.#asked));
     const known = this.#known[at];
     if (known !== undefined) {
-      if (at > 0) this.#known = [known, ...this.#known.filter((one) => one !== known)];
+      if (at > 0) this.#known.unshift(...this.#known.splice(at, 1));
       return known.answer;
     }
     const answer = solvePart(this.#structures, this.#numbers);
-    this.#known = [{ asked: this.#asked.slice(), answer }, ...this.#known.slice(0, mostAnswers - 1)];
+    if (this.#known.length === mostAnswers) this.#known.pop();
+    this.#known.unshift({ asked: copied(this.#asked), answer });
     return answer;
   }
 

@@ -46,6 +46,7 @@ export function radialNetwork(
   const restA = new Float64Array(elements + steps);
   const acrossV = new Float64Array(elements + steps);
   const none = new Float64Array(0);
+  const shiftV = new Float64Array(nodeCount);
   const converterCount = joins.converters.outputV.length;
 
   const begin = (network: NetworkNumbers): void => {
@@ -120,7 +121,7 @@ export function radialNetwork(
       const drop = (acrossV[first[s] as number] as number) * (firstSign[s] as number);
       nodeV[node[s] as number] = (nodeV[from[s] as number] as number) - drop;
     }
-    shiftToReference(nodeV, islands);
+    shiftToReference(nodeV, shiftV, islands);
     branchV.set(acrossV.subarray(0, branchCount));
     sourceV.set(acrossV.subarray(branchCount, fixed));
   };
@@ -142,9 +143,12 @@ export function radialNetwork(
   };
 }
 
-/** Measures each fed island from its reference and sets the rest to 0 V. */
-function shiftToReference(nodeV: Float64Array, { islandOf, fed, reference }: Islands): void {
-  const shiftV = new Float64Array(nodeV.length);
+/** Measures each fed island from its reference and sets the rest to 0 V. `shiftV` is room to work in. */
+function shiftToReference(
+  nodeV: Float64Array,
+  shiftV: Float64Array,
+  { islandOf, fed, reference }: Islands,
+): void {
   for (let root = 0; root < nodeV.length; root++) shiftV[root] = nodeV[reference[root] as number] as number;
   for (let at = 0; at < nodeV.length; at++) {
     const root = islandOf[at] as number;

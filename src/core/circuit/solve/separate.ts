@@ -1,7 +1,8 @@
+import { zeros } from "../columns.js";
 import { atRestA, overShare } from "./converter-state.js";
 import { type Division, divide } from "./divide.js";
 import { Part, type Rows, type SolvePart } from "./part.js";
-import { copyOfJoins, joinedAlike } from "./structures.js";
+import { copyOfJoins, joinedAlike, Structures } from "./structures.js";
 import type { NetworkNumbers, Solution } from "./types.js";
 
 /**
@@ -10,12 +11,14 @@ import type { NetworkNumbers, Solution } from "./types.js";
  * its own numbers have changed.
  */
 export class Separated {
+  /** Of the whole network, for what can't be asked of its parts. */
+  readonly structures: Structures;
   readonly #joins: NetworkNumbers;
-  readonly #groups: readonly Group[];
+  #groups: readonly Group[] | undefined;
 
   constructor(joins: NetworkNumbers) {
     this.#joins = copyOfJoins(joins);
-    this.#groups = divide(this.#joins).map((division) => new Group(this.#joins, division));
+    this.structures = new Structures(this.#joins);
   }
 
   fits(network: NetworkNumbers): boolean {
@@ -24,6 +27,7 @@ export class Separated {
 
   /** @returns undefined where there is nothing to separate, or a part collapses: what is then carried is a matter of the whole network. */
   solve(network: NetworkNumbers, solvePart: SolvePart): Solution | undefined {
+    this.#groups ??= divide(this.#joins).map((division) => new Group(this.#joins, division));
     if (this.#groups.length === 0) return undefined;
     const together = new Together(network);
     for (const group of this.#groups) if (!group.solve(network, solvePart, together)) return undefined;
@@ -46,7 +50,7 @@ class Group {
     const { split } = division;
     this.#outputs = (split?.outputs ?? []).map((rows) => new Part(joins, rows));
     this.#rest = split && new Part(joins, split.rest);
-    this.#inputW = new Float64Array(joins.converters.outputV.length);
+    this.#inputW = zeros(joins.converters.outputV.length);
   }
 
   /** @returns false where it collapses; then nothing was added. */
@@ -64,7 +68,7 @@ class Group {
     const rest = this.#rest;
     if (rest === undefined) return false;
     const { converters } = network;
-    const outA = new Float64Array(converters.outputV.length);
+    const outA = zeros(converters.outputV.length);
     const answers: Solution[] = [];
     for (const part of this.#outputs) {
       const answer = part.answerTo(network, solvePart, this.#inputW);
@@ -125,13 +129,13 @@ class Together {
 
   constructor(private readonly network: NetworkNumbers) {
     const { nodeCount, branches, sources, loads, converters } = network;
-    this.nodeV = new Float64Array(nodeCount);
-    this.#branchA = new Float64Array(branches.ohm.length);
-    this.#sourceA = new Float64Array(sources.ohm.length);
-    this.#loadA = new Float64Array(loads.value.length);
-    this.#loadV = new Float64Array(loads.value.length);
-    this.#converterInA = new Float64Array(converters.outputV.length);
-    this.#converterOutA = new Float64Array(converters.outputV.length);
+    this.nodeV = zeros(nodeCount);
+    this.#branchA = zeros(branches.ohm.length);
+    this.#sourceA = zeros(sources.ohm.length);
+    this.#loadA = zeros(loads.value.length);
+    this.#loadV = zeros(loads.value.length);
+    this.#converterInA = zeros(converters.outputV.length);
+    this.#converterOutA = zeros(converters.outputV.length);
   }
 
   /** @param aboveV Where the part's reference lies [V]; what is known of it already keeps its voltage. */

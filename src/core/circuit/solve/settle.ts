@@ -1,3 +1,4 @@
+import { zeroBytes } from "../columns.js";
 import { acrossV } from "./across.js";
 import { atRestA, type ConverterStates, converterState } from "./converter-state.js";
 import { withoutLoad } from "./demand.js";
@@ -32,9 +33,9 @@ export function settle(
   cutOut: boolean,
   method: SolveOptions["method"],
 ): Settled {
-  const states = new Uint8Array(network.converters.outputV.length).fill(converterState.on);
-  const turns = new Uint8Array(states.length);
-  const cut = new Uint8Array(network.loads.value.length);
+  const states = zeroBytes(network.converters.outputV.length).fill(converterState.on);
+  const turns = zeroBytes(states.length);
+  const cut = zeroBytes(network.loads.value.length);
   const cutOrder: number[] = [];
   let iterations = 0;
   breakOutputRings(network, states);
@@ -75,7 +76,7 @@ function lowest(
   const { loads, converters } = network;
   let least = 1;
   let trip: Tripping | undefined;
-  const fed = new Uint8Array(states.length);
+  const fed = zeroBytes(states.length);
   for (const i of demand.inputs) fed[i] = 1;
   for (let i = 0; i < states.length; i++) {
     if (states[i] === converterState.off) continue;

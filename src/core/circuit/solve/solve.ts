@@ -1,10 +1,11 @@
+import { zeros } from "../columns.js";
 import { acrossV } from "./across.js";
-import { checkNetwork } from "./check.js";
+import { checkJoins, checkNumbers } from "./check.js";
 import { converterState, overShare } from "./converter-state.js";
 import type { Operation, Prepared } from "./operate.js";
 import { Separated } from "./separate.js";
 import { asks, type Settled, settle } from "./settle.js";
-import { Structures } from "./structures.js";
+import type { Structures } from "./structures.js";
 import {
   loadLaw,
   type NetworkNumbers,
@@ -20,16 +21,18 @@ import {
  * answers are those of `solveNetwork`, number for number.
  */
 export function rememberingSolver(): SolveNetwork {
-  const structures = new Structures();
   let separated: Separated | undefined;
   return (network, options = {}) => {
-    checkNetwork(network);
+    checkNumbers(network);
+    if (!separated?.fits(network)) {
+      checkJoins(network);
+      separated = new Separated(network);
+    }
     if (options.cutOut !== true && options.method === undefined) {
-      if (!separated?.fits(network)) separated = new Separated(network);
       const apart = separated.solve(network, solvePart);
       if (apart !== undefined) return apart;
     }
-    return answer(structures, network, options);
+    return answer(separated.structures, network, options);
   };
 }
 
@@ -75,14 +78,16 @@ function currents(network: NetworkNumbers, { operation, prepared, states, cut }:
   const { branches, sources, loads, converters } = network;
   const { nodeV, branchV, sourceV, point, shares } = operation;
   const { linear, demand } = prepared;
+  const branchA = zeros(branchV.length);
   // Adding zero turns a −0 into 0.
-  const branchA = branchV.map((dropV, i) => dropV / (branches.ohm[i] as number) + 0);
-  const sourceA = sourceV.map(
-    (terminalV, i) => ((sources.emfV[i] as number) - terminalV) / (sources.ohm[i] as number),
-  );
+  for (let i = 0; i < branchA.length; i++)
+    branchA[i] = (branchV[i] as number) / (branches.ohm[i] as number) + 0;
+  const sourceA = zeros(sourceV.length);
+  for (let i = 0; i < sourceA.length; i++)
+    sourceA[i] = ((sources.emfV[i] as number) - (sourceV[i] as number)) / (sources.ohm[i] as number);
 
-  const loadV = new Float64Array(loads.value.length);
-  const loadA = new Float64Array(loads.value.length);
+  const loadV = zeros(loads.value.length);
+  const loadA = zeros(loads.value.length);
   for (let i = 0; i < loadV.length; i++) loadV[i] = acrossV(nodeV, loads.plus, loads.minus, i);
   for (let i = 0; i < loadV.length; i++)
     if (loads.law[i] === loadLaw.resistance && cut[i] === 0)
@@ -93,8 +98,8 @@ function currents(network: NetworkNumbers, { operation, prepared, states, cut }:
     loadA[i] = (shares.load * (loads.value[i] as number)) / (loadV[i] as number);
   }
 
-  const converterInA = new Float64Array(states.length);
-  const converterOutA = new Float64Array(states.length);
+  const converterInA = zeros(states.length);
+  const converterOutA = zeros(states.length);
   const convertersOver: number[] = [];
   for (const i of demand.outputs) {
     const outA = point.outA[i] as number;

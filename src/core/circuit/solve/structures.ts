@@ -1,3 +1,4 @@
+import { zeroBytes } from "../columns.js";
 import { type ConverterStates, converterState } from "./converter-state.js";
 import { findIslands, type Islands, isFed, metalIslands } from "./islands.js";
 import type { LinearNetwork } from "./linear-network.js";
@@ -75,43 +76,35 @@ export class Structure {
 
 /** Keeps the structures of one network from solve to solve. Everything is compared by content, so nothing can go stale. */
 export class Structures {
-  #joins: NetworkNumbers | undefined;
+  readonly #joins: NetworkNumbers;
   /** Loads whose ends no metal joins: only they can join islands by conducting. */
-  #bridges = new Int32Array(0);
-  #kept: Structure[] = [];
-  readonly #isFixed: boolean;
+  readonly #bridges: readonly number[];
+  #kept: readonly Structure[] = [];
 
-  /** @param joins Of the one network that will be asked about, where its joins can't change; else every network is looked at anew. */
-  constructor(joins?: NetworkNumbers) {
-    this.#isFixed = joins !== undefined;
-    if (joins !== undefined) this.#startOn(joins);
+  /** @param joins Of the one network that will be asked about; nobody may change them. */
+  constructor(joins: NetworkNumbers) {
+    this.#joins = joins;
+    const metal = metalIslands(joins);
+    const { plus, minus } = joins.loads;
+    const bridges: number[] = [];
+    for (let i = 0; i < plus.length; i++)
+      if (metal[plus[i] as number] !== metal[minus[i] as number]) bridges.push(i);
+    this.#bridges = bridges;
   }
 
   of(network: NetworkNumbers, states: ConverterStates, cut: Uint8Array): Structure {
-    const isKnown = this.#isFixed || (this.#joins !== undefined && joinedAlike(this.#joins, network));
-    if (!isKnown) this.#startOn(network);
     const bridged = this.#bridged(network, cut);
-    const at = this.#kept.findIndex((one) => same(one.states, states) && same(one.bridged, bridged));
-    const found = at >= 0 ? this.#kept[at] : undefined;
-    if (found !== undefined && at === 0) return found;
-    const structure = found ?? new Structure(this.#joins ?? network, network, states.slice(), bridged, cut);
+    const fits = (one: Structure) => same(one.states, states) && same(one.bridged, bridged);
+    const last = this.#kept[0];
+    if (last !== undefined && fits(last)) return last;
+    const structure =
+      this.#kept.find(fits) ?? new Structure(this.#joins, network, states.slice(), bridged, cut);
     this.#kept = [structure, ...this.#kept.filter((one) => one !== structure)].slice(0, mostKept);
     return structure;
   }
 
-  #startOn(network: NetworkNumbers): void {
-    this.#joins = copyOfJoins(network);
-    this.#kept = [];
-    const metal = metalIslands(network);
-    const { plus, minus } = network.loads;
-    const bridges: number[] = [];
-    for (let i = 0; i < plus.length; i++)
-      if (metal[plus[i] as number] !== metal[minus[i] as number]) bridges.push(i);
-    this.#bridges = Int32Array.from(bridges);
-  }
-
   #bridged({ loads }: NetworkNumbers, cut: Uint8Array): Uint8Array {
-    const bits = new Uint8Array(this.#bridges.length);
+    const bits = zeroBytes(this.#bridges.length);
     for (let k = 0; k < bits.length; k++) {
       const i = this.#bridges[k] as number;
       const conducts = loads.law[i] === loadLaw.resistance && (loads.value[i] as number) < Infinity;

@@ -72,6 +72,7 @@ export function tieNodes(network: NetworkNumbers, states: ConverterStates, islan
  * lets those of the lower voltage idle. Changes `states` in place.
  */
 export function breakOutputRings(network: NetworkNumbers, states: ConverterStates): void {
+  if (states.length === 0) return;
   const { converters } = network;
   const order = Array.from(states.keys()).filter((converter) => states[converter] === converterState.on);
   order.sort((a, b) => (converters.outputV[b] as number) - (converters.outputV[a] as number) || a - b);
