@@ -16,9 +16,21 @@ export interface DeviceKind {
   /** Fault it can break where its own figure is not given [A]; undefined: differs too much within the kind to assume. */
   readonly interruptingA?: number;
   readonly times: OperatingTimes;
+  /** Natural logarithms of the rows of `times`, which are asked for hundreds of times for each device; NaN where a row has no greatest time. */
+  readonly logs: readonly { readonly share: number; readonly minS: number; readonly maxS: number }[];
   /** A wire that melts: past the table its time falls as 1/I². A mechanism does not. */
   readonly melts: boolean;
   readonly source: Source;
+}
+
+function timed(times: OperatingTimes): Pick<DeviceKind, "times" | "logs"> {
+  const { log } = Math;
+  const logs = times.rows.map(({ share, minS, maxS = Number.NaN }) => ({
+    share: log(share),
+    minS: log(minS),
+    maxS: log(maxS),
+  }));
+  return { times, logs };
 }
 
 const mediumBlades = bladeFuses.bodies.flatMap(({ body, ratingsA }) => (body === "medium" ? ratingsA : []));
@@ -27,24 +39,29 @@ export const deviceKinds: Readonly<Record<Protection["device"], DeviceKind>> = {
   "blade fuse": {
     ratingsA: mediumBlades,
     interruptingA: bladeFuseScope.interruptingA,
-    times: bladeFuseTimes,
+    ...timed(bladeFuseTimes),
     melts: true,
     source: bladeFuses.source,
   },
   "bolted fuse": {
     ratingsA: boltedFuses.ratingsA,
     interruptingA: boltedFuses.interruptingA,
-    times: boltedFuseTimes,
+    ...timed(boltedFuseTimes),
     melts: true,
     source: boltedFuses.source,
   },
   // Glass and ceramic bodies of one size differ a hundredfold in what they break, so nothing is assumed.
   "cartridge fuse": {
     ratingsA: cartridgeFuses.ratingsA,
-    times: cartridgeFuseTimes,
+    ...timed(cartridgeFuseTimes),
     melts: true,
     source: cartridgeFuses.source,
   },
   // From some hundred amperes for a small panel breaker to thousands: its maker's figure or none.
-  breaker: { ratingsA: breakers.ratingsA, times: breakerTimes, melts: false, source: breakers.source },
+  breaker: {
+    ratingsA: breakers.ratingsA,
+    ...timed(breakerTimes),
+    melts: false,
+    source: breakers.source,
+  },
 };

@@ -1,4 +1,4 @@
-import { beforeMain } from "./conditions/before-main.js";
+import { failsBeforeMain } from "./conditions/before-main.js";
 import type { Guard, GuardRules, NearerDevice } from "./guard.js";
 import { choiceFor, figuresAt, TriedGuard } from "./judge.js";
 import type { ProtectionFigures } from "./types.js";
@@ -56,8 +56,7 @@ function settle(guards: readonly Guard[], rules: GuardRules): Settled {
     const openFirst = (mainA: number): boolean =>
       (beyond.get(guard.id) ?? []).every(({ prepared }) => {
         const ratingA = settledA.get(prepared.guard.id);
-        const main = { id: guard.id, device: guard.device, ratingA: mainA };
-        return ratingA === undefined || beforeMain(prepared, ratingA, main)?.state !== "fails";
+        return ratingA === undefined || !failsBeforeMain(prepared, ratingA, guard.device, mainA);
       });
     if (guard.ratingA === undefined)
       settledA.set(guard.id, choiceFor(own, nearerOf(guard), openFirst).ratingA);

@@ -1,10 +1,11 @@
 import { chooseRating, type RatingChoice, type TriedRating } from "./choose.js";
-import { beforeMain } from "./conditions/before-main.js";
+import { beforeMain, failsBeforeMain } from "./conditions/before-main.js";
 import { carriesLoad } from "./conditions/carries-load.js";
 import { clearsFarShort } from "./conditions/clears-far-short.js";
 import { gearLimit } from "./conditions/gear-limit.js";
 import { interrupts } from "./conditions/interrupts.js";
 import { nearSource } from "./conditions/near-source.js";
+import type { OwnCondition } from "./conditions/own-condition.js";
 import { protectsWeakest } from "./conditions/protects-weakest.js";
 import { ridesStart } from "./conditions/rides-start.js";
 import { withstandsShort } from "./conditions/withstands-short.js";
@@ -12,8 +13,14 @@ import type { Guard, GuardRules, NearerDevice } from "./guard.js";
 import { type PreparedGuard, prepareGuard } from "./prepared.js";
 import type { ConditionResult, ProtectionCondition, ProtectionFigures } from "./types.js";
 
-/** The conditions that depend on the device's own rating alone; those that do not apply are undefined. */
-const ownConditions = [carriesLoad, ridesStart, protectsWeakest, gearLimit, clearsFarShort, withstandsShort];
+const ownConditions: readonly OwnCondition[] = [
+  carriesLoad,
+  ridesStart,
+  protectsWeakest,
+  gearLimit,
+  clearsFarShort,
+  withstandsShort,
+];
 
 /** Every condition that applies, at one rating, in the order of `protectionConditions`. */
 function conditionsAt(
@@ -22,7 +29,7 @@ function conditionsAt(
   nearer: NearerDevice | undefined,
 ): readonly ConditionResult[] {
   return [
-    ...ownConditions.map((judge) => judge(prepared, ratingA)),
+    ...ownConditions.map(({ result }) => result(prepared, ratingA)),
     interrupts(prepared),
     nearSource(prepared),
     beforeMain(prepared, ratingA, nearer),
@@ -43,11 +50,12 @@ export class TriedGuard {
   /** Every rating with what it breaks of the conditions a rating can mend, and of what the device nearer the source asks. */
   against(nearer: NearerDevice | undefined): readonly TriedRating[] {
     this.#alone ??= this.prepared.kind.ratingsA.map((ratingA) => this.#tried(ratingA));
-    if (nearer?.ratingA === undefined) return this.#alone;
+    const nearerA = nearer?.ratingA;
+    if (nearer === undefined || nearerA === undefined) return this.#alone;
     const known = this.#against;
-    if (known?.nearer.ratingA === nearer.ratingA && known.nearer.device === nearer.device) return known.tried;
+    if (known?.nearer.ratingA === nearerA && known.nearer.device === nearer.device) return known.tried;
     const tried = this.#alone.map((each): TriedRating => {
-      const fails = beforeMain(this.prepared, each.ratingA, nearer)?.state === "fails";
+      const fails = failsBeforeMain(this.prepared, each.ratingA, nearer.device, nearerA);
       return fails ? { ...each, fails: [...each.fails, "before-main"] } : each;
     });
     this.#against = { nearer, tried };
@@ -56,10 +64,7 @@ export class TriedGuard {
 
   #tried(ratingA: number): TriedRating {
     const fails: ProtectionCondition[] = [];
-    for (const judge of ownConditions) {
-      const result = judge(this.prepared, ratingA);
-      if (result?.state === "fails") fails.push(result.condition);
-    }
+    for (const own of ownConditions) if (own.fails(this.prepared, ratingA)) fails.push(own.condition);
     return { ratingA, fails };
   }
 }

@@ -9,26 +9,9 @@ import type { DeviceKind } from "./devices.js";
  */
 
 type Row = DeviceKind["times"]["rows"][number];
+type Logs = DeviceKind["logs"][number];
 
-/** Logarithms of a row, looked up hundreds of times for each device. */
-interface Logs {
-  readonly share: number;
-  readonly minS: number;
-  readonly maxS: number;
-}
-const logs = new WeakMap<Row, Logs>();
-
-function logsOf(row: Row): Logs {
-  const known = logs.get(row);
-  if (known) return known;
-  const { log } = Math;
-  const made = { share: log(row.share), minS: log(row.minS), maxS: log(row.maxS ?? Number.NaN) };
-  logs.set(row, made);
-  return made;
-}
-
-function interpolated(share: number, low: Row, high: Row, limit: "minS" | "maxS"): number {
-  const [from, to] = [logsOf(low), logsOf(high)];
+function interpolated(share: number, from: Logs, to: Logs, limit: "minS" | "maxS"): number {
   const along = (Math.log(share) - from.share) / (to.share - from.share);
   return Math.exp(from[limit] + along * (to[limit] - from[limit]));
 }
@@ -57,7 +40,7 @@ function timeS(kind: DeviceKind, share: number, limit: "minS" | "maxS"): number 
     if (row.share > share) {
       // no greatest time at the lower row: between the two it need not open at all
       if (low[limit] === undefined || row[limit] === undefined) return Number.POSITIVE_INFINITY;
-      return interpolated(share, low, row, limit);
+      return interpolated(share, kind.logs[at - 1] as Logs, kind.logs[at] as Logs, limit);
     }
     low = row;
   }

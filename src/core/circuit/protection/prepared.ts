@@ -1,7 +1,7 @@
 import { type DeviceKind, deviceKinds } from "./devices.js";
 import { shortAtDeviceA, shortAtFarEndA } from "./faults.js";
 import type { Guard, GuardedConductor, GuardRules } from "./guard.js";
-import { withstandA2s } from "./withstand.js";
+import { adiabaticMaxS, withstandA2s } from "./withstand.js";
 
 /** A conductor with what does not depend on the rating worked out once. */
 export interface PreparedConductor {
@@ -10,6 +10,8 @@ export interface PreparedConductor {
   readonly allowedA: number | undefined;
   readonly withstandA2s: number | undefined;
   readonly farShortA: number | undefined;
+  /** Longest that a short at its far end may last [s]. */
+  readonly maxShortS: number | undefined;
   /** The source is limited to less than it carries: no short can overload it. */
   readonly neverOverloaded: boolean;
 }
@@ -51,21 +53,29 @@ function leastOf<T>(
   return { least, unknown };
 }
 
-/** @throws RangeError if a current is negative or a conductor's figures are impossible. */
+/** @throws RangeError if a current or a start's duration is negative or a conductor's figures are impossible. */
 export function prepareGuard(guard: Guard, rules: GuardRules): PreparedGuard {
   if (!(guard.loadA >= 0)) throw new RangeError(`load of ${guard.id} must be ≥ 0 A, got ${guard.loadA}`);
   if (guard.ratingA !== undefined && !(guard.ratingA > 0)) {
     throw new RangeError(`rating of ${guard.id} must be > 0 A, got ${guard.ratingA}`);
   }
+  if (typeof guard.start === "object" && !(guard.start.lastsS >= 0)) {
+    throw new RangeError(`start at ${guard.id} must last ≥ 0 s, got ${guard.start.lastsS}`);
+  }
   const limited = guard.faults.source.kind === "limited";
   const conductors = guard.conductors.map((conductor): PreparedConductor => {
     const { ampacityA, areaMm2, insulationC } = conductor;
     const farShortA = shortAtFarEndA(guard.faults, conductor);
+    const mostA2s = insulationC === undefined ? undefined : withstandA2s(areaMm2, insulationC);
     return {
       conductor,
       allowedA: ampacityA === undefined ? undefined : ampacityA * rules.maxProtectionShare.value,
-      withstandA2s: insulationC === undefined ? undefined : withstandA2s(areaMm2, insulationC),
+      withstandA2s: mostA2s,
       farShortA,
+      maxShortS:
+        mostA2s === undefined || farShortA === undefined
+          ? undefined
+          : Math.min(adiabaticMaxS, mostA2s / farShortA ** 2),
       neverOverloaded:
         limited && ampacityA !== undefined && farShortA !== undefined && farShortA <= ampacityA,
     };

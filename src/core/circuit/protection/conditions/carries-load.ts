@@ -1,11 +1,14 @@
 import { continuousLoad } from "../../../reference/protection-practice.js";
-import type { PreparedGuard } from "../prepared.js";
-import type { ConditionResult } from "../types.js";
+import type { OwnCondition } from "./own-condition.js";
 import { conditionResult, within } from "./result.js";
 
 /** The load stays within the share of the rating that a device carries for hours (common practice, 80 %). */
-export function carriesLoad({ guard }: PreparedGuard, ratingA: number): ConditionResult {
-  const limitA = ratingA * continuousLoad.maxShare;
-  const state = within(guard.loadA, limitA) ? "holds" : "fails";
-  return conditionResult("carries-load", state, "A", guard.loadA, limitA);
-}
+export const carriesLoad: OwnCondition = {
+  condition: "carries-load",
+  fails: ({ guard }, ratingA) => !within(guard.loadA, ratingA * continuousLoad.maxShare),
+  result: (prepared, ratingA) => {
+    const state = carriesLoad.fails(prepared, ratingA) ? "fails" : "holds";
+    const limitA = ratingA * continuousLoad.maxShare;
+    return conditionResult("carries-load", state, "A", prepared.guard.loadA, limitA);
+  },
+};

@@ -1,33 +1,51 @@
 import { greatestOperatingS } from "../operating-time.js";
-import type { PreparedGuard } from "../prepared.js";
-import type { ConditionResult } from "../types.js";
+import type { PreparedConductor } from "../prepared.js";
 import { adiabaticMaxS } from "../withstand.js";
+import type { OwnCondition } from "./own-condition.js";
 import { conditionResult, within } from "./result.js";
 
 /** A short at the far end of each conductor is cleared within 5 s and before the conductor's insulation is harmed. */
-export function clearsFarShort({ conductors, kind }: PreparedGuard, ratingA: number): ConditionResult {
-  let [worstS, worstLimitS] = [0, adiabaticMaxS];
-  let worst: string | undefined;
-  let unknown: string | undefined;
-  for (const { conductor, farShortA, withstandA2s, neverOverloaded } of conductors) {
-    // a short that cannot overload the conductor may last for ever
-    const timeS = neverOverloaded
-      ? 0
-      : farShortA === undefined
-        ? undefined
-        : greatestOperatingS(kind, ratingA, farShortA);
-    if (timeS === undefined || farShortA === undefined || withstandA2s === undefined) {
-      unknown ??= conductor.id;
-      continue;
+export const clearsFarShort: OwnCondition = {
+  condition: "clears-far-short",
+  fails: ({ conductors, kind }, ratingA) => {
+    for (const each of conductors) {
+      const lastsS = shortLastsS(each, kind, ratingA);
+      if (lastsS !== undefined && each.maxShortS !== undefined && !within(lastsS, each.maxShortS))
+        return true;
     }
-    const limitS = Math.min(adiabaticMaxS, withstandA2s / farShortA ** 2);
-    if (worst === undefined || timeS * worstLimitS > worstS * limitS) {
-      [worst, worstS, worstLimitS] = [conductor.id, timeS, limitS];
+    return false;
+  },
+  result: ({ conductors, kind }, ratingA) => {
+    let worstS = 0;
+    let worstLimitS = adiabaticMaxS;
+    let worst: string | undefined;
+    let unknown: string | undefined;
+    for (const each of conductors) {
+      const lastsS = shortLastsS(each, kind, ratingA);
+      const { id } = each.conductor;
+      if (lastsS === undefined || each.maxShortS === undefined) {
+        unknown ??= id;
+        continue;
+      }
+      if (worst !== undefined && !(lastsS * worstLimitS > worstS * each.maxShortS)) continue;
+      worst = id;
+      worstS = lastsS;
+      worstLimitS = each.maxShortS;
     }
-  }
-  const failed = worst !== undefined && !within(worstS, worstLimitS);
-  if (!failed && (unknown !== undefined || worst === undefined)) {
-    return conditionResult("clears-far-short", "unchecked", "s", undefined, undefined, unknown);
-  }
-  return conditionResult("clears-far-short", failed ? "fails" : "holds", "s", worstS, worstLimitS, worst);
+    const failed = worst !== undefined && !within(worstS, worstLimitS);
+    if (!failed && (unknown !== undefined || worst === undefined))
+      return conditionResult("clears-far-short", "unchecked", "s", undefined, undefined, unknown);
+    return conditionResult("clears-far-short", failed ? "fails" : "holds", "s", worstS, worstLimitS, worst);
+  },
+};
+
+/** Longest until a short at the conductor's far end is over [s]; undefined where that is not known. */
+function shortLastsS(
+  { farShortA, neverOverloaded }: PreparedConductor,
+  kind: Parameters<typeof greatestOperatingS>[0],
+  ratingA: number,
+): number | undefined {
+  // a short that cannot overload the conductor may last for ever
+  if (neverOverloaded) return 0;
+  return farShortA === undefined ? undefined : greatestOperatingS(kind, ratingA, farShortA);
 }
