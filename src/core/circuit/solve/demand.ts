@@ -1,4 +1,3 @@
-import { zeroBytes } from "../columns.js";
 import { type ConverterStates, converterState } from "./converter-state.js";
 import { type Islands, isFed } from "./islands.js";
 import type { LinearNetwork } from "./linear-network.js";
@@ -13,15 +12,18 @@ export interface Demand {
   readonly outputs: readonly number[];
 }
 
-/** 1 for each load that is on, in a fed island and not cut out. */
-export function loadsOn(network: NetworkNumbers, islands: Islands, cut: Uint8Array): Uint8Array {
+/** Writes 1 for each load that is on, in a fed island and not cut out; 0 for the others. */
+export function markLoadsOn(
+  network: NetworkNumbers,
+  islands: Islands,
+  cut: Uint8Array,
+  loaded: Uint8Array,
+): void {
   const { plus, minus, law, value } = network.loads;
-  const on = zeroBytes(value.length);
-  for (let i = 0; i < on.length; i++) {
+  for (let i = 0; i < loaded.length; i++) {
     const asks = law[i] === loadLaw.resistance ? (value[i] as number) < Infinity : (value[i] as number) > 0;
-    if (asks && cut[i] === 0 && isFed(islands, plus[i] as number, minus[i] as number)) on[i] = 1;
+    loaded[i] = asks && cut[i] === 0 && isFed(islands, plus[i] as number, minus[i] as number) ? 1 : 0;
   }
-  return on;
 }
 
 /**

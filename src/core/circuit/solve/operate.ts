@@ -1,7 +1,7 @@
-import { copied, zeros } from "../columns.js";
+import { copied } from "../columns.js";
+import type { AnswerColumns } from "./answer-columns.js";
 import { greatestShare } from "./collapse.js";
-import type { ConverterStates } from "./converter-state.js";
-import { type Demand, listDemand, loadsOn, setResistiveLines } from "./demand.js";
+import { type Demand, listDemand, markLoadsOn, setResistiveLines } from "./demand.js";
 import type { Islands } from "./islands.js";
 import type { LinearNetwork } from "./linear-network.js";
 import { newton, type OperatingPoint, type Shares } from "./newton.js";
@@ -16,32 +16,35 @@ export interface Prepared {
   /** Voltages with all constant powers and currents off. */
   readonly open: OperatingPoint;
   readonly supplyV: number;
+  /** To work in. */
+  readonly point: OperatingPoint;
 }
 
 /** Voltage that counts as none, as a share of the supply. */
 const noVoltage = 1e-9;
 
 /**
- * The answer's `linear` is one of the structure's own: it is good until the next `prepare` with the same `structures`.
+ * The converters' states and what is cut out are those in the structures' room.
+ * `linear`, `open` and `point` of the answer are the structures' own: they are good until the next `prepare` with the same ones.
  * @throws RangeError where `method` is `radial` and the network is meshed or has a converter at work.
  */
 export function prepare(
   structures: Structures,
   network: NetworkNumbers,
-  states: ConverterStates,
-  cut: Uint8Array,
   method: SolveOptions["method"],
 ): Prepared {
+  const { states, cut, loaded, open, point } = structures.room;
   const structure = structures.of(network, states, cut);
   const { islands } = structure;
-  const loaded = loadsOn(network, islands, cut);
+  markLoadsOn(network, islands, cut, loaded);
   const linear = structure.linear(loaded, method);
   linear.begin(network);
   setResistiveLines(network, loaded, linear);
   linear.solve();
   const supplyV = Math.max(greatest(network.sources.emfV), greatest(network.converters.outputV));
   const demand = listDemand(network, states, loaded, linear, noVoltage * supplyV);
-  return { islands, linear, demand, open: copyPoint(linear), supplyV };
+  setPoint(open, linear);
+  return { islands, linear, demand, open, supplyV, point };
 }
 
 /** The state the network comes to: whole demand carried, or the last that exists on the way there. */
@@ -49,48 +52,36 @@ export interface Operation {
   readonly status: "solved" | "collapsed";
   readonly shares: Shares;
   readonly point: OperatingPoint;
-  readonly nodeV: Float64Array;
-  readonly branchV: Float64Array;
-  readonly sourceV: Float64Array;
   readonly iterations: number;
 }
 
 /**
  * Solves for the whole demand; where that has no solution, for the greatest share of the loads' constant power, and where even
  * none of it can be carried, for the greatest share of what the converters draw.
+ * @param into Takes the voltages; for now those across branches and sources stand where their currents belong.
  */
-export function operate(network: NetworkNumbers, prepared: Prepared): Operation {
-  const { linear, demand, open, supplyV } = prepared;
-  const point = copyPoint(open);
+export function operate(network: NetworkNumbers, prepared: Prepared, into: AnswerColumns): Operation {
+  const { linear, demand, open, supplyV, point } = prepared;
+  setPoint(point, open);
   const { end, iterations } = newton(network, demand, wholeDemand, linear, point, supplyV);
-  const voltages = voltagesOf(network);
   if (end !== "solved") {
     linear.restart();
-    return carryLess(network, prepared, voltages, iterations);
+    return carryLess(network, prepared, into, iterations);
   }
-  linear.writeVoltages(voltages.nodeV, voltages.branchV, voltages.sourceV);
-  return { status: "solved", shares: wholeDemand, point, ...voltages, iterations };
+  linear.writeVoltages(into.nodeV, into.branchA, into.sourceA);
+  return { status: "solved", shares: wholeDemand, point, iterations };
 }
 
 const wholeDemand: Shares = { load: 1, converter: 1 };
-
-type Voltages = Pick<Operation, "nodeV" | "branchV" | "sourceV">;
-
-function voltagesOf({ nodeCount, branches, sources }: NetworkNumbers): Voltages {
-  return {
-    nodeV: zeros(nodeCount),
-    branchV: zeros(branches.ohm.length),
-    sourceV: zeros(sources.emfV.length),
-  };
-}
 
 /** The greatest share of a demand that could not be carried whole. */
 function carryLess(
   network: NetworkNumbers,
   { linear, demand, open, supplyV }: Prepared,
-  voltages: Voltages,
+  into: AnswerColumns,
   triedIterations: number,
 ): Operation {
+  for (const column of [into.nodeV, into.branchA, into.sourceA]) column.fill(0);
   const best = copyPoint(open);
   const trial = copyPoint(open);
   let shares: Shares = { load: 0, converter: 0 };
@@ -105,11 +96,11 @@ function carryLess(
     }
     shares = { load, converter };
     setPoint(best, trial);
-    linear.writeVoltages(voltages.nodeV, voltages.branchV, voltages.sourceV);
+    linear.writeVoltages(into.nodeV, into.branchA, into.sourceA);
     return true;
   };
   const end = (status: Operation["status"]): Operation => {
-    return { status, shares, point: best, ...voltages, iterations };
+    return { status, shares, point: best, iterations };
   };
   if (holds(0, 1)) {
     const share = greatestShare((load) => holds(load, 1));
@@ -123,7 +114,7 @@ function copyPoint({ loadV, inV, outA }: OperatingPoint): OperatingPoint {
   return { loadV: copied(loadV), inV: copied(inV), outA: copied(outA) };
 }
 
-function setPoint(to: OperatingPoint, from: OperatingPoint): void {
+function setPoint(to: OperatingPoint, from: Pick<LinearNetwork, keyof OperatingPoint>): void {
   to.loadV.set(from.loadV);
   to.inV.set(from.inV);
   to.outA.set(from.outA);

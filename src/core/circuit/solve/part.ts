@@ -1,9 +1,10 @@
 import { copied, reals, wholes, zeros } from "../columns.js";
+import { type AnswerColumns, type AnswerLayout, columnsIn, layoutOf } from "./answer-columns.js";
 import { Structures, same } from "./structures.js";
 import { loadLaw, type NetworkNumbers, type Solution } from "./types.js";
 
 /** How one part is solved; what it keeps from call to call belongs to the part. */
-export type SolvePart = (structures: Structures, network: NetworkNumbers) => Solution;
+export type SolvePart = (structures: Structures, network: NetworkNumbers, into: AnswerColumns) => Solution;
 
 /** A branch behind a converter's output: with the voltage held before it, it is a source of that EMF behind its resistance. */
 export interface FedBranch {
@@ -39,19 +40,35 @@ export const noRows: Rows = {
   inputs: [],
 };
 
+/** What a part answers, its columns one after the other as its layout says. */
+export interface PartAnswer
+  extends Pick<
+    Solution,
+    "status" | "method" | "underVoltage" | "convertersOff" | "convertersOver" | "iterations"
+  > {
+  readonly columns: Float64Array;
+}
+
 /** Answers kept of each part: as many corners as a plan is likely to have. */
 const mostAnswers = 8;
 const converterColumns = ["maxOutputA", "efficiency", "standbyW", "minInputV"] as const;
 
 /** One part of a network as a network of its own, and the answers it gave lately. */
 export class Part {
+  readonly layout: AnswerLayout;
+  /** Places in an answer's columns and where each belongs in those of the whole network, node voltages apart. */
+  readonly from: Int32Array;
+  readonly to: Int32Array;
   readonly #structures: Structures;
+  /** Columns that each solve fills anew. */
+  readonly #solved: Float64Array;
+  readonly #into: AnswerColumns;
   /** All numbers of the part that may change from call to call, one after the other; the tables below are views of it. */
   readonly #asked: Float64Array;
   readonly #laws: Float64Array;
   readonly #numbers: NetworkNumbers;
   /** The last asked first. */
-  readonly #known: { readonly asked: Float64Array; readonly answer: Solution }[] = [];
+  readonly #known: { readonly asked: Float64Array; readonly answer: PartAnswer }[] = [];
 
   constructor(
     joins: NetworkNumbers,
@@ -105,13 +122,34 @@ export class Part {
       },
     };
     this.#structures = new Structures(this.#numbers);
+    this.layout = layoutOf(this.#numbers);
+    this.#solved = zeros(this.layout.end);
+    this.#into = columnsIn(this.#solved, this.layout);
+    const { sources, loads } = rows;
+    const count = branches.length + sources.length + 2 * loads.length + 2 * converters.length;
+    this.from = new Int32Array(count);
+    this.to = new Int32Array(count);
+    const whole = layoutOf(joins);
+    let placed = 0;
+    const place = (column: keyof AnswerLayout, of: readonly number[]): void => {
+      for (let row = 0; row < of.length; row++) {
+        this.from[placed] = this.layout[column] + row;
+        this.to[placed++] = whole[column] + (of[row] as number);
+      }
+    };
+    place("branchA", branches);
+    place("sourceA", sources);
+    place("loadA", loads);
+    place("loadV", loads);
+    place("converterInA", converters);
+    place("converterOutA", converters);
   }
 
   /**
    * The part's answer with its numbers out of the whole network's. Not to be changed: it may be given again.
    * @param inputW What each converter's input takes, where it counts as a load here.
    */
-  answerTo(network: NetworkNumbers, solvePart: SolvePart, inputW: Float64Array): Solution {
+  answerTo(network: NetworkNumbers, solvePart: SolvePart, inputW: Float64Array): PartAnswer {
     this.#take(network, inputW);
     const at = this.#known.findIndex(({ asked }) => same(asked, this.#asked));
     const known = this.#known[at];
@@ -119,7 +157,13 @@ export class Part {
       if (at > 0) this.#known.unshift(...this.#known.splice(at, 1));
       return known.answer;
     }
-    const answer = solvePart(this.#structures, this.#numbers);
+    const { status, method, underVoltage, convertersOff, convertersOver, iterations } = solvePart(
+      this.#structures,
+      this.#numbers,
+      this.#into,
+    );
+    const columns = copied(this.#solved);
+    const answer = { status, method, underVoltage, convertersOff, convertersOver, iterations, columns };
     if (this.#known.length === mostAnswers) this.#known.pop();
     this.#known.unshift({ asked: copied(this.#asked), answer });
     return answer;

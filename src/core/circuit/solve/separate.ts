@@ -1,7 +1,8 @@
 import { zeros } from "../columns.js";
+import { type AnswerLayout, columnsIn, layoutOf } from "./answer-columns.js";
 import { atRestA, overShare } from "./converter-state.js";
 import { type Division, divide } from "./divide.js";
-import { Part, type Rows, type SolvePart } from "./part.js";
+import { Part, type PartAnswer, type SolvePart } from "./part.js";
 import { copyOfJoins, joinedAlike, Structures } from "./structures.js";
 import type { NetworkNumbers, Solution } from "./types.js";
 
@@ -59,7 +60,7 @@ class Group {
     this.#whole ??= new Part(this.#joins, this.#division.whole);
     const answer = this.#whole.answerTo(network, solvePart, this.#inputW);
     if (answer.status !== "solved") return false;
-    together.add(answer, this.#whole.rows, 0);
+    together.add(answer, this.#whole, 0);
     return true;
   }
 
@@ -69,13 +70,14 @@ class Group {
     if (rest === undefined) return false;
     const { converters } = network;
     const outA = zeros(converters.outputV.length);
-    const answers: Solution[] = [];
+    const answers: PartAnswer[] = [];
     for (const part of this.#outputs) {
       const answer = part.answerTo(network, solvePart, this.#inputW);
       if (answer.status !== "solved") return false;
       answers.push(answer);
       part.rows.fed.forEach(({ converter }, k) => {
-        outA[converter] = (outA[converter] as number) + (answer.sourceA[k] as number);
+        const fedA = answer.columns[part.layout.sourceA + k] as number;
+        outA[converter] = (outA[converter] as number) + fedA;
       });
     }
     for (const row of rest.rows.inputs) {
@@ -89,21 +91,21 @@ class Group {
     }
     const feeding = rest.answerTo(network, solvePart, this.#inputW);
     if (feeding.status !== "solved") return false;
-    const loadCount = rest.rows.loads.length;
+    const inputsAt = rest.layout.loadV + rest.rows.loads.length;
     const works = rest.rows.inputs.every((row, k) => {
-      const inV = feeding.loadV[loadCount + k] as number;
+      const inV = feeding.columns[inputsAt + k] as number;
       return inV > 0 && inV >= (converters.minInputV[row] as number);
     });
     if (!works) return false;
-    together.add(feeding, rest.rows, 0);
+    together.add(feeding, rest, 0);
     answers.forEach((answer, at) => {
-      const { rows } = this.#outputs[at] as Part;
-      together.add(answer, rows, together.nodeV[rows.nodes[0] as number] as number);
+      const part = this.#outputs[at] as Part;
+      together.add(answer, part, together.voltageV(part.rows.nodes[0] as number));
     });
     rest.rows.inputs.forEach((row, k) => {
       together.addConverter(
         row,
-        feeding.loadV[loadCount + k] as number,
+        feeding.columns[inputsAt + k] as number,
         this.#inputW[row] as number,
         outA[row] as number,
       );
@@ -114,13 +116,8 @@ class Group {
 
 /** The answers of the parts put together. */
 class Together {
-  readonly nodeV: Float64Array;
-  readonly #branchA: Float64Array;
-  readonly #sourceA: Float64Array;
-  readonly #loadA: Float64Array;
-  readonly #loadV: Float64Array;
-  readonly #converterInA: Float64Array;
-  readonly #converterOutA: Float64Array;
+  readonly #layout: AnswerLayout;
+  readonly #columns: Float64Array;
   readonly #underVoltage: number[] = [];
   readonly #convertersOff: number[] = [];
   readonly #convertersOver: number[] = [];
@@ -128,28 +125,23 @@ class Together {
   #iterations = 0;
 
   constructor(private readonly network: NetworkNumbers) {
-    const { nodeCount, branches, sources, loads, converters } = network;
-    this.nodeV = zeros(nodeCount);
-    this.#branchA = zeros(branches.ohm.length);
-    this.#sourceA = zeros(sources.ohm.length);
-    this.#loadA = zeros(loads.value.length);
-    this.#loadV = zeros(loads.value.length);
-    this.#converterInA = zeros(converters.outputV.length);
-    this.#converterOutA = zeros(converters.outputV.length);
+    this.#layout = layoutOf(network);
+    this.#columns = zeros(this.#layout.end);
+  }
+
+  voltageV(node: number): number {
+    return this.#columns[node] as number;
   }
 
   /** @param aboveV Where the part's reference lies [V]; what is known of it already keeps its voltage. */
-  add(answer: Solution, rows: Rows, aboveV: number): void {
-    for (let i = 0; i < rows.nodes.length; i++)
-      this.nodeV[rows.nodes[i] as number] = (answer.nodeV[i] as number) + aboveV;
-    spread(answer.branchA, rows.branches, this.#branchA);
-    spread(answer.sourceA, rows.sources, this.#sourceA);
-    spread(answer.loadA, rows.loads, this.#loadA);
-    spread(answer.loadV, rows.loads, this.#loadV);
-    spread(answer.converterInA, rows.converters, this.#converterInA);
-    spread(answer.converterOutA, rows.converters, this.#converterOutA);
+  add(answer: PartAnswer, { rows, layout, from, to }: Part, aboveV: number): void {
+    const own = answer.columns;
+    const all = this.#columns;
+    for (let i = 0; i < rows.nodes.length; i++) all[rows.nodes[i] as number] = (own[i] as number) + aboveV;
+    for (let i = 0; i < from.length; i++) all[to[i] as number] = own[from[i] as number] as number;
+    const fedAt = layout.sourceA + rows.sources.length;
     rows.fed.forEach(({ branch, along }, k) => {
-      this.#branchA[branch] = along * (answer.sourceA[rows.sources.length + k] as number) + 0;
+      all[this.#layout.branchA + branch] = along * (own[fedAt + k] as number) + 0;
     });
     for (const load of answer.underVoltage)
       if (load < rows.loads.length) this.#underVoltage.push(rows.loads[load] as number);
@@ -162,10 +154,10 @@ class Together {
   /** A converter at work between two parts. */
   addConverter(row: number, inV: number, inW: number, outA: number): void {
     const { outPlus, outMinus, outputV, maxOutputA } = this.network.converters;
-    this.nodeV[outPlus[row] as number] =
-      (this.nodeV[outMinus[row] as number] as number) + (outputV[row] as number);
-    this.#converterInA[row] = inW / inV;
-    this.#converterOutA[row] = outA;
+    const plusV = this.voltageV(outMinus[row] as number) + (outputV[row] as number);
+    this.#columns[outPlus[row] as number] = plusV;
+    this.#columns[this.#layout.converterInA + row] = inW / inV;
+    this.#columns[this.#layout.converterOutA + row] = outA;
     if (outA > (maxOutputA[row] as number) * (1 + overShare)) this.#convertersOver.push(row);
   }
 
@@ -174,13 +166,7 @@ class Together {
     return {
       status: "solved",
       method: this.#method,
-      nodeV: this.nodeV,
-      branchA: this.#branchA,
-      sourceA: this.#sourceA,
-      loadA: this.#loadA,
-      loadV: this.#loadV,
-      converterInA: this.#converterInA,
-      converterOutA: this.#converterOutA,
+      ...columnsIn(this.#columns, this.#layout),
       convertersOff: inOrder(this.#convertersOff),
       convertersOver: inOrder(this.#convertersOver),
       underVoltage: inOrder(this.#underVoltage),
@@ -188,8 +174,4 @@ class Together {
       iterations: this.#iterations,
     };
   }
-}
-
-function spread(from: Float64Array, rows: readonly number[], to: Float64Array): void {
-  for (let i = 0; i < rows.length; i++) to[rows[i] as number] = from[i] as number;
 }

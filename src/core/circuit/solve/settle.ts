@@ -1,5 +1,5 @@
-import { zeroBytes } from "../columns.js";
 import { acrossV } from "./across.js";
+import type { AnswerColumns } from "./answer-columns.js";
 import { atRestA, type ConverterStates, converterState } from "./converter-state.js";
 import { withoutLoad } from "./demand.js";
 import { type Operation, operate, type Prepared, prepare } from "./operate.js";
@@ -26,29 +26,32 @@ interface Tripping {
  * Solves, trips the one thing that lies lowest against its least voltage, and solves again until the rest holds. Loads trip only
  * where `cutOut`; converters always do, and stay off. A converter that would take current at its output idles, and comes back if
  * the voltage there falls; each may change its mind only so often, so the loop ends.
+ * @param into Takes the voltages, as `operate` leaves them.
  */
 export function settle(
   structures: Structures,
   network: NetworkNumbers,
   cutOut: boolean,
   method: SolveOptions["method"],
+  into: AnswerColumns,
 ): Settled {
-  const states = zeroBytes(network.converters.outputV.length).fill(converterState.on);
-  const turns = zeroBytes(states.length);
-  const cut = zeroBytes(network.loads.value.length);
+  const { states, turns, cut } = structures.room;
+  states.fill(converterState.on);
+  turns.fill(0);
+  cut.fill(0);
   const cutOrder: number[] = [];
   let iterations = 0;
   breakOutputRings(network, states);
-  let prepared = prepare(structures, network, states, cut, method);
+  let prepared = prepare(structures, network, method);
   for (;;) {
-    const operation = operate(network, prepared);
+    const operation = operate(network, prepared, into);
     iterations += operation.iterations;
-    const trip = lowest(network, prepared, operation, states, cut, cutOut);
+    const trip = lowest(network, prepared, into, states, cut, cutOut);
     if (trip?.what === "load") {
       cut[trip.index] = 1;
       cutOrder.push(trip.index);
       const reshapes = network.loads.law[trip.index] === loadLaw.resistance;
-      if (reshapes) prepared = prepare(structures, network, states, cut, method);
+      if (reshapes) prepared = prepare(structures, network, method);
       else prepared = { ...prepared, demand: withoutLoad(prepared.demand, prepared.linear, trip.index) };
       continue;
     }
@@ -56,11 +59,11 @@ export function settle(
       states[trip.index] = converterState.off;
       for (let i = 0; i < states.length; i++)
         if (states[i] === converterState.idle) states[i] = converterState.on;
-    } else if (!turnOne(network, prepared, operation, states, turns)) {
+    } else if (!turnOne(network, prepared, operation, into, states, turns)) {
       return { operation, prepared, states, cut, cutOrder, iterations };
     }
     breakOutputRings(network, states);
-    prepared = prepare(structures, network, states, cut, method);
+    prepared = prepare(structures, network, method);
   }
 }
 
@@ -68,7 +71,7 @@ export function settle(
 function lowest(
   network: NetworkNumbers,
   { demand, open }: Prepared,
-  { nodeV }: Operation,
+  { nodeV }: AnswerColumns,
   states: ConverterStates,
   cut: Uint8Array,
   cutOut: boolean,
@@ -76,14 +79,14 @@ function lowest(
   const { loads, converters } = network;
   let least = 1;
   let trip: Tripping | undefined;
-  const fed = zeroBytes(states.length);
-  for (const i of demand.inputs) fed[i] = 1;
+  let next = 0;
   for (let i = 0; i < states.length; i++) {
     if (states[i] === converterState.off) continue;
+    const isFed = demand.inputs[next] === i;
+    if (isFed) next++;
     const inV = acrossV(nodeV, converters.inPlus, converters.inMinus, i);
     // One that gets nothing even at rest is off whatever its least voltage.
-    const share =
-      fed[i] === 0 || !((open.inV[i] as number) > 0) ? 0 : inV / (converters.minInputV[i] as number);
+    const share = !isFed || !((open.inV[i] as number) > 0) ? 0 : inV / (converters.minInputV[i] as number);
     if (share < least) {
       least = share;
       trip = { what: "converter", index: i };
@@ -105,7 +108,8 @@ function lowest(
 function turnOne(
   network: NetworkNumbers,
   { demand }: Prepared,
-  { point, nodeV }: Operation,
+  { point }: Operation,
+  { nodeV }: AnswerColumns,
   states: ConverterStates,
   turns: Uint8Array,
 ): boolean {

@@ -1,8 +1,10 @@
 import { zeros } from "../columns.js";
 import { acrossV } from "./across.js";
+import { type AnswerColumns, columnsIn, layoutOf } from "./answer-columns.js";
 import { checkJoins, checkNumbers } from "./check.js";
 import { converterState, overShare } from "./converter-state.js";
-import type { Operation, Prepared } from "./operate.js";
+import type { Prepared } from "./operate.js";
+import type { SolvePart } from "./part.js";
 import { Separated } from "./separate.js";
 import { asks, type Settled, settle } from "./settle.js";
 import type { Structures } from "./structures.js";
@@ -32,7 +34,8 @@ export function rememberingSolver(): SolveNetwork {
       const apart = separated.solve(network, solvePart);
       if (apart !== undefined) return apart;
     }
-    return answer(separated.structures, network, options);
+    const layout = layoutOf(network);
+    return answer(separated.structures, network, columnsIn(zeros(layout.end), layout), options);
   };
 }
 
@@ -44,23 +47,46 @@ export function rememberingSolver(): SolveNetwork {
  */
 export const solveNetwork: SolveNetwork = (network, options) => rememberingSolver()(network, options);
 
-const solvePart = (structures: Structures, network: NetworkNumbers) => answer(structures, network, {});
+const solvePart: SolvePart = (structures, network, into) => answer(structures, network, into, {});
 
-function answer(structures: Structures, network: NetworkNumbers, options: SolveOptions): Solution {
-  const whole = settle(structures, network, false, options.method);
-  const underVoltage = loadsUnder(network, whole.operation.nodeV);
+/** @param into Columns of the answer, to be filled. */
+function answer(
+  structures: Structures,
+  network: NetworkNumbers,
+  into: AnswerColumns,
+  options: SolveOptions,
+): Solution {
+  const whole = settle(structures, network, false, options.method, into);
+  const underVoltage = loadsUnder(network, into.nodeV);
   const settled =
     options.cutOut === true && underVoltage.length > 0
-      ? settle(structures, network, true, options.method)
+      ? settle(structures, network, true, options.method, into)
       : whole;
   const iterations = settled === whole ? whole.iterations : whole.iterations + settled.iterations;
-  return {
-    ...currents(network, settled),
-    ...collapse(network, settled),
+  const { operation, prepared, states, cutOrder: cutOut } = settled;
+  const convertersOver = writeCurrents(network, settled, into);
+  const convertersOff: number[] = [];
+  for (let i = 0; i < states.length; i++) if (states[i] === converterState.off) convertersOff.push(i);
+  const { status } = operation;
+  const { method } = prepared.linear;
+  const { nodeV, branchA, sourceA, loadA, loadV, converterInA, converterOutA } = into;
+  const solution = {
+    status,
+    method,
+    nodeV,
+    branchA,
+    sourceA,
+    loadA,
+    loadV,
+    converterInA,
+    converterOutA,
+    convertersOff,
+    convertersOver,
     underVoltage,
-    cutOut: settled.cutOrder,
+    cutOut,
     iterations,
   };
+  return status === "solved" ? solution : { ...solution, ...collapse(network, settled, nodeV) };
 }
 
 function loadsUnder(network: NetworkNumbers, nodeV: Float64Array): number[] {
@@ -73,21 +99,22 @@ function loadsUnder(network: NetworkNumbers, nodeV: Float64Array): number[] {
   return under;
 }
 
-/** Every current, from the voltages by the law of each thing. */
-function currents(network: NetworkNumbers, { operation, prepared, states, cut }: Settled) {
+/** Every current, from the voltages by the law of each thing. @returns Converters that give more than they can. */
+function writeCurrents(
+  network: NetworkNumbers,
+  { operation, prepared, cut }: Settled,
+  { nodeV, branchA, sourceA, loadA, loadV, converterInA, converterOutA }: AnswerColumns,
+): number[] {
   const { branches, sources, loads, converters } = network;
-  const { nodeV, branchV, sourceV, point, shares } = operation;
-  const { linear, demand } = prepared;
-  const branchA = zeros(branchV.length);
+  const { point, shares } = operation;
+  const { demand } = prepared;
   // Adding zero turns a −0 into 0.
   for (let i = 0; i < branchA.length; i++)
-    branchA[i] = (branchV[i] as number) / (branches.ohm[i] as number) + 0;
-  const sourceA = zeros(sourceV.length);
+    branchA[i] = (branchA[i] as number) / (branches.ohm[i] as number) + 0;
   for (let i = 0; i < sourceA.length; i++)
-    sourceA[i] = ((sources.emfV[i] as number) - (sourceV[i] as number)) / (sources.ohm[i] as number);
+    sourceA[i] = ((sources.emfV[i] as number) - (sourceA[i] as number)) / (sources.ohm[i] as number);
 
-  const loadV = zeros(loads.value.length);
-  const loadA = zeros(loads.value.length);
+  loadA.fill(0);
   for (let i = 0; i < loadV.length; i++) loadV[i] = acrossV(nodeV, loads.plus, loads.minus, i);
   for (let i = 0; i < loadV.length; i++)
     if (loads.law[i] === loadLaw.resistance && cut[i] === 0)
@@ -98,8 +125,8 @@ function currents(network: NetworkNumbers, { operation, prepared, states, cut }:
     loadA[i] = (shares.load * (loads.value[i] as number)) / (loadV[i] as number);
   }
 
-  const converterInA = zeros(states.length);
-  const converterOutA = zeros(states.length);
+  converterInA.fill(0);
+  converterOutA.fill(0);
   const convertersOver: number[] = [];
   for (const i of demand.outputs) {
     const outA = point.outA[i] as number;
@@ -113,35 +140,19 @@ function currents(network: NetworkNumbers, { operation, prepared, states, cut }:
     const drawnW = shares.converter * (passedW + (converters.standbyW[i] as number));
     converterInA[i] = drawnW / (point.inV[i] as number);
   }
-  const convertersOff: number[] = [];
-  for (let i = 0; i < states.length; i++) if (states[i] === converterState.off) convertersOff.push(i);
-  const { status } = operation;
-  const { method } = linear;
-  return {
-    status,
-    method,
-    nodeV,
-    branchA,
-    sourceA,
-    loadA,
-    loadV,
-    converterInA,
-    converterOutA,
-    convertersOff,
-    convertersOver,
-  };
+  return convertersOver;
 }
 
 /** Where the demand has no solution: how much of it has, and the place where the voltage has fallen deepest. */
 function collapse(
   network: NetworkNumbers,
   { operation, prepared }: Settled,
+  nodeV: Float64Array,
 ): Pick<Solution, "carriedShare" | "weakestLoad" | "weakestConverter"> {
-  if (operation.status === "solved") return {};
   const carriedShare = operation.shares.load;
   const { demand } = prepared;
   const load = deepest([...demand.powerLoads, ...demand.currentLoads], (i) =>
-    fallenTo(network, prepared, operation, i),
+    fallenTo(network, prepared, nodeV, i),
   );
   const converter = deepest(
     demand.inputs,
@@ -152,7 +163,7 @@ function collapse(
   return load.index === -1 ? { carriedShare } : { carriedShare, weakestLoad: load.index };
 }
 
-function fallenTo({ loads }: NetworkNumbers, { open }: Prepared, { nodeV }: Operation, i: number): number {
+function fallenTo({ loads }: NetworkNumbers, { open }: Prepared, nodeV: Float64Array, i: number): number {
   return acrossV(nodeV, loads.plus, loads.minus, i) / (open.loadV[i] as number);
 }
 

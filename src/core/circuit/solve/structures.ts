@@ -3,6 +3,7 @@ import { type ConverterStates, converterState } from "./converter-state.js";
 import { findIslands, type Islands, isFed, metalIslands } from "./islands.js";
 import type { LinearNetwork } from "./linear-network.js";
 import { radialNetwork } from "./radial.js";
+import { type Room, roomFor } from "./room.js";
 import { sparseNetwork } from "./sparse.js";
 import { loadLaw, type NetworkNumbers, type SolveOptions } from "./types.js";
 
@@ -76,6 +77,7 @@ export class Structure {
 
 /** Keeps the structures of one network from solve to solve. Everything is compared by content, so nothing can go stale. */
 export class Structures {
+  readonly room: Room;
   readonly #joins: NetworkNumbers;
   /** Loads whose ends no metal joins: only they can join islands by conducting. */
   readonly #bridges: readonly number[];
@@ -83,6 +85,7 @@ export class Structures {
 
   /** @param joins Of the one network that will be asked about; nobody may change them. */
   constructor(joins: NetworkNumbers) {
+    this.room = roomFor(joins);
     this.#joins = joins;
     const metal = metalIslands(joins);
     const { plus, minus } = joins.loads;
