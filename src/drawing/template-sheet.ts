@@ -9,6 +9,9 @@ import { registrationPoints, registrationShapes, type Span } from "./template-ma
 const papers = { letter: [215.9, 279.4], a4: [210, 297] } as const;
 const marginMm = 10;
 const headMm = 14;
+/** For who has a rule in inches only. */
+const inchBar = { inches: 4 } as const;
+const inchMm = 25.4;
 /** Tiles overlap by this, and by more where a larger hole would else be whole on none. */
 const minOverlapMm = 12;
 
@@ -123,7 +126,9 @@ export function faceSheet(template: FaceTemplate, to: "cut" | "print", words = d
   const window = { x0: 0, y0: 0, x1: widthMm, y1: heightMm };
   const proves = to === "print";
   const inside: Size = {
-    widthMm: proves ? Math.max(widthMm, squareMm + 8 + barMm) : widthMm,
+    widthMm: proves
+      ? Math.max(widthMm, squareMm + 8 + Math.max(barMm, inchBar.inches * inchMm) + 8)
+      : widthMm,
     heightMm: heightMm + (proves ? footMm(template) + edgeWordsMm : 0),
   };
   const tile = { window, dx: marginMm, dy: marginMm + inside.heightMm - heightMm, row: 1, column: 1 };
@@ -148,10 +153,20 @@ function proof(
   return [
     box(x, y, squareMm, squareMm, { stroke: strokes.line }),
     text(x + 3, y + squareMm / 2, words.square(squareMm), small),
-    line(left, y + 12, left + barMm, y + 12, strokes.line),
-    line(left, y + 9, left, y + 15, strokes.line),
-    line(left + barMm, y + 9, left + barMm, y + 15, strokes.line),
+    ...ruler(left, y + 12, barMm, 10, 1),
     text(left, y + 18, words.bar(barMm), small),
+    ...ruler(left, y + 1.5, inchBar.inches * inchMm, inchMm, -1),
+    text(left + inchBar.inches * inchMm + 1.5, y + 1.5, `${inchBar.inches}\u00a0in`, small),
+  ];
+}
+
+/** A bar with its ends marked and a tick at every step, over its line or under it. */
+function ruler(x: number, y: number, lengthMm: number, stepMm: number, side: 1 | -1): Shape[] {
+  const ticks = Array.from({ length: Math.round(lengthMm / stepMm) - 1 }, (_, index) => (index + 1) * stepMm);
+  return [
+    line(x, y, x + lengthMm, y, strokes.line),
+    ...[0, lengthMm].map((at) => line(x + at, y - 1.5, x + at, y + (side > 0 ? 3 : 1.5), strokes.line)),
+    ...ticks.map((at) => line(x + at, y, x + at, y + side * 1.5, strokes.fine)),
   ];
 }
 

@@ -6,8 +6,8 @@ import { points, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
 import { templateParts } from "../drawing/template-sheet.js";
 import { boxWhyWords, passingWords } from "../words/box-words.js";
-import { drillWords, mmWords, moneyWords } from "../words/layout-words.js";
-import { counted } from "../words/numbers.js";
+import { drillWords, moneyWords } from "../words/layout-words.js";
+import { counted, decimals } from "../words/numbers.js";
 import { type PieceName, pieceName, pieceNames } from "../words/piece-words.js";
 import { faceWords, templateWords } from "../words/template-words.js";
 import { flow } from "./flow.js";
@@ -166,10 +166,10 @@ const columns: readonly Column[] = [
   { heading: "No.", share: 10, align: "right" },
   { heading: "Comes in", share: 74 },
   { heading: "Gland", share: 24 },
-  { heading: "Hole", share: 22, align: "right" },
-  { heading: "Along, inside", share: 26, align: "right" },
-  { heading: "Up from the base", share: 26, align: "right" },
-  { heading: "Nut, corner to corner", share: 26, align: "right" },
+  { heading: "Hole,\u00a0mm", share: 22, align: "right" },
+  { heading: "Along, inside,\u00a0mm", share: 26, align: "right" },
+  { heading: "Up from the base,\u00a0mm", share: 26, align: "right" },
+  { heading: "Nut, corner to corner,\u00a0mm", share: 26, align: "right" },
 ];
 
 function entryRows(
@@ -189,10 +189,10 @@ function entryRows(
         { words: [{ text: String(numbers.get(id) ?? ""), weight: "semibold" }] },
         pieceName(names, id),
         layout?.glands.find(({ cable }) => cable === id)?.fit.size ?? (/^spare \d+$/.test(id) ? "plug" : "–"),
-        { words: [{ text: mmWords(holeMm), weight: "semibold" }] },
-        mmWords(x),
-        mmWords(y),
-        mmWords(acrossMm),
+        { words: [{ text: decimals(holeMm, 1), weight: "semibold" }] },
+        decimals(x, 1),
+        decimals(y, 1),
+        decimals(acrossMm, 1),
       ],
     }));
 }

@@ -61,7 +61,7 @@ function drawing(hull: HullFigures, widthMm: number): Piece {
         heightMm: drawingMm - 5,
       });
       if (view === undefined) return [];
-      const key = `from the side, bow to the right, 1 : ${view.scale}; blue: still water; dots: weights from 2 kg up; rings: holes to port and holes that are there`;
+      const key = `from the side, bow to the right, 1 : ${view.scale}; dashes: still water; dots: weights from 2 kg up; rings: holes to port and holes that are there`;
       return [...view.shapes, text(x, top - drawingMm + 1.5, key, { sizeMm: points(9), colour: "soft" })];
     },
   };

@@ -195,7 +195,8 @@ describe("SVG, printed by a browser", () => {
             rings.some(({ diameterMm }) => Math.abs(diameterMm - wanted) < toleranceMm),
             `${wanted}`,
           ).toBe(true);
-      for (const wanted of [template.widthMm, template.heightMm, template.barMm, template.squareMm])
+      // four inches are 101.6 mm by the definition of the inch (international yard and pound agreement, 1959)
+      for (const wanted of [template.widthMm, template.heightMm, template.barMm, template.squareMm, 101.6])
         expect(
           straightMm.some((mm) => Math.abs(mm - wanted) < toleranceMm),
           `${wanted}`,

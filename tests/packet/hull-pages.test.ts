@@ -151,6 +151,21 @@ describe.each(plans)("%s", (_name, text) => {
     if (hull.form?.source === "starting form") expect(words.some((one) => /unsure by/.test(one))).toBe(true);
   });
 
+  test("the survey names each line at its own end, in the order they lie", () => {
+    const [first] = pages.filter(({ caption }) => caption.startsWith("Survey"));
+    if (first === undefined || hull.form?.form === undefined) throw new Error("a survey is drawn");
+    const texts = textsOf(first.sheet).filter(({ text: one }) => one.anchor === "end");
+    for (const { name } of hull.form.form.lines)
+      expect(texts.filter(({ text: one }) => one.text === name).length, name).toBeGreaterThanOrEqual(1);
+    // the profile's heights rise from the keel to the sheer
+    const heights = hull.form.form.lines.map(
+      ({ name }) => texts.findLast(({ text: one }) => one.text === name)?.text.y ?? Number.NaN,
+    );
+    expect(heights).toEqual(heights.toSorted((a, b) => a - b));
+    for (const [index, y] of heights.entries())
+      if (index > 0) expect(y - (heights[index - 1] ?? y)).toBeGreaterThan(3.7);
+  });
+
   test("the pages of the electrics stay as they are without the hull", () => {
     expect(all.length - pages.length).toBeGreaterThan(8);
   });

@@ -6,7 +6,8 @@ import { line, points, polyline, strokes } from "../make.js";
 import type { Point, Shape, Stroke } from "../shapes.js";
 import type { Room } from "./marks-view.js";
 
-const waterStroke: Stroke = { colour: "blue", widthMm: 0.5 };
+/** Told from the lines of the hull without its colour too. */
+const waterStroke: Stroke = { colour: "blue", widthMm: 0.5, dashMm: [5, 1.4] };
 
 /** Over and under a profile, for names beside what stands on it or without any [mm]. */
 const aroundMm = { named: 10, bare: 3 } as const;

@@ -1,8 +1,8 @@
 import type { FormFigures } from "../../core/hull/figures.js";
 import type { Form } from "../../core/hull/form/form.js";
 import { type FairLine, lineAt } from "../../core/hull/form/line.js";
-import { placeLabels } from "../label-places.js";
-import { line, points, polyline, strokes } from "../make.js";
+import { fitText } from "../fonts/wrap.js";
+import { line, points, polyline, strokes, text } from "../make.js";
 import type { Point, Shape, Stroke } from "../shapes.js";
 import type { Room } from "./marks-view.js";
 
@@ -61,22 +61,57 @@ export function surveyView(
           .map((point) => dot(at(point[0], point[axis]))),
       ]),
   ]);
-  const style = { sizeMm: points(9), colour: "soft" as const };
   const names = views.flatMap(({ at, axis }) =>
-    made.lines
-      .filter((one) => axis === 2 || offCentre(one))
-      .map((one) => {
-        const end = at(one.fromM, lineAt(one, one.fromM)[axis]);
-        return { at: { x: end.x - namesMm / 2, y: end.y }, words: one.name, style, clearMm: 1.5 };
-      }),
+    lineNames(
+      made.lines
+        .filter((one) => axis === 2 || offCentre(one))
+        .map((one) => ({ words: one.name, end: at(one.fromM, lineAt(one, one.fromM)[axis]) })),
+    ),
   );
-  const frame = {
-    minX: room.left,
-    minY: room.bottom,
-    maxX: room.left + room.widthMm,
-    maxY: room.bottom + room.heightMm,
-  };
-  return [...shapes, ...placeLabels(names, frame).shapes];
+  return [...shapes, ...names];
+}
+
+const nameStyle = { sizeMm: points(9), colour: "soft", anchor: "end" } as const;
+const fullName = { sizeMm: nameStyle.sizeMm, weight: "regular" } as const;
+const namePitchMm = 3.8;
+const leaderMm = 7;
+
+/** The names of the lines one under the other, in the order of their ends, each with a leader to its own. */
+function lineNames(named: readonly { readonly words: string; readonly end: Point }[]): Shape[] {
+  const sorted = named.toSorted((a, b) => b.end.y - a.end.y);
+  const heights = apart(
+    sorted.map(({ end }) => end.y),
+    namePitchMm,
+  );
+  return sorted.flatMap(({ words, end }, index) => {
+    const y = heights[index] ?? end.y;
+    const x = end.x - leaderMm;
+    return [
+      line(x + 0.6, y, end.x - 0.6, end.y, stationStroke),
+      text(x, y - nameStyle.sizeMm * 0.33, fitText(words, namesMm - leaderMm, fullName), nameStyle),
+    ];
+  });
+}
+
+/** Heights from the highest down, moved no more than it takes to lie a pitch apart. */
+function apart(heights: readonly number[], pitchMm: number): number[] {
+  const groups: { middle: number; count: number }[] = [];
+  for (const height of heights) {
+    let group = { middle: height, count: 1 };
+    for (
+      let above = groups.at(-1);
+      above !== undefined && above.middle - group.middle < ((above.count + group.count) / 2) * pitchMm;
+      above = groups.at(-1)
+    ) {
+      const count = above.count + group.count;
+      group = { middle: (above.middle * above.count + group.middle * group.count) / count, count };
+      groups.pop();
+    }
+    groups.push(group);
+  }
+  return groups.flatMap(({ middle, count }) =>
+    Array.from({ length: count }, (_, index) => middle + ((count - 1) / 2 - index) * pitchMm),
+  );
 }
 
 /** How high the two views come out at most so high [mm]. */

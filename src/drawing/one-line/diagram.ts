@@ -133,11 +133,14 @@ class SheetDrawing {
       ...(run.switch === undefined ? [] : [switchSymbol]),
     ];
     const first = from + roomMm / 2 + 0.5 - (devices.length * deviceMm) / 2;
+    // a device in the run stands higher than its line: the words keep clear of it
+    const clearMm = devices.length > 0 ? 0.8 : 0;
+    const over = y + 2.1 + clearMm;
     return [
       ...devices.map((symbol, index) => symbol(first + index * deviceMm, y)),
-      text(from + 1.6, y + 2.1, fitText(run.name, roomMm - currentMm, runName), runName),
-      text(right, y + 2.1, currentA, { ...detail, anchor: "end" }),
-      text(from + 1.6, y - 4.2, fitText(make, roomMm, detail), { ...detail, colour: "soft" }),
+      text(from + 1.6, over, fitText(run.name, roomMm - currentMm, runName), runName),
+      text(right, over, currentA, { ...detail, anchor: "end" }),
+      text(from + 1.6, y - 4.2 - clearMm, fitText(make, roomMm, detail), { ...detail, colour: "soft" }),
     ];
   }
 
