@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { exit, InputProblem } from "./problem.js";
+import { harmless } from "./terminal.js";
 
 interface Command {
   readonly help: string;
@@ -88,7 +89,7 @@ export async function commandLine(words: readonly string[]): Promise<number> {
     return await command(words);
   } catch (error) {
     if (!(error instanceof InputProblem)) throw error;
-    for (const line of error.lines) process.stderr.write(`${line}\n`);
+    for (const line of error.lines) process.stderr.write(`${harmless(line)}\n`);
     return exit.unusable;
   }
 }

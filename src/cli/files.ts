@@ -1,12 +1,18 @@
 import {
   closeSync,
-  existsSync,
+  fchmodSync,
+  fchownSync,
   fsyncSync,
+  lstatSync,
   openSync,
   readFileSync,
+  readlinkSync,
+  realpathSync,
   renameSync,
   rmSync,
+  type Stats,
   statSync,
+  writeFileSync,
   writeSync,
 } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
@@ -34,30 +40,75 @@ export function readBytes(path: string): Uint8Array {
 }
 
 /**
- * Writes a file whole or not at all: beside it first, then moved into place.
- * @param force Write over a file that is there.
- * @throws InputProblem if a file is there and `force` is not given, or the disk refuses.
+ * Writes a file whole or not at all: beside it first, then moved into place. A link stays, and what it leads to is written; mode and
+ * owner of a file that is there stay. A device or a pipe takes the content as it comes.
+ * @param over `true` writes over a file that is there; bytes do so only while it still holds them.
+ * @throws InputProblem if a file is there and must not be written over, or the disk refuses.
  */
-export function writeWhole(path: string, content: string | Uint8Array, force: boolean): void {
-  const target = resolve(path);
-  if (existsSync(target)) {
-    if (statSync(target).isDirectory())
-      throw new InputProblem([`${path} is a folder; a file name is wanted`]);
-    if (!force) throw new InputProblem([`${path} is there already; --force writes over it`]);
+export function writeWhole(path: string, content: string | Uint8Array, over: boolean | Uint8Array): void {
+  const there = statSync(path, { throwIfNoEntry: false });
+  if (there?.isDirectory()) throw new InputProblem([`${path} is a folder; a file name is wanted`]);
+  if (there?.isFile() && over === false)
+    throw new InputProblem([`${path} is there already; --force writes over it`]);
+  try {
+    if (there && !there.isFile()) writeFileSync(path, content);
+    else {
+      const target = targetOf(path);
+      moveIntoPlace(target, content, there, () => typeof over === "boolean" || same(target, over));
+    }
+  } catch (error) {
+    if (error instanceof InputProblem) throw error;
+    throw new InputProblem([`${path} can't be written: ${reason(error)}`]);
   }
+}
+
+/** The file itself, where the path is a link. */
+function targetOf(path: string): string {
+  const target = resolve(path);
+  if (!lstatSync(target, { throwIfNoEntry: false })?.isSymbolicLink()) return target;
+  try {
+    return realpathSync(target);
+  } catch {
+    // a link whose file is not there yet
+    return resolve(dirname(target), readlinkSync(target));
+  }
+}
+
+function moveIntoPlace(
+  target: string,
+  content: string | Uint8Array,
+  there: Stats | undefined,
+  unchanged: () => boolean,
+): void {
   const beside = join(dirname(target), `.${basename(target)}.${process.pid}.part`);
   try {
     const file = openSync(beside, "wx");
     try {
       const bytes = typeof content === "string" ? Buffer.from(content, "utf8") : content;
       for (let at = 0; at < bytes.length; ) at += writeSync(file, bytes, at);
+      if (there) keepRights(file, there);
       fsyncSync(file);
     } finally {
       closeSync(file);
     }
+    if (!unchanged())
+      throw new InputProblem([
+        `${target} was changed by something else meanwhile; nothing was written. Run it again.`,
+      ]);
     renameSync(beside, target);
   } catch (error) {
     rmSync(beside, { force: true });
-    throw new InputProblem([`${path} can't be written: ${reason(error)}`]);
+    throw error;
   }
 }
+
+function keepRights(file: number, { mode, uid, gid }: Stats): void {
+  try {
+    fchownSync(file, uid, gid);
+  } catch {
+    // only the system's administrator may give files away
+  }
+  fchmodSync(file, mode & 0o7777);
+}
+
+const same = (path: string, was: Uint8Array) => Buffer.compare(readFileSync(path), was) === 0;

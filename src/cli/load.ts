@@ -8,6 +8,8 @@ import { InputProblem } from "./problem.js";
 import { harmless } from "./terminal.js";
 
 export interface LoadedPlan {
+  /** The file as it was read. */
+  readonly bytes: Uint8Array;
   readonly plan: Plan;
   readonly document: PlanDocument;
 }
@@ -17,8 +19,9 @@ export interface LoadedPlan {
  * @throws InputProblem with every problem and its place.
  */
 export function loadPlan(path: string): LoadedPlan {
-  const read = readPlanBytes(readBytes(path));
-  if (read.ok) return read;
+  const bytes = readBytes(path);
+  const read = readPlanBytes(bytes);
+  if (read.ok) return { bytes, plan: read.plan, document: read.document };
   const shown = path === "-" ? "standard input" : path;
   throw new InputProblem(
     read.problems.map((problem) =>

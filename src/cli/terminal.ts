@@ -33,6 +33,18 @@ export function harmless(text: string): string {
   return text.replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]+/gu, " ");
 }
 
+const ownColours = new RegExp(
+  `(${[...new Set([...Object.values(codes), "\u001b[0m"])].map((code) => code.replace("[", "\\[")).join("|")})`,
+);
+
+/** As `harmless`, for a line that may hold colours of ours, and line ends. */
+export function harmlessPainted(line: string): string {
+  return line
+    .split(ownColours)
+    .map((part, at) => (at % 2 === 1 ? part : part.split("\n").map(harmless).join("\n")))
+    .join("");
+}
+
 /** Breaks a text at spaces to a width; lines after the first are set in by `indent`. */
 export function wrap(text: string, width: number, indent = 0): string[] {
   const lines: string[] = [];

@@ -7,12 +7,12 @@ import { readPlan } from "../../core/plan/read.js";
 import { editProblemSentence } from "../../words/edit-problems.js";
 import { editSentence } from "../../words/edits.js";
 import { readArguments } from "../arguments.js";
-import { writeWhole } from "../files.js";
 import { ledgerLines } from "../ledger.js";
 import { type LoadedPlan, loadPlan } from "../load.js";
-import { print } from "../print.js";
+import { print, printFile } from "../print.js";
 import { exit, InputProblem, reason } from "../problem.js";
 import { harmless, terminal } from "../terminal.js";
+import { writePlan } from "../write-plan.js";
 
 export const help = `skiffloom apply PLAN NUMBER [--to FILE]
 skiffloom apply PLAN --edit JSON [--to FILE]
@@ -35,15 +35,13 @@ export function run(words: readonly string[]): number {
   const edited = applyEdit(loaded.document.text, edit);
   if (!edited.ok) throw new InputProblem([harmless(editProblemSentence(edited.problem))]);
   if (given.switches.has("show")) {
-    process.stdout.write(edited.text);
+    printFile(edited.text);
     return exit.fine;
   }
-  const to = given.values.to ?? given.plan;
-  if (to === "-")
-    throw new InputProblem([
-      "a plan from standard input can't be written back: say where with --to FILE, or --show",
-    ]);
-  writeWhole(to, edited.text, given.values.to === undefined || given.switches.has("force"));
+  const to = writePlan(loaded, edited.text, given.plan, {
+    to: given.values.to,
+    force: given.switches.has("force"),
+  });
   const after = readPlan(edited.text);
   print([
     `${harmless(editSentence(edit))}: written to ${to}`,

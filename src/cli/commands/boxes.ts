@@ -12,7 +12,7 @@ import { readArguments } from "../arguments.js";
 import { writeWhole } from "../files.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load-whole.js";
-import { print, printJson } from "../print.js";
+import { print, printFile, printJson } from "../print.js";
 import { exit, InputProblem, reason } from "../problem.js";
 import { type Column, textTable } from "../table.js";
 import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
@@ -60,7 +60,7 @@ export function run(words: readonly string[]): number {
     return exit.fine;
   }
   if (given.switches.has("csv")) {
-    process.stdout.write(holeTable(boxes));
+    printFile(holeTable(boxes));
     return exit.fine;
   }
   const screen = terminal();

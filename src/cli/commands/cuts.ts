@@ -5,7 +5,7 @@ import { cutSourceWords, cutWords, moneyWords, proofWords, wireWords } from "../
 import { readArguments } from "../arguments.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load-whole.js";
-import { print, printJson } from "../print.js";
+import { print, printFile, printJson } from "../print.js";
 import { exit } from "../problem.js";
 import { type Column, textTable } from "../table.js";
 import { paint, type Terminal, terminal } from "../terminal.js";
@@ -37,7 +37,7 @@ export function run(words: readonly string[]): number {
     return exit.fine;
   }
   if (given.switches.has("csv")) {
-    process.stdout.write(planTable(given.switches.has("labels") ? "flags" : "cuts", whole));
+    printFile(planTable(given.switches.has("labels") ? "flags" : "cuts", whole));
     return exit.fine;
   }
   const screen = terminal();

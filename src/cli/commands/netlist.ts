@@ -2,6 +2,7 @@ import { netlistOf } from "../../core/circuit/netlist.js";
 import { readArguments } from "../arguments.js";
 import { writeWhole } from "../files.js";
 import { loadFigures } from "../load.js";
+import { printFile } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
 
 export const help = `skiffloom netlist PLAN [--corner NAME] [--to FILE] [--force]
@@ -25,7 +26,7 @@ export function run(words: readonly string[]): number {
     ]);
   }
   const text = netlistOf(figures.plan, circuit, corner);
-  if (given.values.to === undefined) process.stdout.write(text);
+  if (given.values.to === undefined) printFile(text);
   else writeWhole(given.values.to, text, given.switches.has("force"));
   return exit.fine;
 }

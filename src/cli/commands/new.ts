@@ -10,6 +10,7 @@ import { readProblemLine } from "../../words/read-problems.js";
 import { readArguments } from "../arguments.js";
 import { Asker, type Check, oneOf } from "../ask.js";
 import { writeWhole } from "../files.js";
+import { print } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
 import { harmless } from "../terminal.js";
 
@@ -38,7 +39,7 @@ export async function run(words: readonly string[]): Promise<number> {
       ...made.problems.map((problem) => harmless(readProblemLine(problem))),
     ]);
   writeWhole(to, made.text, given.switches.has("force"));
-  process.stdout.write(`${to} written. See it with: skiffloom check ${to}\n`);
+  print([`${to} written. See it with: skiffloom check ${to}`]);
   return exit.fine;
 }
 

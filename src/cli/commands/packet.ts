@@ -6,6 +6,7 @@ import { houseFonts } from "../fonts.js";
 import { loadWhole } from "../load-whole.js";
 import { momentAsked } from "../moment.js";
 import { paperAsked } from "../paper.js";
+import { print } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
 import { harmless } from "../terminal.js";
 
@@ -40,7 +41,7 @@ export async function run(words: readonly string[]): Promise<number> {
   const { content, ending } = await makeFile(whole, file, wanted, houseFonts);
   const to = given.values.to ?? beside(given.plan, ending);
   writeWhole(to, content, given.switches.has("force"));
-  process.stdout.write(`${to} written\n`);
+  print([`${to} written`]);
   return exit.fine;
 }
 

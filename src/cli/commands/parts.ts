@@ -21,13 +21,14 @@ import { moneyWords, packWords, roundLengthWords, wireBuyWords } from "../../wor
 import { counted } from "../../words/numbers.js";
 import { tableProblemLine } from "../../words/table-problems.js";
 import { type Given, readArguments } from "../arguments.js";
-import { readBytes, writeWhole } from "../files.js";
+import { readBytes } from "../files.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { type LoadedPlan, loadPlan } from "../load.js";
-import { print, printJson } from "../print.js";
+import { print, printFile, printJson } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
 import { type Column, textTable } from "../table.js";
 import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
+import { writePlan } from "../write-plan.js";
 
 export const help = `skiffloom parts PLAN [--stock FILE] [--prices FILE] [--csv WHAT] [--json]
 skiffloom parts PLAN --book [--to FILE]
@@ -78,7 +79,7 @@ export function run(words: readonly string[]): number {
     const table = tables.find((one) => one === given.values.csv);
     if (table === undefined)
       throw new InputProblem([`--csv takes ${tables.join(", ")}, not ${harmless(given.values.csv)}`]);
-    process.stdout.write(planTable(table, whole));
+    printFile(planTable(table, whole));
     return exit.fine;
   }
   const screen = terminal();
@@ -199,9 +200,8 @@ function takeLoads(loaded: LoadedPlan, path: string, given: Given): number {
 function writeEdited(loaded: LoadedPlan, edits: readonly Edit[], given: Given): string {
   const edited = editSound(loaded, edits);
   if (!edited.ok) throw new InputProblem([harmless(editProblemSentence(edited.problem))]);
-  const to = given.values.to ?? given.plan;
-  if (to === "-")
-    throw new InputProblem(["a plan from standard input can't be written back: say where with --to FILE"]);
-  writeWhole(to, edited.text, given.values.to === undefined || given.switches.has("force"));
-  return harmless(to);
+  return writePlan(loaded, edited.text, given.plan, {
+    to: given.values.to,
+    force: given.switches.has("force"),
+  });
 }

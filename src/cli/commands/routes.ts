@@ -7,7 +7,7 @@ import { counted, lengthWords } from "../../words/numbers.js";
 import { readArguments } from "../arguments.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load-whole.js";
-import { print, printJson } from "../print.js";
+import { print, printFile, printJson } from "../print.js";
 import { exit } from "../problem.js";
 import { type Column, textTable } from "../table.js";
 import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
@@ -42,7 +42,7 @@ export function run(words: readonly string[]): number {
     return exit.fine;
   }
   if (given.switches.has("csv")) {
-    process.stdout.write(planTable("runs", whole));
+    printFile(planTable("runs", whole));
     return exit.fine;
   }
   const screen = terminal();

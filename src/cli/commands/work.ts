@@ -7,13 +7,13 @@ import { finishEdits, noteEdits, tickEdits, undoEdits } from "../../core/work/wo
 import { workJson } from "../../core/work/work-json.js";
 import { editProblemSentence } from "../../words/edit-problems.js";
 import { readArguments } from "../arguments.js";
-import { writeWhole } from "../files.js";
 import { loadWhole } from "../load-whole.js";
 import { momentAsked } from "../moment.js";
 import { print, printJson } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
 import { harmless, terminal } from "../terminal.js";
 import { builtLines, nextLines, orderLines, saidLines } from "../work-lines.js";
+import { writePlan } from "../write-plan.js";
 
 export const help = `skiffloom work PLAN [--all] [--built] [--now WHEN] [--json]
 skiffloom work PLAN --done STEP [--note TEXT] [--now WHEN]
@@ -59,7 +59,7 @@ export function run(words: readonly string[]): number {
     if (given.plan === "-") throw new InputProblem(["a plan from standard input can't be written back"]);
     const edited = editSound({ plan: loaded.plan, document: loaded.document }, edits);
     if (!edited.ok) throw new InputProblem([harmless(editProblemSentence(edited.problem))]);
-    writeWhole(given.plan, edited.text, true);
+    writePlan(loaded, edited.text, given.plan, {});
     return run([given.plan, "--now", given.values.now ?? nowText(nowMin)]);
   }
   if (given.switches.has("json")) {
