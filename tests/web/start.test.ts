@@ -65,6 +65,34 @@ test("a new person answers a few questions and has a boat, gear and circuits, ev
   await chafe.waitFor({ state: "detached" });
   expect((await planText(page)).match(/protected from chafe: true/g)).toHaveLength(5);
 
+  // a face to drill, a point to measure from, and the lamps on that face in a row on both sides
+  await goToView(page, "survey");
+  await page.getByRole("button", { name: "Add this face" }).click();
+  await page.getByRole("button", { name: "side", exact: true }).waitFor();
+  const point = page.getByRole("form", { name: "Add this point" });
+  await point.getByLabel("Name").fill("knee");
+  await point.getByLabel("At station").fill("70");
+  await page.keyboard.press("Enter");
+  await point.getByText(/^At station: The unit is missing/).waitFor();
+  await point.getByLabel("At station").fill("70 in");
+  await page.keyboard.press("Enter");
+  await page.getByRole("button", { name: "knee", exact: true }).waitFor();
+  await goToView(page, "boxes");
+  for (const [measure, inside] of [
+    ["Across", "9 in"],
+    ["Up", "6 in"],
+    ["Deep, base to lid", "3 in"],
+  ] as const)
+    await answer(page, measure, inside);
+  await page.locator('.box-card[aria-labelledby="box panel"]').waitFor();
+  await goToView(page, "layout", "coaming lamp");
+  await page.locator(".slip").getByLabel("Stands").selectOption("on side");
+  await page.locator('[data-thing="coaming lamp 6"]').first().waitFor({ state: "attached" });
+  const marked = await planText(page);
+  expect(marked).toMatch(/side: \{strip: \[bilge, sheer\], from: .*, to: .*, pair: true\}/);
+  expect(marked).toMatch(/on: side\n.*row: \{from: .* in, to: .* in, below: sheer, off: 3 in\}/);
+  expect(marked).toContain("knee: {on: sheer, station: 70 in, pair: true}");
+
   await goToView(page, "circuits", "coaming lamp");
   await page.locator(".slip .thing-fields").waitFor();
   const before = await hours.textContent();

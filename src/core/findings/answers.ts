@@ -29,6 +29,13 @@ const motorsBehind: Whose = ({ at }, { gear, circuitOf, circuits, runs }) => {
     .map(({ name }) => name);
 };
 
+const ofSize: Whose = (finding, plan) =>
+  finding.terms?.what === "the size of the hole" ? those(finding, plan) : [];
+const ofThickness: Whose = ({ terms }, { source }) =>
+  source.hull.faces
+    .filter(({ name }) => terms?.what === `the thickness of ${name}`)
+    .map(({ name }) => `faces / ${name}`);
+
 const flag = { as: "flag" } as const;
 const quantity = (kind: "length" | "current") => ({ as: "quantity", kind }) as const;
 const text = { as: "text" } as const;
@@ -51,6 +58,11 @@ const questions: Readonly<
     { field: "colours / out", takes: text, whose: those },
     { field: "colours / return", takes: text, whose: those },
   ],
+  "hole-unknown": [
+    { field: "hole / size", takes: quantity("length"), whose: ofSize },
+    { field: "thickness", takes: quantity("length"), whose: ofThickness },
+  ],
+  "run-length": [{ field: "length", takes: quantity("length"), whose: those }],
   "protection-gear-limit": [{ field: "largest fuse", takes: quantity("current"), whose: binding }],
   "protection-rides-start": [{ field: "starts", takes: quantity("current"), whose: motorsBehind }],
   "stud-fit": [{ field: "stud", takes: quantity("length"), whose: those }],

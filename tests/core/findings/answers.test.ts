@@ -9,20 +9,24 @@ import { readPlan } from "../../../src/core/plan/read.js";
 const boat = `skiffloom: 1
 name: Gannet
 rules: us
-craft: {hull: aluminium, petrol on board: true}
+craft: {hull: aluminium, petrol on board: true, length: 16 ft, beam: 6 ft, form: {start from: vee-bottomed utility, depth: 26 in}}
+faces:
+  side: {strip: [chine, sheer], from: 2 ft, to: 12 ft, pair: true}
 batteries:
   battery: {chemistry: agm, capacity: 90 Ah, main: {device: cartridge fuse, rating: work out, from source: 5 in}}
   motor battery: {chemistry: lifepo4, voltage: 24 V, capacity: 100 Ah, main: none}
 panels:
-  panel: {ways: {lamps: {switch: {rating: 10 A}}, bilge: {switch: none, always live: true}}}
+  panel: {ways: {lamps: {switch: {rating: 10 A}}, bilge: {switch: none, always live: true}, horn: {}}}
 gear:
-  lamp: {count: 4, role: lighting, draws: 1 W}
+  lamp: {count: 4, role: lighting, draws: 1 W, on: side, row: {from: 1 ft, to: 8 ft, below: sheer, off: 3 in}, pair: true}
+  horn: {role: sound signal, draws: 3 A, on: side, at: {along: 5 ft, below: sheer, off: 5 in}, hole: {size: 20 mm}}
   bilge pump: {role: bilge pump, draws: 2.8 A at 12 V, behaves as: motor, float switch: true}
   motor: {role: propulsion, draws: 35 A at 24 V, behaves as: motor}
 runs:
   panel feed: {from: battery, to: panel, length: 6 ft}
   lamp cable: {from: panel / lamps, to: lamp, reaches: each, length: 9 ft}
   bilge cable: {from: panel / bilge, to: bilge pump, length: 7 ft}
+  horn cable: {from: panel / horn, to: horn}
   motor cable: {from: motor battery, to: motor, length: 8 ft, fuse: {device: cartridge fuse, from source: 5 in}}
 `;
 const said: Readonly<Record<string, string | boolean>> = {
@@ -36,6 +40,9 @@ const said: Readonly<Record<string, string | boolean>> = {
   "colours / return": "black",
   "largest fuse": "60 A",
   starts: "20 A",
+  length: "9 ft",
+  "hole / size": "20 mm",
+  thickness: "2 mm",
   stud: "8 mm",
   "main / interrupts": "20 kA",
   "fuse / interrupts": "20000 A",
@@ -54,7 +61,7 @@ function check(text: string) {
 test("what is asked for lets every rule judge that asked: none of them stays unchecked", () => {
   const { asked } = check(boat);
   const rules = new Set(asked.map(({ rule }) => rule));
-  expect(rules.size).toBe(11);
+  expect(rules.size).toBe(13);
   const edits = asked.flatMap(({ field, of }) =>
     of.map((at): Edit => ({ edit: "set field", at, field, to: said[field] ?? "" })),
   );

@@ -2,6 +2,7 @@ import type { QuantityKind } from "../../quantity/fault.js";
 import { dimensions } from "../../quantity/units.js";
 import { box } from "./boxes.js";
 import { ambient, conductors, craft } from "./craft.js";
+import { faceKeys, referenceKeys } from "./faces.js";
 import type { Keys } from "./fields.js";
 import { gearItem } from "./gear.js";
 import { Definitions } from "./json.js";
@@ -9,6 +10,7 @@ import { corner, outing } from "./outings.js";
 import { panel, way } from "./panels.js";
 import { run } from "./runs.js";
 import { battery, charger, converter } from "./supply.js";
+import { leg, waypoint } from "./ways.js";
 
 /** One key a thing may have, as a face needs it to offer a field. */
 export interface ThingKey {
@@ -37,6 +39,10 @@ const byKind: ReadonlyMap<string, Keys> = new Map<string, Keys>([
   ["craft", craft.keys],
   ["ambient", ambient.keys],
   ["conductors", conductors.keys],
+  ["face", faceKeys.keys],
+  ["reference", referenceKeys.keys],
+  ["waypoint", waypoint.keys],
+  ["leg", leg.keys],
 ]);
 
 const forms: readonly QuantityKind[] = [

@@ -11,6 +11,7 @@ import { RunFiguresProvider } from "./run-figures.js";
 import { BoatSheet, type SheetHandle } from "./sheet/boat-sheet.js";
 import { placeWords } from "./sheet/place-words.js";
 import { HerMeasures } from "./survey/her-measures.js";
+import { PlacesToMark } from "./survey/places-to-mark.js";
 import { FormNote } from "./tools/form-note.js";
 import { LayerPanel } from "./tools/layer-panel.js";
 import { MeasuresLine } from "./tools/measures-line.js";
@@ -136,7 +137,10 @@ function Boat({ scene, stage }: { scene: BoatScene; stage: "survey" | "gear" | "
             <LayerPanel choice={choice} scene={scene} ofRuns={stage !== "survey"} />
           </div>
           {stage === "survey" ? (
-            <HerMeasures scene={scene} />
+            <>
+              <HerMeasures scene={scene} />
+              <PlacesToMark scene={scene} />
+            </>
           ) : (
             <Unplaced
               things={unplaced}

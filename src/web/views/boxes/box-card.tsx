@@ -10,6 +10,7 @@ import { useLayoutWords } from "../../parts/use-layout-words.js";
 import { useRefusal } from "../../parts/use-refusal.js";
 import { FaceView } from "./face-view.js";
 import { placeAgainEdits, placeEdits } from "./place-edits.js";
+import { TellInside } from "./tell-inside.js";
 
 /** One box: how it is made, its faces, what binds, its holes as a table, the order of drilling. */
 export function BoxCard({ box }: { box: BoxFigures }) {
@@ -56,7 +57,10 @@ export function BoxCard({ box }: { box: BoxFigures }) {
           {words.boxes.wall} {caliperWords(body.wallMm, shows)}, {told.words.material(body.material)}
         </p>
       ) : (
-        <p>{words.boxes.tellInside}</p>
+        <>
+          <p>{words.boxes.tellInside}</p>
+          <TellInside at={box.box} />
+        </>
       )}
       {box.unmeasured.length > 0 && (
         <p className="box-note">

@@ -3,6 +3,7 @@ import { ReadProblems } from "../../app/read-problems.js";
 import { ViewLink } from "../../parts/view-link.js";
 import { useLayout } from "../../print/use-layout.js";
 import { BoxCard } from "./box-card.js";
+import { MoreBoxes } from "./tell-inside.js";
 
 /** Boxes and cased panels: their faces at scale with holes, clearances, and what binds. */
 export function View() {
@@ -16,11 +17,7 @@ export function View() {
       {!sound && <ReadProblems />}
       {fault !== undefined && <p className="problem">{`${words.boxes.failed} ${fault.split("\n")[0]}`}</p>}
       {!layout && sound && fault === undefined && <p className="loading">{words.boxes.working}</p>}
-      {layout?.boxes.length === 0 && (
-        <p>
-          {words.boxes.none} <ViewLink view="gear">{words.boxes.toLists}</ViewLink>
-        </p>
-      )}
+      {layout?.boxes.length === 0 && <p className="lead">{words.boxes.none}</p>}
       {layout && layout.boxes.length > 0 && (
         <p className="hint" id="boxes-hint">
           {words.boxes.hint(words.boxes.nudges[lengths])}
@@ -29,6 +26,12 @@ export function View() {
       {layout?.boxes.map((box) => (
         <BoxCard key={box.box} box={box} />
       ))}
+      {layout && sound && <MoreBoxes />}
+      {layout && (
+        <p>
+          <ViewLink view="gear">{words.boxes.toLists}</ViewLink>
+        </p>
+      )}
     </div>
   );
 }

@@ -80,6 +80,8 @@ export const lists = {
     cores: "Cores",
     colour: "Colour",
     "nearest fuel part": "Nearest fuel part",
+    "hole / size": "Size of its hole",
+    thickness: "Thickness",
     vented: "Vented",
     stud: "Stud",
     "main / interrupts": "Fault current it can break",

@@ -81,6 +81,8 @@ export const lists: ScreenWords["lists"] = {
     cores: "Hilos",
     colour: "Color",
     "nearest fuel part": "Pieza de combustible más cercana",
+    "hole / size": "Tamaño de su agujero",
+    thickness: "Grosor",
     vented: "Con respiradero",
     stud: "Borne",
     "main / interrupts": "Corriente de corto que puede cortar",

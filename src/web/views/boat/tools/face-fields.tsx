@@ -44,11 +44,11 @@ export function FaceFields({ scene, thing }: { scene: BoatScene; thing: BoatThin
       : [];
   return (
     <>
-      <p className="hint">
-        {words.stands} {words.onFace(placing.on)}
-        {place?.from !== undefined && ` · ${place.from}`}
-        {place?.edge && ` · ${place.edge.line}`}
-      </p>
+      {(place?.from !== undefined || place?.edge) && (
+        <p className="hint">
+          {[place.from, place.edge?.line].filter((part) => part !== undefined).join(" · ")}
+        </p>
+      )}
       <div className="place-axes">
         {fields.map(([label, value, onTake]) => (
           <QuantityField

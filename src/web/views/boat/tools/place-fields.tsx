@@ -1,8 +1,14 @@
+import { useId, useState } from "react";
 import type { Edit } from "../../../../core/plan/edits/edit.js";
 import { usePlan, usePlanStore, useShows, useWords } from "../../../app/context.js";
 import { QuantityField } from "../../../parts/quantity-field.js";
 import { useProblemWords } from "../../../parts/use-problem-words.js";
+import { useRefusal } from "../../../parts/use-refusal.js";
+import { broughtAboard, freeAmidships } from "../model/arrange.js";
 import { lengthText, pointText } from "../model/length-text.js";
+import { placeEdits } from "../model/place-edits.js";
+import type { BoatScene } from "../model/scene.js";
+import { standFree, standOn } from "../model/stand-edits.js";
 import type { BoatThing } from "../model/things.js";
 import { useScene } from "../use-scene.js";
 import { FaceFields } from "./face-fields.js";
@@ -18,19 +24,84 @@ export function PlaceFields({ name }: { name: string }) {
   return (
     <section className="place-fields">
       <h3>{words.placeFields}</h3>
-      {thing.face ? <FaceFields scene={scene} thing={thing} /> : <FreeFields thing={thing} />}
+      <StandsField scene={scene} thing={thing} />
+      {thing.face ? <FaceFields scene={scene} thing={thing} /> : <FreeFields scene={scene} thing={thing} />}
     </section>
   );
 }
 
-function FreeFields({ thing }: { thing: BoatThing }) {
+/** Whether gear stands free in the boat or on one of the faces that are drilled. */
+function StandsField({ scene, thing }: { scene: BoatScene; thing: BoatThing }) {
+  const words = useWords().boat;
+  const shows = useShows();
+  const store = usePlanStore();
+  const refusalOf = useRefusal();
+  const readOnly = usePlan((state) => state.readOnly !== undefined);
+  const id = useId();
+  const [refused, setRefused] = useState<string>();
+  const entry = scene.plan.source.gear.find(({ name }) => name === thing.group);
+  const faces = scene.hull.faces.filter(({ sides }) => sides.length > 0);
+  if (!entry || faces.length === 0) return null;
+  const { placing } = entry;
+  const stand = (on: string) => {
+    const face = faces.find(({ name }) => name === on);
+    const edits = [...standFree(entry), ...(face ? standOn(entry, face, shows) : [])];
+    setRefused(refusalOf(store.edit(edits)));
+  };
+  return (
+    <div className="field">
+      <label htmlFor={id}>{words.stands}</label>
+      <select
+        id={id}
+        value={placing?.on ?? ""}
+        disabled={readOnly}
+        onChange={({ target }) => stand(target.value)}
+      >
+        <option value="">{words.free}</option>
+        {faces.map(({ name }) => (
+          <option key={name} value={name}>
+            {words.onFace(name)}
+          </option>
+        ))}
+      </select>
+      {refused !== undefined && (
+        <p className="problem" role="alert">
+          {refused}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function Unplaced({ scene, thing, readOnly }: { scene: BoatScene; thing: BoatThing; readOnly: boolean }) {
+  const words = useWords().boat;
+  const shows = useShows();
+  const store = usePlanStore();
+  const place = () => {
+    const pieces = scene.things.filter(({ group }) => group === thing.group);
+    const moves = broughtAboard(scene, pieces, [freeAmidships(scene), 0, 0], false);
+    store.edit(placeEdits(scene, moves, shows));
+  };
+  return (
+    <p className="row">
+      <span className="hint">{words.notPlaced}.</span>
+      {!readOnly && (
+        <button type="button" onClick={place}>
+          {words.placeFree}
+        </button>
+      )}
+    </p>
+  );
+}
+
+function FreeFields({ scene, thing }: { scene: BoatScene; thing: BoatThing }) {
   const words = useWords().boat;
   const shows = useShows();
   const store = usePlanStore();
   const problems = useProblemWords().words;
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const { at } = thing;
-  if (!at) return <p className="hint">{words.notPlaced}</p>;
+  if (!at) return <Unplaced scene={scene} thing={thing} readOnly={readOnly} />;
   const field = fieldOf(thing);
   const take =
     (axis: number) =>
