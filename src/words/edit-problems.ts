@@ -18,8 +18,8 @@ const inEnglish: EditProblemWords = {
       "the value stands in several places of the plan through & and *; change it in the file by hand.",
     "result unsound": () => "the plan would not be sound afterwards:",
     "not possible": () => "the way the plan is written there does not allow it; change the file by hand.",
-    "reader on its way": () =>
-      "a part of the page that reads unusual writing is still on its way; try again in a moment.",
+    "reader missing": () =>
+      "the part of the page that reads unusual writing could not be fetched; try again.",
   },
 };
 

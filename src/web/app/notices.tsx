@@ -1,4 +1,5 @@
 import { type ReactNode, useSyncExternalStore } from "react";
+import { useProblemWords } from "../parts/use-problem-words.js";
 import type { ReadOnly } from "../state/plan-state.js";
 import { isTakenOver, takenOver } from "../state/shelf.js";
 import { takeIn } from "../state/take-in.js";
@@ -86,6 +87,7 @@ function FailedNotice({ reason }: { reason: string }) {
 function PlanNotice() {
   const { keeping, shell } = useWords();
   const store = usePlanStore();
+  const { words: say } = useProblemWords();
   const notice = usePlan((state) => state.notice);
   if (!notice) return null;
   const close = () => store.dismissNotice();
@@ -95,6 +97,7 @@ function PlanNotice() {
     "undo moved": keeping.undoMoved,
     gone: keeping.noPlanHere,
     "both kept": keeping.bothKept,
+    "not made": notice.about === "not made" && notice.problem ? say.edit(notice.problem) : keeping.notMade,
     "brought up to date": keeping.olderFormat(notice.about === "brought up to date" ? notice.from : 0),
   }[notice.about];
   const takeMine = () => {

@@ -19,7 +19,7 @@ export function ChangePreview({ edits }: { edits: readonly Edit[] }) {
   useEffect(() => {
     let wanted = true;
     const ask = async (): Promise<Answer | undefined> => {
-      const edited = store.wouldGive(edits);
+      const edited = await store.wouldGive(edits);
       if (!edited || !figures) return undefined;
       if (!edited.ok) return { is: "refused", why: say.edit(edited.problem) };
       const outcome = await store.figuresOf(edited.text);

@@ -28,13 +28,3 @@ export async function withReader<T>(work: () => T): Promise<T> {
     return work();
   }
 }
-
-/** As `withReader`, at once where the reader is not wanted or is here. */
-export function doWithReader(work: () => void): void {
-  try {
-    work();
-  } catch (error) {
-    if (!(error instanceof FullYamlMissing)) throw error;
-    void bringReader().then(work);
-  }
-}

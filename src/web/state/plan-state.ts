@@ -1,5 +1,5 @@
 import type { Figures } from "../../core/figures-types.js";
-import type { Edit } from "../../core/plan/edits/edit.js";
+import type { EditProblem } from "../../core/plan/edits/problem.js";
 import type { ReadPlan } from "../../core/plan/read.js";
 import type { FiguresOutcome } from "./figures/messages.js";
 import type { MomentRecord, PlanRecord, StepAbout } from "./keep/records.js";
@@ -19,6 +19,8 @@ export type Notice =
   | { readonly about: "merged" | "other tab" | "undo moved" | "gone" }
   /** `mine`: the step that holds what was typed here. */
   | { readonly about: "both kept"; readonly mine: number }
+  /** Taken while it waited for the full YAML reader, and could then not be made; without a problem: a whole text. */
+  | { readonly about: "not made"; readonly problem?: EditProblem }
   | { readonly about: "brought up to date"; readonly from: number };
 
 /** Everything the page knows of the plan that is open. A new object at each change; parts that did not change stay the same. */
@@ -36,12 +38,12 @@ export interface PlanState {
   readonly undo: StepAbout | undefined;
   readonly redo: StepAbout | undefined;
   readonly notice: Notice | undefined;
-  /** Edits shown as they would be, not yet made; see `PlanStore.tryOut`. */
-  readonly triedOut: { readonly edits: readonly Edit[]; readonly figures: Figures } | undefined;
+  /** Figures of a change that is not made yet; see `PlanStore.tryOut`. */
+  readonly triedOut: Figures | undefined;
 }
 
 /** The figures on screen: those of an edit that is tried out, else those worked out last. */
 export function figuresShown(state: PlanState): Figures | undefined {
-  if (state.triedOut) return state.triedOut.figures;
+  if (state.triedOut) return state.triedOut;
   return state.outcome?.is === "figures" ? state.outcome.figures : undefined;
 }

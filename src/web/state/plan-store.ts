@@ -1,19 +1,25 @@
 import type { Edit } from "../../core/plan/edits/edit.js";
 import { type Edited, editSound } from "../../core/plan/edits/edit-sound.js";
+import type { EditProblem } from "../../core/plan/edits/problem.js";
 import { type ReadPlan, readPlan } from "../../core/plan/read-text.js";
+import type { ReadProblem } from "../../core/plan/source/problem.js";
 import type { FigureMaker } from "./figures/figure-maker.js";
 import type { FiguresOutcome } from "./figures/messages.js";
-import { doWithReader } from "./full-reader.js";
+import { withReader } from "./full-reader.js";
 import { History } from "./keep/history.js";
 import type { Keeper } from "./keep/keeper.js";
 import type { StoredPlan } from "./keep/plans.js";
 import { Queue, type QueueChange } from "./keep/queue.js";
 import type { PlanRecord, StepAbout, StepRecord } from "./keep/records.js";
-import type { Notice, PlanState, ReadOnly } from "./plan-state.js";
+import type { Keeping, Notice, PlanState, ReadOnly } from "./plan-state.js";
 import { textSum } from "./text/sum.js";
+import { Turns } from "./turns.js";
 
-/** Why an edit was refused before it was tried. */
-export type Refused = { readonly ok: false; readonly readOnly: ReadOnly };
+/** Edits are taken, or why they are not. */
+export type Taken =
+  | { readonly ok: true }
+  | Extract<Edited, { readonly ok: false }>
+  | { readonly ok: false; readonly readOnly: ReadOnly };
 
 /** A text being typed, and the one it is made of. */
 export interface Draft {
@@ -36,6 +42,9 @@ export class PlanStore {
   private readonly listeners = new Set<() => void>();
   private readonly queue: Queue;
   private readonly history: History;
+  private readonly turns = new Turns(() => this.set({ keeping: this.keepingShown() }));
+  /** How far the queue has got. */
+  private keeping: Keeping;
   private current: PlanState;
   /** The text as it also lies outside the browser, as far as is known. */
   private textElsewhere: string | undefined;
@@ -50,6 +59,7 @@ export class PlanStore {
     notice?: Notice,
   ) {
     this.history = new History(stored.steps);
+    this.keeping = { is: parts.keeper.lasting ? "kept" : "unkept" };
     const text = this.history.textOf(stored.record.head);
     const broken = text === undefined ? this.lastSound(stored) : undefined;
     const shown = text ?? broken?.text ?? "";
@@ -60,7 +70,7 @@ export class PlanStore {
       fresh: false,
       record: stored.record,
       moments: stored.moments,
-      keeping: { is: parts.keeper.lasting ? "kept" : "unkept" },
+      keeping: this.keeping,
       readOnly: broken ? { because: "broken history", step: broken.step } : readOnly,
       undo: undefined,
       redo: undefined,
@@ -97,32 +107,44 @@ export class PlanStore {
     return this.history.wayTo(this.current.record.head);
   }
 
-  /** Makes edits and keeps them; all or none. What is wrong with them is answered at once, and then nothing has changed. */
-  edit(edits: readonly Edit[]): Edited | Refused {
-    const { reading, readOnly } = this.current;
+  /**
+   * Makes edits and keeps them; all or none. What is wrong with them is answered at once, and then nothing has changed. Edits that want
+   * the full YAML reader while it is on its way are taken, and made once it is here; what is wrong with them is a notice then.
+   */
+  edit(edits: readonly Edit[]): Taken {
+    const { readOnly } = this.current;
     if (readOnly) return { ok: false, readOnly };
-    const [first] = edits;
-    if (!reading.ok)
-      return {
-        ok: false,
-        problem: {
-          code: "plan unsound",
-          edit: first ?? { edit: "remove", at: "" },
-          problems: reading.problems,
-        },
-      };
+    let answer: Taken = { ok: true };
+    let late = false;
+    const answered = (taken: Taken) => {
+      if (!late) answer = taken;
+      else if ("problem" in taken) this.set({ notice: { about: "not made", problem: taken.problem } });
+    };
+    this.turns.take(
+      () => answered(this.make(edits)),
+      () => answered(refused("reader missing", edits)),
+    );
+    late = true;
+    return answer;
+  }
+
+  private make(edits: readonly Edit[]): Taken {
+    const { reading } = this.current;
+    if (!reading.ok) return refused("plan unsound", edits, reading.problems);
     const edited = editSound(reading, edits);
-    if (edited.ok && edited.text !== this.current.text)
-      this.change(
-        edited.text,
-        { ok: true, plan: edited.plan, document: edited.document },
-        { did: "edit", edits },
-      );
-    return edited;
+    if (!edited.ok) return edited;
+    const { text, plan, document } = edited;
+    if (text !== this.current.text) this.change(text, { ok: true, plan, document }, { did: "edit", edits });
+    return { ok: true };
   }
 
   /** What edits would give, made nowhere: for a preview. */
-  wouldGive(edits: readonly Edit[]): Edited | undefined {
+  async wouldGive(edits: readonly Edit[]): Promise<Edited | undefined> {
+    return withReader(() => this.wouldGiveNow(edits));
+  }
+
+  /** As `wouldGive`, on the spot. @throws FullYamlMissing */
+  wouldGiveNow(edits: readonly Edit[]): Edited | undefined {
     const { reading } = this.current;
     return reading.ok ? editSound(reading, edits) : undefined;
   }
@@ -138,22 +160,22 @@ export class PlanStore {
    */
   setText(text: string, base = this.current.text): void {
     if (this.current.readOnly || text === this.current.text) return;
-    doWithReader(() => this.change(text, readPlan(text), { did: "text" }, base));
+    this.takeText(text, { did: "text" }, base);
   }
 
   undo(): void {
-    if (!this.current.readOnly) this.queue.undo();
+    if (!this.current.readOnly) this.turns.take(() => this.queue.undo(), nothing);
   }
 
   redo(): void {
-    if (!this.current.readOnly) this.queue.redo();
+    if (!this.current.readOnly) this.turns.take(() => this.queue.redo(), nothing);
   }
 
   /** Makes an earlier state the newest. Nothing between is lost. */
   restore(step: number): void {
     const text = this.history.textOf(step);
     if (this.current.readOnly || text === undefined || text === this.current.text) return;
-    doWithReader(() => this.change(text, readPlan(text), { did: "restore", step }));
+    this.takeText(text, { did: "restore", step });
   }
 
   /** The text of any state of the history. */
@@ -184,7 +206,7 @@ export class PlanStore {
   /** Would something be lost if the page were closed now? */
   atRisk(): boolean {
     const { keeping, text, readOnly } = this.current;
-    if (this.draft || keeping.is === "keeping" || keeping.is === "failed") return true;
+    if (this.draft || this.turns.wait || keeping.is === "keeping" || keeping.is === "failed") return true;
     return keeping.is === "unkept" && readOnly === undefined && text !== this.textElsewhere;
   }
 
@@ -199,15 +221,16 @@ export class PlanStore {
   }
 
   /** When everything so far is kept (or could not be). */
-  settled(): Promise<void> {
-    return this.queue.settled();
+  async settled(): Promise<void> {
+    await this.turns.over();
+    await this.queue.settled();
   }
 
   dismissNotice(): void {
     this.set({ notice: undefined });
   }
 
-  /** Shows figures of an edit that is not made; `undefined` shows those of the plan again. */
+  /** Shows figures of a change that is not made; `undefined` shows those of the plan again. */
   tryOut(triedOut: PlanState["triedOut"]): void {
     this.set({ triedOut });
   }
@@ -218,6 +241,14 @@ export class PlanStore {
     const about = this.history.step(1)?.about;
     const outside = about?.did === "made" && (about.from === "file" || about.from === "example");
     return outside ? this.history.textOf(1) : undefined;
+  }
+
+  /** @param before The text it was made of; the one shown when its turn comes, where it was made of that. */
+  private takeText(text: string, about: StepAbout, before?: string): void {
+    this.turns.take(
+      () => this.change(text, readPlan(text), about, before),
+      () => this.set({ notice: { about: "not made" } }),
+    );
   }
 
   private change(text: string, reading: ReadPlan, about: StepAbout, before = this.current.text): void {
@@ -247,8 +278,19 @@ export class PlanStore {
   private queueChanged({ record, text, keeping, notice, moments, wrote }: QueueChange): void {
     if (text !== undefined && text !== this.current.text) this.show(text, readPlan(text), notice);
     else if (notice) this.set({ notice });
-    this.set({ record, keeping, ...(moments ? { moments } : {}), ...this.steps(record) });
+    this.keeping = keeping;
+    this.set({
+      record,
+      keeping: this.keepingShown(),
+      ...(moments ? { moments } : {}),
+      ...this.steps(record),
+    });
     if (wrote) this.parts.tellTabs();
+  }
+
+  /** What waits for its turn is not kept yet. */
+  private keepingShown(): Keeping {
+    return this.turns.wait && this.keeping.is !== "failed" ? { is: "keeping" } : this.keeping;
   }
 
   private steps(record = this.current.record): Pick<PlanState, "undo" | "redo"> {
@@ -274,4 +316,15 @@ export class PlanStore {
     this.current = { ...this.current, ...change };
     for (const listener of this.listeners) listener();
   }
+}
+
+const nothing = () => {};
+
+function refused(
+  code: EditProblem["code"],
+  edits: readonly Edit[],
+  problems?: readonly ReadProblem[],
+): Taken {
+  const edit = edits[0] ?? { edit: "remove", at: "" };
+  return { ok: false, problem: { code, edit, ...(problems === undefined ? {} : { problems }) } };
 }

@@ -16,7 +16,7 @@ export const editProblemsInSpanish: EditProblemWords = {
       "el valor está en varios lugares del plan por medio de & y *; cámbialo a mano en el archivo.",
     "result unsound": () => "el plan dejaría de ser correcto:",
     "not possible": () => "no lo permite el modo en que el plan está escrito ahí; cambia el archivo a mano.",
-    "reader on its way": () =>
-      "una parte de la página, la que lee las escrituras poco usuales, aún está en camino; prueba otra vez dentro de un momento.",
+    "reader missing": () =>
+      "no se ha podido traer la parte de la página que lee las escrituras poco usuales; prueba otra vez.",
   },
 };

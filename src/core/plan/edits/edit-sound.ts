@@ -1,6 +1,6 @@
 import type { Plan } from "../model/plan.js";
 import { readPlan } from "../read-text.js";
-import { FullYamlMissing, theFullYaml } from "../source/full.js";
+import { theFullYaml } from "../source/full.js";
 import type { PlanDocument } from "../source/open.js";
 import type { ReadProblem } from "../source/problem.js";
 import { readQuickValue } from "../source/quick.js";
@@ -27,18 +27,9 @@ export type Edited =
 /**
  * Makes several edits in a plan that has been read already; all or none. Edits that do not touch each other are made in one go, so that
  * a column of 2,000 values costs one reading of the plan and not 2,000.
+ * @throws FullYamlMissing where the full reader is wanted and not there; nothing is lost by asking again when it is.
  */
 export function editSound(sound: SoundPlan, edits: readonly Edit[]): Edited {
-  try {
-    return editGroups(sound, edits);
-  } catch (error) {
-    const [edit] = edits;
-    if (!(error instanceof FullYamlMissing) || edit === undefined) throw error;
-    return { ok: false, problem: { code: "reader on its way", edit } };
-  }
-}
-
-function editGroups(sound: SoundPlan, edits: readonly Edit[]): Edited {
   let result: Edited = { ok: true, text: sound.document.text, plan: sound.plan, document: sound.document };
   for (let from = 0; from < edits.length && result.ok; ) {
     const locator = new Locator(result.document);

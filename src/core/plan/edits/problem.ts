@@ -14,8 +14,8 @@ export interface EditProblem {
     | "shared value"
     | "result unsound"
     | "not possible"
-    /** Wants the full YAML reader, and the page has not fetched it yet. */
-    | "reader on its way";
+    /** Wants the full YAML reader, and the page could not fetch it. */
+    | "reader missing";
   readonly edit: Edit;
   readonly nearest?: string;
   /** Of the plan before (`plan unsound`) or after the edit (`result unsound`). */

@@ -1,6 +1,8 @@
 import type { Figures } from "../../../core/figures-types.js";
 import type { Edit } from "../../../core/plan/edits/edit.js";
 import type { Plan } from "../../../core/plan/model/plan.js";
+import { FullYamlMissing } from "../../../core/plan/source/full.js";
+import { bringReader } from "../../state/full-reader.js";
 import { figuresShown } from "../../state/plan-state.js";
 import type { PlanStore } from "../../state/plan-store.js";
 import type { PreviewAnswer, PreviewRequest } from "./preview-worker.js";
@@ -137,20 +139,25 @@ export class Preview {
     if (this.usualMs === 0) this.usualMs = this.bestMs = guessOf(held);
     if (moving && this.usualMs > heavyMs) return;
     const begun = performance.now();
-    const edits = step.edits();
-    const plan = step.plan() ?? this.writtenPlan(edits);
+    const plan = step.plan() ?? this.writtenPlan(step.edits());
     const figures = plan && this.workOutHeld(plan, held);
     if (!figures) return;
     this.held ??= held;
-    this.store.tryOut({ edits, figures });
+    this.store.tryOut(figures);
     const tookMs = performance.now() - begun;
     this.bestMs = Math.min(this.bestMs, tookMs);
     this.usualMs = 0.95 * this.usualMs + 0.05 * Math.min(tookMs, 2 * heavyMs);
   }
 
   private writtenPlan(edits: readonly Edit[]): Plan | undefined {
-    const edited = this.store.wouldGive(edits);
-    return edited?.ok ? edited.plan : undefined;
+    try {
+      const edited = this.store.wouldGiveNow(edits);
+      return edited?.ok ? edited.plan : undefined;
+    } catch (error) {
+      if (!(error instanceof FullYamlMissing)) throw error;
+      void bringReader();
+      return undefined;
+    }
   }
 
   private next(): void {

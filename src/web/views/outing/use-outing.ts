@@ -38,10 +38,9 @@ export function useOutingHands(outing: Outing, written: readonly WrittenPeriod[]
     while (state.next) {
       const wanted = state.next;
       state.next = undefined;
-      const given = store.wouldGive(wanted);
+      const given = await store.wouldGive(wanted);
       const outcome = given?.ok ? await store.figuresOf(given.text) : undefined;
-      if (state.trying && outcome?.is === "figures")
-        store.tryOut({ edits: wanted, figures: outcome.figures });
+      if (state.trying && outcome?.is === "figures") store.tryOut(outcome.figures);
     }
     state.busy = false;
   };

@@ -26,6 +26,8 @@ export const keeping = {
   compareBoth: "Compare the two",
   takeMine: "Take mine",
   leaveIt: "Leave it so",
+  notMade:
+    "The text was not taken over: the part of the page that reads unusual writing could not be fetched. Try again.",
   undoMoved: "The plan was changed in another tab just now; nothing was undone.",
   updateReady: "A newer version of this page is ready.",
   updateNow: "Take it now",

@@ -28,6 +28,8 @@ export const keeping: ScreenWords["keeping"] = {
   compareBoth: "Comparar los dos",
   takeMine: "Tomar el mío",
   leaveIt: "Dejarlo así",
+  notMade:
+    "El texto no se ha tomado: no se ha podido traer la parte de la página que lee las escrituras poco usuales. Prueba otra vez.",
   undoMoved: "El plan acaba de cambiar en otra pestaña; no se ha deshecho nada.",
   updateReady: "Hay una versión más nueva de esta página.",
   updateNow: "Tomarla ahora",

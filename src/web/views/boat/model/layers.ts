@@ -38,7 +38,7 @@ export function figuresIn(
   corner: CornerFigures | undefined,
   facts: (run: string) => RunFacts,
 ): Map<string, RunFigure> {
-  const byRun = corner?.status === "solved" ? sumsOf(corner) : new Map<string, Sums>();
+  const byRun = corner?.status === "solved" ? sumsOf(corner) : new Map<string, Readonly<Sums>>();
   return new Map(
     runs.map((run): [string, RunFigure] => [
       run.name,
@@ -49,23 +49,28 @@ export function figuresIn(
 
 /** The greatest drop out and back, the greatest current, and all heat of one run. */
 interface Sums {
-  readonly outV: number;
-  readonly backV: number;
-  readonly currentA: number;
-  readonly heatW: number;
+  outV: number;
+  backV: number;
+  currentA: number;
+  heatW: number;
 }
 
-function sumsOf(corner: CornerFigures): Map<string, Sums> {
+const isReturn = /(?:^| \/ )return(?: \/ |$)/;
+
+// at every step of a drag: nothing is made here but one line a run
+function sumsOf(corner: CornerFigures): ReadonlyMap<string, Readonly<Sums>> {
   const byRun = new Map<string, Sums>();
   for (const { id, of, dropV, currentA, heatW } of corner.branches) {
-    const { outV = 0, backV = 0, ...sum } = byRun.get(of) ?? { currentA: 0, heatW: 0 };
-    const back = id.split(" / ").includes("return");
-    byRun.set(of, {
-      outV: back ? outV : Math.max(outV, Math.abs(dropV)),
-      backV: back ? Math.max(backV, Math.abs(dropV)) : backV,
-      currentA: Math.max(sum.currentA, Math.abs(currentA)),
-      heatW: sum.heatW + heatW,
-    });
+    let sums = byRun.get(of);
+    if (sums === undefined) {
+      sums = { outV: 0, backV: 0, currentA: 0, heatW: 0 };
+      byRun.set(of, sums);
+    }
+    const lostV = Math.abs(dropV);
+    if (isReturn.test(id)) sums.backV = Math.max(sums.backV, lostV);
+    else sums.outV = Math.max(sums.outV, lostV);
+    sums.currentA = Math.max(sums.currentA, Math.abs(currentA));
+    sums.heatW += heatW;
   }
   return byRun;
 }
@@ -73,7 +78,7 @@ function sumsOf(corner: CornerFigures): Map<string, Sums> {
 function figureOf(
   layer: FigureLayer,
   run: DrawnRun,
-  sums: Sums | undefined,
+  sums: Readonly<Sums> | undefined,
   { nominalV, lengthM }: RunFacts,
 ): RunFigure {
   if (layer === "bundle") return graded(layer, run.loadedConductors);
