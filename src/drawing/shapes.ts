@@ -106,4 +106,6 @@ export interface Sheet {
   readonly widthMm: number;
   readonly heightMm: number;
   readonly shapes: readonly Shape[];
+  /** What begins on it, for the outline of a document; left out: the sheet itself, by its title. */
+  readonly begins?: readonly string[];
 }

@@ -5,10 +5,9 @@ import { deviceDrop, holderDrop, switchDrop } from "../core/reference/contacts.j
 import { joints } from "../core/reference/joints.js";
 import { assumptionReason } from "../words/assumptions.js";
 import { counted, decimals, percent, volts } from "../words/numbers.js";
-import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { paragraph, space } from "./piece.js";
-import type { Section } from "./section.js";
+import { flowing, type Section } from "./section.js";
 import { type Column, type Row, table } from "./table.js";
 
 const columns: readonly Column[] = [
@@ -47,18 +46,12 @@ export function assumptionsSection(figures: Figures, paper: Paper): Section {
     widthMm,
   );
   const always = paragraph({ text: inEveryPlan(), colour: "soft", sizePt: 9.5, maxLines: 5 }, widthMm);
-  return {
-    title: "Assumptions",
-    subtitle: counted(
-      figures.assumptions.length,
-      "value that the plan leaves out",
-      "values that the plan leaves out",
-    ),
-    pages:
-      rows.length === 0
-        ? []
-        : flow([intro, space(1), always, space(2), ...table(columns, rows, widthMm)], paper),
-  };
+  return flowing(
+    "Assumptions",
+    counted(figures.assumptions.length, "value that the plan leaves out", "values that the plan leaves out"),
+    rows.length === 0 ? [] : [intro, space(1), always, space(2), ...table(columns, rows, widthMm)],
+    paper,
+  );
 }
 
 /** What the figures take in any plan, so that they can be added up by hand. */

@@ -9,10 +9,9 @@ import { counted, lengthWords, marked } from "../words/numbers.js";
 import { branchWords } from "../words/proving.js";
 import { shownWords } from "../words/reading-words.js";
 import { stepTitles } from "../words/work-words.js";
-import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { heading, type Piece, paragraph, space } from "./piece.js";
-import type { Section } from "./section.js";
+import { flowing, type Section } from "./section.js";
 import { type Column, type Row, table } from "./table.js";
 
 /** What was really built beside what the plan wants, with room to write by hand what is not on record yet. */
@@ -55,11 +54,8 @@ export function builtSection(figures: Figures, work: WorkFigures, shows: Shows, 
       record.projects.map(({ name, finished, note }) => ({ cells: [name, finished ?? "", note ?? ""] })),
     ),
   ];
-  return {
-    title: "As built",
-    subtitle: count === 0 ? "nothing on record yet" : `${counted(count, "step")} on record`,
-    pages: flow(pieces, paper),
-  };
+  const subtitle = count === 0 ? "nothing on record yet" : `${counted(count, "step")} on record`;
+  return flowing("As built", subtitle, pieces, paper);
 }
 
 const explanation =

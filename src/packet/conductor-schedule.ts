@@ -6,11 +6,10 @@ import type { Shows } from "../core/plan/model/plan.js";
 import { conductorColour } from "../drawing/palette.js";
 import { counted, decimals, lengthWords, noFigure, sizeWords, threeDigits } from "../words/numbers.js";
 import { sizeReason } from "../words/size-reasons.js";
-import { flow } from "./flow.js";
 import { cornerNamed, fromTo, runDrops } from "./look-up.js";
 import type { Paper } from "./page.js";
 import { paragraph, space } from "./piece.js";
-import type { Section } from "./section.js";
+import { flowing, type Section } from "./section.js";
 import { type Cell, type Column, type Row, table } from "./table.js";
 import { overWithSlack, withSlackWords } from "./with-slack.js";
 
@@ -64,11 +63,8 @@ export function conductorSchedule(
     { text: [aimWords(figures), ...slack].join(" "), colour: "soft", sizePt: 9.5, maxLines: 5 },
     widthMm,
   );
-  return {
-    title: "Conductor schedule",
-    subtitle: counted(figures.plan.runs.length, "run"),
-    pages: flow([intro, space(2), ...table(columns, rows, widthMm)], paper),
-  };
+  const pieces = [intro, space(2), ...table(columns, rows, widthMm)];
+  return flowing("Conductor schedule", counted(figures.plan.runs.length, "run"), pieces, paper);
 }
 
 function row(

@@ -9,11 +9,10 @@ import { counted } from "../words/numbers.js";
 import { ruleText } from "../words/rules.js";
 import { listed, quantity } from "../words/say.js";
 import { sourcesInEnglish, sourceWords } from "../words/source-words.js";
-import { flow } from "./flow.js";
 import { levelMark, markRadiusMm } from "./marks.js";
 import type { Paper } from "./page.js";
 import { beside, heading, type Piece, paragraph, space, stacked } from "./piece.js";
-import type { Section } from "./section.js";
+import { flowing, type Section } from "./section.js";
 
 /** Every finding with its figure, the working and what mends it, gravest first; each rule and its source stand once over its findings. */
 export function findingsSection(figures: Figures, shows: Shows, paper: Paper): Section {
@@ -34,11 +33,8 @@ export function findingsSection(figures: Figures, shows: Shows, paper: Paper): S
     { text: "No rule of this rule-set found anything. What was assumed is listed on the next pages." },
     widthMm,
   );
-  return {
-    title: "Findings",
-    subtitle: counted(figures.findings.length, "finding"),
-    pages: flow(pieces.length === 0 ? [none] : pieces, paper),
-  };
+  const subtitle = counted(figures.findings.length, "finding");
+  return flowing("Findings", subtitle, pieces.length === 0 ? [none] : pieces, paper);
 }
 
 const markRoomMm = 8;

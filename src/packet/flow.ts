@@ -16,11 +16,21 @@ export function columnWidthMm(paper: Paper, columns: number): number {
  * @throws RangeError if a piece is higher than a page.
  */
 export function flow(pieces: readonly Piece[], paper: Paper, columns = 1): Shape[][] {
+  return flowFrom(paper.top, pieces, paper, columns).pages;
+}
+
+/** As `flow`, the first page begun at `from`; and how far down the last column came [mm]. */
+export function flowFrom(
+  from: number,
+  pieces: readonly Piece[],
+  paper: Paper,
+  columns = 1,
+): { readonly pages: Shape[][]; readonly downTo: number } {
   const heightMm = paper.top - paper.bottom;
   const widthMm = columnWidthMm(paper, columns);
   const pages: Shape[][] = [[]];
   let column = 0;
-  let top = paper.top;
+  let top = from;
   const put = (piece: Piece) => {
     for (const shape of piece.draw(paper.left + column * (widthMm + columnGapMm), top))
       pages.at(-1)?.push(shape);
@@ -41,7 +51,7 @@ export function flow(pieces: readonly Piece[], paper: Paper, columns = 1): Shape
     }
     put(piece);
   }
-  return pages;
+  return { pages, downTo: top };
 }
 
 function heightWithFollowers(pieces: readonly Piece[], index: number): number {

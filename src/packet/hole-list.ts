@@ -11,11 +11,10 @@ import {
   toolWords,
 } from "../words/hull-words.js";
 import { counted, lengthWords, noFigure } from "../words/numbers.js";
-import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { paragraph, space } from "./piece.js";
 import { pullingPieces } from "./pulling-pieces.js";
-import type { Section } from "./section.js";
+import { flowing, type Section } from "./section.js";
 import { type Cell, type Column, type Row, table } from "./table.js";
 
 const columns: readonly Column[] = [
@@ -36,22 +35,19 @@ export function holeList(hull: HullFigures, shows: Shows, paper: Paper): Section
   );
   const rows = groups.flatMap((holes) => row(holes, shows));
   const intro = `Measure each fitting with a caliper before cutting. ${sealantWords(hull.holes)} Let a drill's first pilot tell you what is behind before the large tool does.`;
-  return {
-    title: hull.pulling.order.length > 0 ? "Hole list, and pulling the wires" : "Hole list",
-    subtitle: counted(hull.holes.length, "hole"),
-    pages:
-      rows.length === 0
-        ? []
-        : flow(
-            [
-              paragraph({ text: intro, sizePt: 9.5, colour: "soft" }, widthMm),
-              space(2),
-              ...table(columns, rows, widthMm),
-              ...pullingPieces(hull, shows, widthMm),
-            ],
-            paper,
-          ),
-  };
+  return flowing(
+    hull.pulling.order.length > 0 ? "Hole list, and pulling the wires" : "Hole list",
+    counted(hull.holes.length, "hole"),
+    rows.length === 0
+      ? []
+      : [
+          paragraph({ text: intro, sizePt: 9.5, colour: "soft" }, widthMm),
+          space(2),
+          ...table(columns, rows, widthMm),
+          ...pullingPieces(hull, shows, widthMm),
+        ],
+    paper,
+  );
 }
 
 function row(holes: readonly HoleFigures[], shows: Shows): Row[] {

@@ -2,11 +2,10 @@ import type { Figures } from "../core/figures-types.js";
 import type { CompleteGear } from "../core/plan/completed.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { counted, decimals, marked, noFigure, percent, threeDigits } from "../words/numbers.js";
-import { flow } from "./flow.js";
 import { cornerNamed, type GearGroup, gearGroups, type WorstGear, worstByGear } from "./look-up.js";
 import type { Paper } from "./page.js";
 import { paragraph, space } from "./piece.js";
-import type { Section } from "./section.js";
+import { flowing, type Section } from "./section.js";
 import { type Cell, type Column, type Row, table } from "./table.js";
 
 const columns: readonly Column[] = [
@@ -51,11 +50,8 @@ export function loadList(figures: Figures, _shows: Shows, paper: Paper): Section
   });
   const widthMm = paper.right - paper.left;
   const intro = paragraph({ text: explanation, colour: "soft", sizePt: 9.5 }, widthMm);
-  return {
-    title: "Load list",
-    subtitle: counted(figures.plan.gear.length, "piece of gear", "pieces of gear"),
-    pages: flow([intro, space(2), ...table(columns, rows, widthMm)], paper),
-  };
+  const subtitle = counted(figures.plan.gear.length, "piece of gear", "pieces of gear");
+  return flowing("Load list", subtitle, [intro, space(2), ...table(columns, rows, widthMm)], paper);
 }
 
 const explanation =

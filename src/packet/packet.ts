@@ -26,7 +26,7 @@ import { outingSections } from "./outing-sections.js";
 import { type Page, type Paper, paperOf } from "./page.js";
 import { protectionSchedule } from "./protection-schedule.js";
 import { runSheet } from "./run-sheet.js";
-import { boundPages, firstPages, type Section } from "./section.js";
+import { boundPages, firstPages, packed, type Section } from "./section.js";
 import { shoppingList } from "./shopping-list.js";
 import { type ContentsLine, summarySection } from "./summary-section.js";
 import { surveySection } from "./survey-section.js";
@@ -53,8 +53,7 @@ export interface Apart {
 export function packetPages(figures: Figures, shows: Shows, apart: Apart = {}): Page[] {
   const paper = paperOf(shows.paper);
   const sections = packetSections(figures, shows, paper, apart);
-  const starts = firstPages([{ pages: ["summary"] }, ...sections]);
-  const contents = contentsOf(sections, starts);
+  const contents = contentsOf(sections, firstPages(packed(sections, paper)));
   const summary = summarySection(figures, shows, paper, contents, apart);
   return boundPages([summary, ...sections], paper, planWords(figures));
 }
@@ -127,12 +126,12 @@ function layoutSections(layout: LayoutFigures, shows: Shows, paper: Paper): Sect
   ];
 }
 
-/** What the first page lists: parts of one sort (`Box: …`, `Marks: …`) on one line, by the page the first begins on. */
-function contentsOf(sections: readonly Section[], starts: readonly number[]): ContentsLine[] {
+/** What the first page lists: parts of one sort (`Box: …`, `Marks: …`) on one line, by the page the first begins on, itself counted. */
+function contentsOf(sections: readonly Section[], starts: ReadonlyMap<string, number>): ContentsLine[] {
   const lines = new Map<string, number>();
-  for (const [index, { title }] of sections.entries()) {
+  for (const { title } of sections) {
     const [sort = title] = title.split(": ");
-    if (!lines.has(sort)) lines.set(sort, starts[index + 1] ?? 0);
+    if (!lines.has(sort)) lines.set(sort, 1 + (starts.get(title) ?? 0));
   }
   return [...lines].map(([title, page]) => ({ title, page }));
 }

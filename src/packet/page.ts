@@ -5,6 +5,8 @@ import type { Sheet } from "../drawing/shapes.js";
 export interface Page {
   readonly sheet: Sheet;
   readonly caption: string;
+  /** Titles of the parts of the packet that stand on it. */
+  readonly parts: readonly string[];
 }
 
 export interface Paper {

@@ -3,10 +3,9 @@ import type { Figures } from "../core/figures-types.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { conditionWords, stateWords } from "../words/labels.js";
 import { amps, counted, decimals, lengthWords, marked, threeDigits } from "../words/numbers.js";
-import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { paragraph, space, type Words } from "./piece.js";
-import type { Section } from "./section.js";
+import { flowing, type Section } from "./section.js";
 import { type Cell, type Column, type Row, table } from "./table.js";
 
 const columns: readonly Column[] = [
@@ -43,11 +42,8 @@ export function protectionSchedule(figures: Figures, shows: Shows, paper: Paper)
   );
   const widthMm = paper.right - paper.left;
   const intro = paragraph({ text: explanation, colour: "soft", sizePt: 9.5 }, widthMm);
-  return {
-    title: "Protection schedule",
-    subtitle: counted(figures.protection.length, "fuse or breaker", "fuses and breakers"),
-    pages: flow([intro, space(2), ...table(columns, rows, widthMm)], paper),
-  };
+  const subtitle = counted(figures.protection.length, "fuse or breaker", "fuses and breakers");
+  return flowing("Protection schedule", subtitle, [intro, space(2), ...table(columns, rows, widthMm)], paper);
 }
 
 /** A way on which nothing hangs yet has no fuse to be fitted, and nothing to judge one by. */

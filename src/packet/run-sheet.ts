@@ -6,10 +6,9 @@ import type { RunRoute } from "../core/route/plan-routes.js";
 import { cutWords, mmWords, roundLengthWords, shortSlackWords, supportWords } from "../words/layout-words.js";
 import { counted, lengthWords } from "../words/numbers.js";
 import { listed } from "../words/say.js";
-import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { heading, paragraph, space } from "./piece.js";
-import type { Section } from "./section.js";
+import { flowing, type Section } from "./section.js";
 import { type Cell, type Column, type Row, table } from "./table.js";
 
 const runColumns: readonly Column[] = [
@@ -42,62 +41,59 @@ export function runSheet({ routes }: LayoutFigures, shows: Shows, paper: Paper):
   const alone = routes.legs.filter(({ ofRun }) => ofRun);
   const intro = `Cut lengths hold the slack and are rounded up to ${shows.lengths === "inches" ? "the inch" : "10\u00a0mm"}: do not take it off again. It lets a box be drawn out and worked on, gear be drawn off its hole, and an end be made once more. ${roundLengthWords(routes.slackM * 1000, shows)} in all.`;
   const soft = (text: string) => paragraph({ text, sizePt: 9.5, colour: "soft", maxLines: 3 }, widthMm);
-  return {
-    title: "Run sheet",
-    subtitle: `${counted(routes.runs.length, "cable")}, ${counted(routes.supports + routes.points.length, "clip or tie", "clips and ties")}`,
-    pages:
-      routes.runs.length === 0
-        ? []
-        : flow(
-            [
-              soft(intro),
-              space(2),
-              ...table(
-                runColumns,
-                routes.runs.map((run) => runRow(run, shows)),
-                widthMm,
-              ),
-              ...(legs.length === 0 ? [] : [heading("What lies together", widthMm)]),
-              ...(legs.length === 0
-                ? []
-                : table(
-                    legColumns,
-                    legs.map((leg) => legRow(leg, shows)),
-                    widthMm,
-                  )),
-              ...(routes.points.length === 0 ? [] : [heading("Points that are passed", widthMm)]),
-              ...(routes.points.length === 0
-                ? []
-                : table(
-                    pointColumns,
-                    routes.points.map((point) => pointRow(point)),
-                    widthMm,
-                  )),
-              ...(alone.length === 0 ? [] : [heading("Runs that have only a length", widthMm)]),
-              ...(alone.length === 0
-                ? []
-                : [
-                    paragraph(
-                      {
-                        text: "No way is told for these: what they lie beside and what they come near was not checked.",
-                        sizePt: 9.5,
-                        colour: "soft",
-                      },
-                      widthMm,
-                      1,
-                    ),
-                  ]),
-              ...(alone.length === 0
-                ? []
-                : table(
-                    legColumns,
-                    alone.map((leg) => legRow(leg, shows)),
-                    widthMm,
-                  )),
-            ],
-            paper,
+  return flowing(
+    "Run sheet",
+    `${counted(routes.runs.length, "cable")}, ${counted(routes.supports + routes.points.length, "clip or tie", "clips and ties")}`,
+    routes.runs.length === 0
+      ? []
+      : [
+          soft(intro),
+          space(2),
+          ...table(
+            runColumns,
+            routes.runs.map((run) => runRow(run, shows)),
+            widthMm,
           ),
-  };
+          ...(legs.length === 0 ? [] : [heading("What lies together", widthMm)]),
+          ...(legs.length === 0
+            ? []
+            : table(
+                legColumns,
+                legs.map((leg) => legRow(leg, shows)),
+                widthMm,
+              )),
+          ...(routes.points.length === 0 ? [] : [heading("Points that are passed", widthMm)]),
+          ...(routes.points.length === 0
+            ? []
+            : table(
+                pointColumns,
+                routes.points.map((point) => pointRow(point)),
+                widthMm,
+              )),
+          ...(alone.length === 0 ? [] : [heading("Runs that have only a length", widthMm)]),
+          ...(alone.length === 0
+            ? []
+            : [
+                paragraph(
+                  {
+                    text: "No way is told for these: what they lie beside and what they come near was not checked.",
+                    sizePt: 9.5,
+                    colour: "soft",
+                  },
+                  widthMm,
+                  1,
+                ),
+              ]),
+          ...(alone.length === 0
+            ? []
+            : table(
+                legColumns,
+                alone.map((leg) => legRow(leg, shows)),
+                widthMm,
+              )),
+        ],
+    paper,
+  );
 }
 
 function runRow({ run, points, cut, problem }: RunRoute, shows: Shows): Row {

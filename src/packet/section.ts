@@ -3,14 +3,26 @@ import { fitText } from "../drawing/fonts/wrap.js";
 import { line, points, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
 import { planningAid } from "../words/labels.js";
+import { flowFrom } from "./flow.js";
 import type { Page, Paper } from "./page.js";
+import type { Piece } from "./piece.js";
 
-/** A part of the packet that begins a page of its own: its title and the shapes of each of its pages. */
+/** A part of the packet: its title and the shapes of each of its pages. */
 export interface Section {
   readonly title: string;
   /** Beside the title, on its first page and the following ones. */
   readonly subtitle: string;
   readonly pages: readonly (readonly Shape[])[];
+  /** What its pages are made of, where it may begin under the end of another; left out: it begins a page of its own. */
+  readonly pieces?: readonly Piece[];
+  /** How far down the last of `pages` they come [mm]. */
+  readonly downTo?: number;
+}
+
+/** A part that needs no page of its own. No pieces: no pages. */
+export function flowing(title: string, subtitle: string, pieces: readonly Piece[], paper: Paper): Section {
+  if (pieces.length === 0) return { title, subtitle, pages: [] };
+  return { title, subtitle, pieces, ...flowFrom(paper.top, pieces, paper) };
 }
 
 /** What stands at the foot of every page: which boat, by which rules, and the mark of the plan as it was (`planMark`). */
@@ -20,48 +32,90 @@ export interface PlanWords {
   readonly mark: string;
 }
 
-/** Puts heading and foot on every page and numbers them through. */
-export function boundPages(sections: readonly Section[], paper: Paper, plan: PlanWords): Page[] {
-  const count = sections.reduce((sum, section) => sum + section.pages.length, 0);
-  let number = 0;
-  return sections.flatMap((section) =>
-    section.pages.map((shapes, index): Page => {
-      number += 1;
-      const caption =
-        section.pages.length === 1
-          ? section.title
-          : `${section.title}, sheet ${index + 1} of ${section.pages.length}`;
-      const drawn = [
-        ...pageHeading(section, index > 0, paper),
-        ...shapes,
-        ...pageFoot(plan, `page ${number} of ${count}`, paper),
-      ];
-      return {
-        caption,
-        sheet: { title: caption, widthMm: paper.widthMm, heightMm: paper.heightMm, shapes: drawn },
-      };
-    }),
-  );
+/** A page of a part, with the height its title stands at [mm]. */
+interface Part {
+  readonly section: Section;
+  /** Which of its pages, from 0. */
+  readonly index: number;
+  readonly titleY: number;
+  readonly shapes: readonly Shape[];
+}
+type PackedSheet = Part[];
+
+/** From the end of one part to the title of the next under it, and from a title to what it heads [mm]. */
+const toTitleMm = 13;
+const underTitleMm = 8;
+/** A part of several pages is begun under another only where so much of the page is left [mm]. */
+const leastRoomMm = 56;
+
+/** Deals the parts out over sheets of paper: a short one goes under the end of the one before it where both may. */
+export function packed(sections: readonly Section[], paper: Paper): PackedSheet[] {
+  const sheets: PackedSheet[] = [];
+  const headY = paper.heightMm - 20;
+  let downTo: number | undefined;
+  for (const section of sections) {
+    const { pieces, pages } = section;
+    const titleY = (downTo ?? 0) - toTitleMm;
+    const from = titleY - underTitleMm;
+    const below = pieces !== undefined && downTo !== undefined && goesUnder(pieces, from - paper.bottom);
+    const laid = below ? flowFrom(from, pieces, paper) : undefined;
+    for (const [index, shapes] of (laid?.pages ?? pages).entries()) {
+      const joins = below && index === 0;
+      const part = { section, index, titleY: joins ? titleY : headY, shapes };
+      const last = sheets.at(-1);
+      if (joins && last !== undefined) last.push(part);
+      else sheets.push([part]);
+    }
+    if (pages.length > 0) downTo = laid?.downTo ?? section.downTo;
+  }
+  return sheets;
 }
 
-/** The page each section begins on, counted from 1. */
-export function firstPages(sections: readonly { readonly pages: readonly unknown[] }[]): number[] {
-  let next = 1;
-  return sections.map((section) => {
-    const first = next;
-    next += section.pages.length;
-    return first;
+function goesUnder(pieces: readonly Piece[], roomMm: number): boolean {
+  return roomMm >= leastRoomMm || pieces.reduce((sum, { heightMm }) => sum + heightMm, 0) <= roomMm;
+}
+
+/** Puts heading and foot on every page and numbers them through. */
+export function boundPages(sections: readonly Section[], paper: Paper, plan: PlanWords): Page[] {
+  const sheets = packed(sections, paper);
+  const counts = new Map<Section, number>();
+  for (const { section } of sheets.flat()) counts.set(section, (counts.get(section) ?? 0) + 1);
+  return sheets.map((parts, at): Page => {
+    const caption = parts
+      .map(({ section, index }) => {
+        const count = counts.get(section) ?? 1;
+        return count === 1 ? section.title : `${section.title}, sheet ${index + 1} of ${count}`;
+      })
+      .join(" · ");
+    const shapes = [
+      ...parts.flatMap((part) => [...partHeading(part, paper), ...part.shapes]),
+      ...pageFoot(plan, `page ${at + 1} of ${sheets.length}`, paper),
+    ];
+    const begins = parts.filter(({ index }) => index === 0).map(({ section }) => section.title);
+    const size = { widthMm: paper.widthMm, heightMm: paper.heightMm };
+    return {
+      caption,
+      parts: parts.map(({ section }) => section.title),
+      sheet: { title: caption, ...size, shapes, begins },
+    };
   });
 }
 
-function pageHeading(section: Section, continued: boolean, paper: Paper): Shape[] {
-  const y = paper.heightMm - 20;
+/** The page each part begins on, counted from 1, by its title. */
+export function firstPages(sheets: readonly PackedSheet[]): ReadonlyMap<string, number> {
+  const pages = new Map<string, number>();
+  for (const [at, parts] of sheets.entries())
+    for (const { section, index } of parts) if (index === 0) pages.set(section.title, at + 1);
+  return pages;
+}
+
+function partHeading({ section, index, titleY: y }: Part, paper: Paper): Shape[] {
   const titleType = { sizeMm: points(20), weight: "semibold" } as const;
   const widthMm = paper.right - paper.left;
   const title = fitText(section.title, widthMm * 0.6, titleType);
   const subtitleType = { sizeMm: points(10.5), weight: "regular" } as const;
   const room = widthMm - textWidthMm(title, titleType.sizeMm, titleType.weight) - 6;
-  const beside = `${section.subtitle}${continued ? " (continued)" : ""}`.trim();
+  const beside = `${section.subtitle}${index > 0 ? " (continued)" : ""}`.trim();
   return [
     text(paper.left, y, title, titleType),
     text(paper.right, y, fitText(beside, Math.min(room, widthMm * 0.56), subtitleType), {

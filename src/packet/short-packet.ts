@@ -48,21 +48,20 @@ function shortSections(
   const work = scope === "tonight" ? nextSession(apart.work) : apart.work;
   const steps = work.order.steps.flatMap(({ step }) => work.step.get(step) ?? []);
   if (steps.length === 0) return [];
-  const has = (...tasks: readonly Task[]) => steps.some(({ task }) => tasks.includes(task));
   const part = partOf(layout, steps);
   const connected = piecesOf(steps, "join end", "connect end");
   return [
     orderSection(work, shows, paper, undefined, leadOf(apart.work, work, scope)),
     ...marksSections(marksOf(hull, steps), shows, paper),
     ...boxSheets(part, paper),
-    ...(has("cut wire") ? [cutList(layout, shows, paper)] : []),
+    cutList(layout, shows, paper, piecesOf(steps, "cut wire")),
     runSheet(part, shows, paper),
-    wireFlags(part, paper),
     terminationsSection(part, shows, paper),
+    testSheetSection(testsOf(proof.sheet, steps), paper),
+    wireFlags(part, paper),
     ...(connected.size === 0
       ? []
       : [diagramSection({ ...figures, plan: planOfRuns(figures.plan, connected) }, shows, paper)]),
-    testSheetSection(testsOf(proof.sheet, steps), paper),
     ...(scope === "project"
       ? [shoppingList(layout, shows, paper), builtSection(figures, work, shows, paper)]
       : []),

@@ -3,10 +3,9 @@ import type { Shows } from "../core/plan/model/plan.js";
 import type { EndFigures } from "../core/terminations/plan-terminations.js";
 import { sleeveWords, terminalWords } from "../words/layout-words.js";
 import { counted, sizeWords } from "../words/numbers.js";
-import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { paragraph, space } from "./piece.js";
-import type { Section } from "./section.js";
+import { flowing, type Section } from "./section.js";
 import { type Column, groupedTable, type Row } from "./table.js";
 
 const columns: readonly Column[] = [
@@ -27,30 +26,27 @@ export function terminationsSection({ terminations }: LayoutFigures, shows: Show
   const places = [...new Set(ends.map(({ at }) => at.place))];
   const intro =
     "Strip to the figure, no strand nicked. A terminal takes the conductors its colour and range say, nothing else. Pull figures are the least a crimp of that size holds for one minute on a test piece; one that stays in the boat is pulled with four fifths of it at most. Measure the barrel you bought: its depth decides how far to strip. Not listed here: the two ends at a fuse holder that sits in a lead, as the main's does, and the wires inside a panel between buses, fuses and switches; the shopping list has both, of the kind their makers ask for.";
-  return {
-    title: "Terminations",
-    subtitle: `${counted(ends.length, "conductor end")} at ${counted(places.length, "place")}`,
-    pages:
-      ends.length === 0
-        ? []
-        : flow(
-            [
-              paragraph({ text: intro, sizePt: 9.5, colour: "soft", maxLines: 5 }, widthMm),
-              space(1.5),
-              ...groupedTable(
-                columns,
-                places.map((name) => ({
-                  name,
-                  rows: alike(ends.filter(({ at }) => at.place === name)).map((group) =>
-                    row(group, terminations, shows),
-                  ),
-                })),
-                widthMm,
+  return flowing(
+    "Terminations",
+    `${counted(ends.length, "conductor end")} at ${counted(places.length, "place")}`,
+    ends.length === 0
+      ? []
+      : [
+          paragraph({ text: intro, sizePt: 9.5, colour: "soft", maxLines: 5 }, widthMm),
+          space(1.5),
+          ...groupedTable(
+            columns,
+            places.map((name) => ({
+              name,
+              rows: alike(ends.filter(({ at }) => at.place === name)).map((group) =>
+                row(group, terminations, shows),
               ),
-            ],
-            paper,
+            })),
+            widthMm,
           ),
-  };
+        ],
+    paper,
+  );
 }
 
 /** Out and return of one run that are made the same way share a line. */

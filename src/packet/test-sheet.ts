@@ -2,10 +2,9 @@ import type { SheetSection, SheetTest } from "../core/proving/sheet/types.js";
 import { counted } from "../words/numbers.js";
 import { english } from "../words/proof/english.js";
 import { expectedWords, howWords, sectionWords, settingWords } from "../words/test-sheet.js";
-import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { paragraph } from "./piece.js";
-import type { Section } from "./section.js";
+import { flowing, type Section } from "./section.js";
 import { type Column, groupedTable, type Row } from "./table.js";
 
 const columns: readonly Column[] = [
@@ -32,11 +31,7 @@ export function testSheetSection(sheet: readonly SheetSection[], paper: Paper): 
       widthMm,
     ),
   ];
-  return {
-    title: "Test sheet",
-    subtitle: counted(count, "test"),
-    pages: count === 0 ? [] : flow(pieces, paper),
-  };
+  return flowing("Test sheet", counted(count, "test"), count === 0 ? [] : pieces, paper);
 }
 
 const rowOf = (test: SheetTest): Row => ({

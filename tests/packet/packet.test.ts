@@ -68,7 +68,7 @@ describe.each(plans)("%s", (path) => {
       "One-line diagram",
       "Cautions",
     ]) {
-      const page = pages.findIndex(({ caption }) => caption.startsWith(title)) + 1;
+      const page = pages.findIndex(({ parts }) => parts.includes(title)) + 1;
       expect(page).toBeGreaterThan(1);
       const listed = textsOf(pages[0]?.sheet ?? { title: "", widthMm: 1, heightMm: 1, shapes: [] });
       const lines = listed.filter(({ text }) => text.text === title);

@@ -134,7 +134,7 @@ class SheetDrawing {
     ];
     const first = from + roomMm / 2 + 0.5 - (devices.length * deviceMm) / 2;
     // a device in the run stands higher than its line: the words keep clear of it
-    const clearMm = devices.length > 0 ? 0.8 : 0;
+    const clearMm = devices.length > 0 ? 0.4 : 0;
     const over = y + 2.1 + clearMm;
     return [
       ...devices.map((symbol, index) => symbol(first + index * deviceMm, y)),

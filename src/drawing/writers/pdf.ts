@@ -47,7 +47,7 @@ export function pdfDocument(sheets: readonly Sheet[], options: PdfOptions): Prom
     document
       .addPage({ size: [inPoints(sheet.widthMm), inPoints(sheet.heightMm)], margin: 0 })
       .lineJoin("round");
-    document.outline.addItem(title);
+    for (const begins of sheet.begins ?? [sheet.title]) document.outline.addItem(printable(begins));
     root.add(
       document.struct("P", { title }, () => {
         for (const shape of sheet.shapes) pdfShape(document, shape, sheet.heightMm);
