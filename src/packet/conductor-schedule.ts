@@ -1,6 +1,5 @@
 import type { SizeChoice } from "../core/circuit/sizes/types.js";
 import type { Figures } from "../core/figures-types.js";
-import type { LayoutFigures } from "../core/parts/layout-types.js";
 import type { CompleteRun } from "../core/plan/completed.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { conductorColour } from "../drawing/palette.js";
@@ -11,7 +10,6 @@ import type { Paper } from "./page.js";
 import { paragraph, space } from "./piece.js";
 import { flowing, type Section } from "./section.js";
 import { type Cell, type Column, type Row, table } from "./table.js";
-import { overWithSlack, withSlackWords } from "./with-slack.js";
 
 const columns: readonly Column[] = [
   { heading: "Run", share: 62 },
@@ -26,12 +24,7 @@ const columns: readonly Column[] = [
 ];
 
 /** Every run with its conductors, and why each is the size it is. */
-export function conductorSchedule(
-  figures: Figures,
-  shows: Shows,
-  paper: Paper,
-  layout?: LayoutFigures,
-): Section {
+export function conductorSchedule(figures: Figures, shows: Shows, paper: Paper): Section {
   const choices = new Map(figures.sizes.choices.map((choice) => [choice.id, choice]));
   const carriedA = new Map(
     figures.plan.runs.map(({ name, group }) => [
@@ -58,11 +51,7 @@ export function conductorSchedule(
       : [first];
   });
   const widthMm = paper.right - paper.left;
-  const slack = layout === undefined ? [] : [withSlackWords(overWithSlack(figures, layout))];
-  const intro = paragraph(
-    { text: [aimWords(figures), ...slack].join(" "), colour: "soft", sizePt: 9.5, maxLines: 5 },
-    widthMm,
-  );
+  const intro = paragraph({ text: aimWords(figures), colour: "soft", sizePt: 9.5, maxLines: 5 }, widthMm);
   const pieces = [intro, space(2), ...table(columns, rows, widthMm)];
   return flowing("Conductor schedule", counted(figures.plan.runs.length, "run"), pieces, paper);
 }
@@ -74,7 +63,7 @@ function row(
   shows: Shows,
   leg: "run" | "return",
 ): Row {
-  const lengthM = leg === "return" ? run.returnLengthM : run.lengthM;
+  const pulledM = leg === "return" ? run.returnPulledM : run.pulledM;
   const name = leg === "return" ? `${run.name}, its return` : run.name;
   return {
     cells: [
@@ -84,7 +73,12 @@ function row(
           { text: `${fromTo(run)}${carriesWords(run)}`, sizePt: 9.5, colour: "soft", maxLines: 2 },
         ],
       },
-      lengthWords(lengthM, shows),
+      {
+        words: [
+          { text: lengthWords(pulledM, shows) },
+          { text: `${lengthWords(run.pulledM - run.lengthM, shows)} slack`, sizePt: 9.5, colour: "soft" },
+        ],
+      },
       sizeCell(run, choice, shows),
       choice === undefined ? noFigure : String(choice.cores),
       colourCell(run, leg),
@@ -143,12 +137,12 @@ function whyWords({ reason, nextSmaller, fixedByOwner }: SizeChoice, shows: Show
 const sentence = (clause: string) => `${clause.charAt(0).toUpperCase()}${clause.slice(1)}.`;
 
 function aimWords({ sizes, plan }: Figures): string {
-  const aim = `Sizes are the ${sizes.aim} set for the whole boat that keeps every limit along the way, without slack`;
+  const aim = `Sizes are the ${sizes.aim} set for the whole boat that keeps every limit`;
   const proof = {
     proven: "; proven: no other set does better.",
     bounded: "; the best found, though a better one could exist.",
     none: ` — but none does: ${sizes.unmet.slice(0, 4).join(", ") || "some gear"} cannot be served by any size allowed.`,
   }[sizes.proof];
-  const lengths = ` Drop is that of the run alone, out and back, in the worst corner. Lengths are ${plan.source.shows.lengths === "inches" ? "to 1/16 in" : "in millimetres"} along the cable, without working slack.`;
+  const lengths = ` Drop is that of the run alone, out and back, in the worst corner. Lengths are ${plan.source.shows.lengths === "inches" ? "to 1/16 in" : "in millimetres"} of the cable as it is pulled: the way, and the slack at both ends, which stays in the circuit.`;
   return aim + proof + lengths;
 }

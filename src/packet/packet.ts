@@ -69,7 +69,7 @@ function packetSections(figures: Figures, shows: Shows, paper: Paper, apart: Apa
   const { hull, layout, work, proof } = apart;
   return [
     loadList(figures, shows, paper),
-    conductorSchedule(figures, shows, paper, layout),
+    conductorSchedule(figures, shows, paper),
     protectionSchedule(figures, shows, paper),
     findingsSection(figures, shows, paper),
     assumptionsSection(figures, paper),

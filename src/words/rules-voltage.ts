@@ -14,13 +14,6 @@ export const voltageRules = {
     unchecked: (say) =>
       `The drop at ${say.all} is known in no corner (never on there, or no solution); it should be no more than ${say.limit}.`,
   },
-  "drop-with-slack": {
-    title: "The drop holds with the slack in",
-    why: "The slack that is left for working stays in the circuit, and its copper drops its share.",
-    mend: "Keep less slack on that way, or take the next size.",
-    says: (say) =>
-      `With the slack of the run sheet in, ${say.at} loses about ${say.figure} of its voltage; ${say.limit} is the most it should${alike(say.others)}.`,
-  },
   "under-voltage": {
     title: "Gear gets the voltage it needs",
     why: "Under its least voltage gear dims, stalls or switches off, just when the battery is low and one needs it.",

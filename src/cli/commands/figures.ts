@@ -110,7 +110,7 @@ function sizeLines({ sizes, plan }: Figures, screen: Terminal): string[] {
     left("why"),
   ];
   const proof = {
-    proven: `The ${sizes.aim} set that keeps every limit along the way; proven.`,
+    proven: `The ${sizes.aim} set that keeps every limit; proven.`,
     bounded:
       sizes.lowerBound > 0
         ? `The ${sizes.aim} set found; no set can be better than ${((sizes.lowerBound / sizes.total) * 100).toFixed(1)} % of it.`

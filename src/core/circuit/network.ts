@@ -75,6 +75,12 @@ export class CircuitNetwork {
     return reals(this.topology.branches, ({ parts }) => pricer.ohmOf(parts));
   }
 
+  /** The least each branch can have, for the largest short: full copper at its coldest, along the way without slack [Ω]. */
+  leastOhm(chosen: Chosen, coldestC: number): Float64Array {
+    const pricer = new PartPricer(chosen, this.devices, new CopperAt(coldestC, coldestC, "least"));
+    return reals(this.topology.branches, ({ parts }) => pricer.ohmOf(parts));
+  }
+
   loadsAt(corner: CornerState): LoadTable {
     return this.gear.table(corner.on);
   }

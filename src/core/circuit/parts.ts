@@ -1,7 +1,7 @@
 import type { ConductorSize } from "../plan/model/common.js";
 import { hullReturn } from "../reference/assumed.js";
 import { jointOhm, protectionOhm, switchOhm } from "./conductor/contacts.js";
-import { conductorOhmPerM } from "./conductor/resistance.js";
+import { conductorOhmPerM, type Make } from "./conductor/resistance.js";
 import type { Part } from "./results.js";
 import type { Device, PartPlan } from "./topology/types.js";
 
@@ -27,13 +27,14 @@ export class CopperAt {
   constructor(
     private readonly copperC: number,
     private readonly engineSpaceCopperC: number,
+    readonly make: Make = "greatest",
   ) {}
 
   stuff(size: ConductorSize, tinned: boolean): Stuff {
     const key = tinned ? size.key : `${size.key} plain`;
     const known = this.bySize.get(key);
     if (known) return known;
-    const at = (copperC: number) => conductorOhmPerM(size, { tinned, copperC });
+    const at = (copperC: number) => conductorOhmPerM(size, { tinned, copperC, make: this.make });
     const { copperC, engineSpaceCopperC } = this;
     const stuff = {
       size,
@@ -104,7 +105,9 @@ export class PartPricer {
     switch (part.kind) {
       case "conductor": {
         const { ohmPerM, engineSpaceOhmPerM } = this.group(part.sizeGroup);
-        return (part.inEngineSpace ? engineSpaceOhmPerM : ohmPerM) * part.lengthM;
+        // slack may be cut away as it is fitted: the least there can be is the way alone
+        const lengthM = this.copper.make === "least" ? part.wayM : part.lengthM;
+        return (part.inEngineSpace ? engineSpaceOhmPerM : ohmPerM) * lengthM;
       }
       case "lead":
         return this.copper.stuff(part.size, true).ohmPerM * part.lengthM;

@@ -1,6 +1,7 @@
 import type { CompletePlan } from "../plan/completed.js";
 import type { ConductorSize } from "../plan/model/common.js";
 import type { RuleSet } from "../reference/rule-sets.js";
+import { largestShort } from "../reference/short-circuit.js";
 import { cornerFigures } from "./corner-figures.js";
 import { type CornerState, cornerNames, cornersOf, type Turn, turnsOf } from "./corners.js";
 import { DeviceJudge } from "./device-judge.js";
@@ -69,6 +70,7 @@ export function settleCircuit(plan: CompletePlan, rules: RuleSet): SettledCircui
   const mostGearA = greatest(bounds.map((bound) => bound.mostGearA));
   const groups = runGroups(plan, rules, worstStage.state.copperC, worstStage.state.engineSpaceCopperC);
   const tree = supplyTree(topology);
+  const coldestC = Math.min(largestShort.maxCopperC, plan.ambient.coldC);
   const judge = new DeviceJudge({ plan, rules, topology, tree, pieces: network.gear.pieces });
 
   const openSizes = new Set(groups.filter(({ fixed }) => fixed === undefined).map(({ id }) => id));
@@ -81,7 +83,7 @@ export function settleCircuit(plan: CompletePlan, rules: RuleSet): SettledCircui
     {
       chosen: largest,
       hotOhm: network.ohmAt(largest, worstStage.state),
-      coldOhm: network.ohmAt(largest, highestStage.state),
+      coldOhm: network.leastOhm(largest, coldestC),
       branchA: mostBranchA,
       gearA: mostGearA,
     },
@@ -105,7 +107,7 @@ export function settleCircuit(plan: CompletePlan, rules: RuleSet): SettledCircui
     const first = stages.map(({ state, turns }) => solveCorner(network, chosen, state, turns));
     const [branchA, gearA] = loadsOf(first);
     const hotOhm = first[worst]?.numbers.branches.ohm ?? new Float64Array(0);
-    const coldOhm = first[highest]?.numbers.branches.ohm ?? new Float64Array(0);
+    const coldOhm = network.leastOhm(chosen, coldestC);
     const protection = judge.all({ chosen, hotOhm, coldOhm, branchA, gearA });
     return { indexes, sizes, chosen, first, protection };
   };

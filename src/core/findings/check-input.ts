@@ -1,7 +1,6 @@
 import type { ProtectionFigures } from "../circuit/protection/types.js";
 import type { CornerFigures } from "../circuit/results.js";
 import type { SizeResult } from "../circuit/sizes/types.js";
-import type { GearPath } from "../circuit/topology/gear-paths.js";
 import type { ChargingFigures, OutingFigures } from "../energy/types.js";
 import type { HullFigures } from "../hull/figures.js";
 import type { LayoutFigures } from "../parts/layout-types.js";
@@ -16,8 +15,6 @@ export interface CheckInput {
   readonly sizes: SizeResult;
   readonly protection: readonly ProtectionFigures[];
   readonly corners: readonly CornerFigures[];
-  /** The way to each piece of gear and back; left out where only a device or a battery is looked at. */
-  readonly paths?: readonly GearPath[];
   readonly outings: readonly OutingFigures[];
   readonly charging: readonly ChargingFigures[];
   /** What is cut, drilled and bought; left out where only the electrics were worked out. */

@@ -34,7 +34,6 @@ import { converterLoop } from "./rules/converter-loop.js";
 import { converterOverloaded } from "./rules/converter-overloaded.js";
 import { deepDischarge } from "./rules/deep-discharge.js";
 import { deviceInWet } from "./rules/device-in-wet.js";
-import { dropWithSlack } from "./rules/drop-with-slack.js";
 import { edgeBare } from "./rules/edge-bare.js";
 import { engineSpaceAmpacity } from "./rules/engine-space-ampacity.js";
 import { entriesFit } from "./rules/entries-fit.js";
@@ -267,7 +266,6 @@ export const rules = [
   edgeBare,
   legSupportsRule,
   openingRoom,
-  dropWithSlack,
   slackShort,
   wayMissing,
   // parts

@@ -4,6 +4,7 @@ import { singleRuns } from "./complete/expand.js";
 import { completeGear, piecesOf } from "./complete/gear.js";
 import { completeMarks } from "./complete/marks.js";
 import { celsius, Notes } from "./complete/notes.js";
+import { runEnds } from "./complete/run-ends.js";
 import { completeRun, type PlacesAround } from "./complete/runs.js";
 import {
   completeBattery,
@@ -79,6 +80,7 @@ export function completePlan(plan: Plan): CompletePlan {
       return way?.ok === true ? way.route.lengthM : undefined;
     },
     beside: (name) => beside.get(name) ?? 0,
+    endsOf: runEnds({ boxes, panels, gear, batteries }),
   };
   const marks = completeMarks(plan, notes);
   return {

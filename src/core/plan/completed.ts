@@ -1,3 +1,4 @@
+import type { RunEnd } from "../way/slack.js";
 import type { RouteAnswer } from "../way/types.js";
 import type { AssumptionReason } from "./complete/reasons.js";
 import type { Protection, Switch } from "./model/common.js";
@@ -72,8 +73,14 @@ export type CompleteRun = Omit<
   "reaches" | "lengthsM" | "carries"
 > & {
   readonly group: string;
+  /** Along the way, without slack. */
   readonly lengthM: number;
   readonly returnLengthM: number;
+  /** What stands at its ends, and the owner's own slack there. */
+  readonly ends: { readonly start: RunEnd; readonly end: RunEnd };
+  /** Along the way and the slack at both ends: what is pulled, and what the current goes through. */
+  readonly pulledM: number;
+  readonly returnPulledM: number;
   /** Circuits carried: `panel / way`, or `house / feed` where only the supply stands before it. */
   readonly carries: readonly string[];
 };

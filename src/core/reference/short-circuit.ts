@@ -37,6 +37,19 @@ export const shortCircuitFinal = {
   thermosetFromRatingC: 125,
 } as const satisfies Sourced;
 
+/**
+ * The least loop a short can have, for the capacity to interrupt: ideal copper (IEC 60028) of the conductor's whole nominal area, laid
+ * straight, untinned, along the way without slack, no warmer than this. Makers fix greatest resistances only; none gives copper away.
+ */
+export const largestShort = {
+  source: {
+    title: "IEC 60028:1925",
+    place: "ideal copper of the nominal area; that no cable sold has more is common practice, no source",
+    status: "computed",
+  },
+  maxCopperC: 20,
+} as const satisfies Sourced;
+
 /** Let-through a conductor withstands, k²·S² [10⁶ A²s]. */
 export const maxLetThrough = {
   source: { title: "Electrical Installation Guide", place: "figure G53, copper", status: "published" },

@@ -1,7 +1,8 @@
 import type { RunCable } from "../circuit/conductor/run-cable.js";
-import type { CompletePlan, CompleteRun } from "../plan/completed.js";
+import type { CompletePlan } from "../plan/completed.js";
+import { type RunEnd, type SlackPart, slackParts } from "../way/slack.js";
 import type { RouteProblem } from "../way/types.js";
-import { type CutLengthAnswer, cutLength, type RunEnd, type SlackPart, slackParts } from "./cut-length.js";
+import { type CutLengthAnswer, cutLength } from "./cut-length.js";
 import { type CompassNear, compassNear } from "./plan-compass.js";
 import { type LegFigures, legFigures, type PointFigures, pointFigures } from "./plan-legs.js";
 
@@ -43,11 +44,10 @@ export function planRoutes(
   cables: readonly RunCable[],
   currentA: (run: string) => number,
 ): RoutesFigures {
-  const ends = new Ends(plan);
   const step = plan.source.shows.lengths === "inches" ? "inch" : 10;
   const runs = cables.map(({ run, pieces }): RunRoute => {
     const way = plan.ways.get(run.name);
-    const [start, end] = [ends.of(run, "start"), ends.of(run, "end")];
+    const { start, end } = run.ends;
     const cut = cutLength(run.lengthM, start, end, step);
     return {
       run: run.name,
@@ -75,24 +75,4 @@ export function planRoutes(
 
 function byRule({ kind, drawnOutM }: RunEnd): RunEnd {
   return drawnOutM === undefined ? { kind } : { kind, drawnOutM };
-}
-
-/** What stands at the ends of runs. */
-class Ends {
-  private readonly kinds = new Map<string, RunEnd>();
-
-  constructor(plan: CompletePlan) {
-    const cased = (kind: "box" | "panel", drawnOutM: number | undefined): RunEnd =>
-      drawnOutM === undefined ? { kind } : { kind, drawnOutM };
-    for (const { name, drawnOutM } of plan.boxes) this.kinds.set(name, cased("box", drawnOutM));
-    for (const { name, drawnOutM } of plan.panels) this.kinds.set(name, cased("panel", drawnOutM));
-    for (const { name } of plan.gear) this.kinds.set(name, { kind: "gear" });
-    for (const { name } of plan.batteries) this.kinds.set(name, { kind: "battery" });
-  }
-
-  of(run: CompleteRun, end: "start" | "end"): RunEnd {
-    const there = this.kinds.get((end === "start" ? run.from : run.to).place) ?? { kind: "fixed" };
-    const slackM = run.slackM?.[end];
-    return slackM === undefined ? there : { ...there, slackM };
-  }
 }

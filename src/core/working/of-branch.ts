@@ -12,7 +12,7 @@ import { jointsSource } from "../reference/joints.js";
 import { flexibleCopper } from "../reference/metric-conductors.js";
 import type { Source } from "../reference/source.js";
 import { assumedFor } from "./assumed-for.js";
-import type { Working } from "./working.js";
+import type { Given, Working } from "./working.js";
 
 /** Drop along one branch: the sum of its parts' resistance, times its current. */
 export function branchDropWorking(figures: Figures, corner: CornerFigures, branch: BranchFigures): Working {
@@ -32,6 +32,7 @@ export function branchDropWorking(figures: Figures, corner: CornerFigures, branc
       },
       { term: "resistance", value: ohm * 1000, unit: "mΩ" },
       { term: "copper temperature", value: corner.copperC, unit: "°C" },
+      ...slackGiven(figures, branch),
     ],
     table: {
       columns: [
@@ -45,6 +46,12 @@ export function branchDropWorking(figures: Figures, corner: CornerFigures, branc
     sources: sourcesOf(branch.parts),
     assumptions: assumedFor(figures, [branch.of]),
   };
+}
+
+/** The slack that stands in the length of a run's conductor. */
+function slackGiven({ plan }: Figures, { of }: BranchFigures): Given[] {
+  const run = plan.runs.find(({ name }) => name === of);
+  return run === undefined ? [] : [{ term: "slack", value: run.pulledM - run.lengthM, unit: "m" }];
 }
 
 /** Current of one branch: that of all gear it leads to. */

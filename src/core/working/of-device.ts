@@ -3,7 +3,7 @@ import type { Figures } from "../figures-types.js";
 import { deviceDrop } from "../reference/contacts.js";
 import { continuousLoad } from "../reference/protection-practice.js";
 import { ruleSet } from "../reference/rule-sets.js";
-import { shortCircuitFormula } from "../reference/short-circuit.js";
+import { largestShort, shortCircuitFormula } from "../reference/short-circuit.js";
 import type { Source } from "../reference/source.js";
 import { assumedFor } from "./assumed-for.js";
 import type { Given, Working } from "./working.js";
@@ -98,8 +98,9 @@ function conditionSources(figures: Figures, { condition }: ConditionResult): Sou
     case "rides-start":
     case "before-main":
       return [deviceDrop.source];
-    case "gear-limit":
     case "interrupts":
+      return [largestShort.source];
+    case "gear-limit":
       return [];
     default:
       return condition satisfies never;

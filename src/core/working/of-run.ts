@@ -21,6 +21,7 @@ export function runSizeWorking(figures: Figures, choice: SizeChoice): Working {
       figure: { of: "run ampacity", choice: choice.id },
     },
     { term: "length", value: choice.lengthM, unit: "m" },
+    { term: "slack", value: slackOfGroup(figures, choice), unit: "m" },
     { term: "area", value: choice.size.areaMm2, unit: "mm²" },
     { term: "aim", value: sizes.aim },
     { term: "proof", value: sizes.proof },
@@ -40,6 +41,12 @@ export function runSizeWorking(figures: Figures, choice: SizeChoice): Working {
     assumptions: assumedFor(figures, [choice.run]),
   };
 }
+
+/** Of all its cables together; it stands in their length. */
+const slackOfGroup = ({ plan }: Figures, choice: SizeChoice): number =>
+  plan.runs
+    .filter(({ group }) => group === choice.run)
+    .reduce((sum, { lengthM, pulledM }) => sum + pulledM - lengthM, 0);
 
 function reasonGiven(reason: SizeReason): Given[] {
   switch (reason.rule) {

@@ -18,6 +18,7 @@ export const terms = [
   "current",
   "resistance",
   "length",
+  "slack",
   "size",
   "area",
   "copper temperature",

@@ -14,13 +14,6 @@ export const voltageRules = {
     unchecked: (say) =>
       `La caída en ${say.all} no se conoce en ningún caso (sin encenderse en ninguno, o sin solución); no debería pasar del ${say.limit}.`,
   },
-  "drop-with-slack": {
-    title: "La caída cabe en su límite también con la holgura",
-    why: "La holgura que se deja para trabajar se queda en el circuito, y su cobre pierde su parte.",
-    mend: "Deja menos holgura en ese camino, o toma la sección siguiente.",
-    says: (say) =>
-      `Con la holgura de la hoja de tendidos, en ${say.at} se pierde cerca del ${say.figure} de la tensión; no debería pasar del ${say.limit}${alike(say.others)}.`,
-  },
   "under-voltage": {
     title: "Los aparatos reciben la tensión que necesitan",
     why: "Por debajo de su tensión mínima un aparato luce menos, se cala o se apaga, justo cuando la batería está baja y más falta hace.",

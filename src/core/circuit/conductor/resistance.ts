@@ -8,15 +8,18 @@ import {
 import { copper } from "../../reference/copper.js";
 import { flexibleCopper } from "../../reference/metric-conductors.js";
 
+export type Make = "greatest" | "usual" | "least";
+
 export interface CopperState {
   readonly tinned: boolean;
   /** Temperature of the metal, not of the air [°C]. */
   readonly copperC: number;
   /**
    * `greatest` (default): the most a conductor sold under that size may have; for limits and sizes. `usual`: what a meter will
-   * show on good cable; for expected readings. See docs/methods/conductors.md.
+   * show on good cable; for expected readings. `least`: ideal copper of the whole area, laid straight; for the largest short.
+   * See docs/methods/conductors.md.
    */
-  readonly make?: "greatest" | "usual";
+  readonly make?: Make;
 }
 
 /**
@@ -53,8 +56,9 @@ export function conductorOhmPerM(size: ConductorSize, state: CopperState): numbe
   return ohmPerMAt20C(size, state.tinned, state.make ?? "greatest") * copperFactor(state.copperC);
 }
 
-function ohmPerMAt20C(size: ConductorSize, tinned: boolean, make: "greatest" | "usual"): number {
+function ohmPerMAt20C(size: ConductorSize, tinned: boolean, make: Make): number {
   if (!(size.areaMm2 > 0)) throw new RangeError(`area must be > 0 mm², got ${size.areaMm2}`);
+  if (make === "least") return copper.ohmMm2PerM / size.areaMm2;
   return size.series === "metric" ? metricOhmPerM(size.areaMm2, tinned) : gaugeOhmPerM(size, tinned, make);
 }
 
@@ -62,7 +66,7 @@ const printedByKey = new Map<string, number>(
   tinnedStrandedAwg.rows.map(({ key, maxOhmPer1000Ft }) => [key, maxOhmPer1000Ft / 304.8]),
 );
 
-function gaugeOhmPerM(size: ConductorSize, tinned: boolean, make: "greatest" | "usual"): number {
+function gaugeOhmPerM(size: ConductorSize, tinned: boolean, make: Exclude<Make, "least">): number {
   const laidOhmPerM = (copper.ohmMm2PerM / size.areaMm2) * layAllowance.factor;
   if (make === "usual") return laidOhmPerM * (tinned ? tinAllowance.usualFactor : 1);
   const made = laidOhmPerM * makingAllowance.maxFactor;

@@ -46,7 +46,7 @@ export function chargerGuards(plan: CompletePlan, rules: RuleSet, chosen: Chosen
             sizeKey: size.key,
             areaMm2: size.areaMm2,
             insulationC: run.insulationC,
-            farLoopOhm: perM * (run.lengthM + run.returnLengthM),
+            farLoopOhm: perM * (run.pulledM + run.returnPulledM),
             ...(ampacityA !== undefined && { ampacityA }),
           },
         ],

@@ -17,7 +17,7 @@ export interface GuardInput {
 /** A state of sizes and loads to judge the guards at. */
 export interface GuardState {
   readonly chosen: Chosen;
-  /** Resistance of each branch, copper hot and cold [Ω]. */
+  /** Resistance of each branch: copper hot, and the least there can be [Ω]. */
   readonly hotOhm: Float64Array;
   readonly coldOhm: Float64Array;
   /** Current through each branch in the corner that loads it most [A]. */

@@ -14,7 +14,7 @@ export interface RunGroup {
   readonly id: string;
   /** First of the single runs, which stands for all: same make, same place. */
   readonly run: CompleteRun;
-  /** Cable length of all of them [m], and conductors in each. */
+  /** Cable length of all of them with their slack [m], and conductors in each. */
   readonly lengthM: number;
   readonly cores: number;
   readonly candidates: readonly SizeCandidate[];
@@ -39,8 +39,8 @@ export function runGroups(
   return [...byGroup.values()].flatMap((runs): RunGroup[] => {
     const run = runs[0];
     if (!run) return [];
-    const lengthM = runs.reduce((sum, each) => sum + each.lengthM, 0);
-    const returnM = runs.reduce((sum, each) => sum + each.returnLengthM, 0);
+    const lengthM = runs.reduce((sum, each) => sum + each.pulledM, 0);
+    const returnM = runs.reduce((sum, each) => sum + each.returnPulledM, 0);
     const outs = run.legs === "return" ? 0 : Math.max(1, run.carries.length);
     const returns = returnsOf(run);
     const at = { plan, rules, copperC: run.inEngineSpace ? engineSpaceCopperC : copperC, priced };

@@ -173,12 +173,12 @@ class Builder {
       [circuit],
       at,
       end,
-      this.conductorParts(run, outGroup(run), run.lengthM),
+      this.conductorParts(run, outGroup(run), run.lengthM, run.pulledM),
     );
   }
 
   private addReturns(run: CompleteRun): void {
-    const parts = this.conductorParts(run, returnGroup(run), run.returnLengthM);
+    const parts = this.conductorParts(run, returnGroup(run), run.returnLengthM, run.returnPulledM);
     const between = (circuits: readonly string[], as: readonly PartPlan[]) => {
       const circuit = circuits[0] ?? "";
       this.branch(
@@ -196,10 +196,10 @@ class Builder {
     else for (const circuit of run.carries) between([circuit], parts);
   }
 
-  private conductorParts(run: CompleteRun, sizeGroup: string, lengthM: number): PartPlan[] {
+  private conductorParts(run: CompleteRun, sizeGroup: string, wayM: number, lengthM: number): PartPlan[] {
     return [
       { kind: "joint", joint: run.jointAtStart },
-      { kind: "conductor", sizeGroup, lengthM, inEngineSpace: run.inEngineSpace },
+      { kind: "conductor", sizeGroup, lengthM, wayM, inEngineSpace: run.inEngineSpace },
       { kind: "joint", joint: run.jointAtEnd },
     ];
   }

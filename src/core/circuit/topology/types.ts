@@ -6,7 +6,10 @@ export type PartPlan =
       readonly kind: "conductor";
       /** Set of conductors that share one size: the run as written, or its returns apart. */
       readonly sizeGroup: string;
+      /** What is pulled: along the way, and the slack at both ends. */
       readonly lengthM: number;
+      /** Along the way alone. */
+      readonly wayM: number;
       readonly inEngineSpace: boolean;
     }
   /** Gear leads: their size is the maker's. */

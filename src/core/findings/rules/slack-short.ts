@@ -1,4 +1,4 @@
-import type { SlackPart } from "../../route/cut-length.js";
+import type { SlackPart } from "../../way/slack.js";
 import type { Finding } from "../finding.js";
 import { rule } from "../rule.js";
 import { both, practice } from "../sources.js";

@@ -1,4 +1,5 @@
 import { usualInsulation, usualRunLength } from "../../reference/assumed.js";
+import { slackOf } from "../../way/slack.js";
 import type { CompleteRun } from "../completed.js";
 import type { Endpoint, JointKind, Surroundings } from "../model/common.js";
 import type { Plan } from "../model/plan.js";
@@ -13,6 +14,7 @@ export interface PlacesAround {
   /** Length along the legs, of a run that is led so [m]; loaded conductors of others beside it. */
   readonly wayM: (run: string) => number | undefined;
   readonly beside: (run: string) => number;
+  readonly endsOf: (single: SingleRun) => CompleteRun["ends"];
 }
 
 /** One cable with its defaults. `carries` are the circuits traced to it. */
@@ -37,6 +39,9 @@ export function completeRun(
     wayM === undefined
       ? note.take(single.lengthM, usual, at, "length", "length-by-boat", metres)
       : notes.take(single.lengthM, wayM, single.name, "length", "length-along-legs", metres);
+  const returnLengthM = run.returnLengthM ?? lengthM;
+  const ends = places.endsOf(single);
+  const slackM = slackOf(ends.start, ends.end);
   const feedOnly = carries.length > 0 && carries.every((circuit) => circuit.endsWith(" / feed"));
   const { reaches: _reaches, lengthsM: _lengthsM, carries: _carries, ...rest } = run;
   return {
@@ -46,7 +51,10 @@ export function completeRun(
     from: single.from,
     to: single.to,
     lengthM,
-    returnLengthM: run.returnLengthM ?? lengthM,
+    returnLengthM,
+    ends,
+    pulledM: lengthM + slackM,
+    returnPulledM: returnLengthM + slackM,
     bundledWith: Math.max(run.bundledWith, places.beside(single.name)),
     carries: run.legs === "return" && carries.length === 0 ? run.carries : carries,
     return: run.return ?? "own",

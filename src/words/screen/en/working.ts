@@ -37,6 +37,7 @@ const termNames: Readonly<Record<Term, string>> = {
   current: "Current",
   resistance: "Resistance",
   length: "Length",
+  slack: "Slack at its ends, in that length",
   size: "Size",
   area: "Area",
   "copper temperature": "Temperature of the copper",

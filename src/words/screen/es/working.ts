@@ -37,6 +37,7 @@ export const working: ScreenWords["working"] = {
     current: "Corriente",
     resistance: "Resistencia",
     length: "Longitud",
+    slack: "Holgura en los extremos, dentro de esa longitud",
     size: "Sección",
     area: "Área",
     "copper temperature": "Temperatura del cobre",

@@ -1,6 +1,5 @@
 import { boat, corner, gearFigures, lamp } from "../boat.js";
 import type { RuleCase } from "../case.js";
-import { layoutBoat } from "../layout-boat.js";
 
 const drop = (dropShare: number) =>
   boat({ corners: [corner({ gear: [gearFigures({ dropShare, dropV: dropShare * 12 })] })] });
@@ -32,22 +31,6 @@ export const voltageCases = {
       { boat: () => boat({ corners: [corner({ status: "collapsed" })] }), at: "lamp", level: "unchecked" },
     ],
     quiet: [() => drop(0.1)],
-  },
-  "drop-with-slack": {
-    raises: [
-      {
-        boat: () => layoutBoat({ trunk: "length: 116 ft, size: 16 AWG" }),
-        at: "lamp 1",
-        level: "mind",
-        limit: 10,
-        says: /^With the slack of the run sheet in, lamp 1 loses about 10\.1\s% of its voltage/,
-      },
-    ],
-    quiet: [
-      () => layoutBoat({ trunk: "length: 110 ft, size: 16 AWG" }),
-      // past its limit along the way already: that is voltage-drop's
-      () => layoutBoat({ trunk: "length: 120 ft, size: 16 AWG" }),
-    ],
   },
   "under-voltage": {
     raises: [
