@@ -24,7 +24,7 @@ describe("the map of the circuits", () => {
     const { page } = await atMap("utility");
     await expect
       .poll(() => page.locator(spot("coaming lamp 6")).textContent())
-      .toMatch(/12\.25\sV · 0\.07\sA/);
+      .toMatch(/12\.21\sV · 0\.07\sA/);
     expect(await page.locator(spot("helm / lamps")).textContent()).toMatch(/1\sA.*10\sA/);
     expect(await page.locator('[data-run="lamp trunk"]').textContent()).toMatch(/18\sAWG.*0\.44\sA/);
 
