@@ -5,8 +5,6 @@ export const workingInEnglish: FindingWords["working"] = {
   symbols: {
     "ΔU out and back": "ΔU out and back",
     "ΔU / U nominal": "ΔU / U nominal",
-    "ΔU / U along the way": "ΔU / U along the way",
-    "ΔU / U with the slack": "ΔU / U with the slack",
     ΔU: "ΔU",
     "U at the gear": "U at the gear",
     I: "I",

@@ -2,8 +2,6 @@
 export const workingSymbols = [
   "ΔU out and back",
   "ΔU / U nominal",
-  "ΔU / U along the way",
-  "ΔU / U with the slack",
   "ΔU",
   "U at the gear",
   "I",

@@ -1,7 +1,7 @@
 import type { DrillTool } from "../../core/box/drill-order.js";
 import type { FaceName } from "../../core/box/face.js";
 import type { PartKind } from "../../core/parts/parts-list.js";
-import type { SlackPart } from "../../core/route/cut-length.js";
+import type { SlackPart } from "../../core/way/slack.js";
 import { counted } from "../numbers.js";
 import { joinedInEnglish } from "../say.js";
 import { faceWords } from "../template-words.js";

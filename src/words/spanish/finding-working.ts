@@ -5,8 +5,6 @@ export const workingInSpanish: FindingWords["working"] = {
   symbols: {
     "ΔU out and back": "ΔU de ida y vuelta",
     "ΔU / U nominal": "ΔU / U nominal",
-    "ΔU / U along the way": "ΔU / U según el recorrido",
-    "ΔU / U with the slack": "ΔU / U con la holgura",
     ΔU: "ΔU",
     "U at the gear": "U en el aparato",
     I: "I",

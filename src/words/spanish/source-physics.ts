@@ -9,10 +9,6 @@ export const physicsPlaces: readonly (readonly [string, string])[] = [
     "Kirchhoff: what goes out on several conductors comes back on one",
     "Kirchhoff: lo que va por varios conductores vuelve por uno",
   ],
-  [
-    "Ohm's law, with the slack's share of the conductor's resistance",
-    "ley de Ohm, con la parte de la holgura en la resistencia del conductor",
-  ],
   ["a boat floats by all that is in her", "un barco flota según todo lo que lleva"],
   ["a length is the sum of its legs", "una longitud es la suma de sus tramos"],
   ["a price is never guessed", "un precio nunca se adivina"],

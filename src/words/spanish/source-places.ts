@@ -37,6 +37,10 @@ export const readPlaces: readonly (readonly [string, string])[] = [
   ["as quoted in a maker's fuse guide", "citado en la guía de fusibles de un fabricante"],
   ["as summarised in public texts, copper", "resumido en textos públicos, cobre"],
   [
+    "ideal copper of the nominal area; that no cable sold has more is common practice, no source",
+    "cobre ideal del área nominal; que ningún cable a la venta tenga más es práctica común, sin fuente",
+  ],
+  [
     "basic required downflooding height of design category D, LH/20",
     "altura básica de inundación exigida en categoría de diseño D, LH/20",
   ],
