@@ -3,7 +3,7 @@ import { levels } from "../core/findings/finding.js";
 import { ledgerOf } from "../core/ledger.js";
 import { planMark } from "../core/plan/plan-mark.js";
 import { levelWords, ruleSetWords } from "../words/labels.js";
-import { hours, percent } from "../words/numbers.js";
+import { hours, percentAgainst, shareSet } from "../words/numbers.js";
 import { harmless, paint, type Terminal } from "./terminal.js";
 
 /** The lines always on top: whose plan, what counts, hours, worst drop. */
@@ -17,7 +17,7 @@ export function ledgerLines(figures: Figures, terminal: Terminal): string[] {
   const facts = [
     ...(worstDrop
       ? [
-          `worst drop ${percent(worstDrop.gear.dropShare)} of ${percent(worstDrop.limitShare, 0)} allowed, at ${harmless(worstDrop.gear.id)}`,
+          `worst drop ${percentAgainst(worstDrop.gear.dropShare, worstDrop.limitShare)} of ${shareSet(worstDrop.limitShare)} allowed, at ${harmless(worstDrop.gear.id)}`,
         ]
       : []),
     ...(leastHours

@@ -1,7 +1,7 @@
 import type { BatteryTrace, BrownOut, OutingFigures } from "../core/energy/types.js";
 import type { OnPeriod } from "../core/plan/model/outing.js";
 import { type DrawnWords, drawnInEnglish } from "../words/drawn/english.js";
-import { clock, decimals, hours, percent, volts } from "../words/numbers.js";
+import { clock, decimals, hours, percent, shareSet, volts } from "../words/numbers.js";
 import { fitText } from "./fonts/wrap.js";
 import { box, line, points, polygon, polyline, strokes, text } from "./make.js";
 import type { Point, Shape } from "./shapes.js";
@@ -111,7 +111,7 @@ function chargeCurve(
       [0, 0.25, 0.5, 0.75, 1].map((share) => [up(share), percent(share, 0)]),
     ),
     line(frame.left, up(reserveShare), frame.right, up(reserveShare), strokes.accentDash),
-    text(frame.right + 1.5, up(reserveShare) - 1, words.reserve(percent(reserveShare, 0)), {
+    text(frame.right + 1.5, up(reserveShare) - 1, words.reserve(shareSet(reserveShare)), {
       ...small,
       colour: "accent",
     }),

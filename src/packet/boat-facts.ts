@@ -2,7 +2,7 @@ import type { Figures } from "../core/figures-types.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { points, text } from "../drawing/make.js";
 import { chemistryWords } from "../words/labels.js";
-import { boatLengthWords, counted, marked, percent } from "../words/numbers.js";
+import { boatLengthWords, counted, marked, shareSet } from "../words/numbers.js";
 import { type Piece, paragraph } from "./piece.js";
 
 const nameMm = 28;
@@ -17,7 +17,7 @@ export function boatFacts(figures: Figures, shows: Shows, widthMm: number, most:
   const facts: [string, string][] = [
     ...listed("Battery", plan.batteries, (battery) => {
       const size = `${marked(battery.nominalV, "V")}, ${marked(battery.capacityAh, "Ah")}`;
-      return `${battery.name}: ${chemistryWords[battery.chemistry]}, ${size}, reserve ${percent(battery.reserveShare, 0)}`;
+      return `${battery.name}: ${chemistryWords[battery.chemistry]}, ${size}, reserve ${shareSet(battery.reserveShare)}`;
     }),
     ...listed("Charger", plan.chargers, ({ name, kind, charges, outputA, outputW }) => {
       const output =

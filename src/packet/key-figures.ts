@@ -5,7 +5,7 @@ import { fitText, wrapText } from "../drawing/fonts/wrap.js";
 import { box, line, points, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
 import { levelWords } from "../words/labels.js";
-import { hours, noFigure, percent, volts } from "../words/numbers.js";
+import { hours, noFigure, percentAgainst, shareSet, volts } from "../words/numbers.js";
 import { levelMark } from "./marks.js";
 import type { Piece } from "./piece.js";
 
@@ -60,8 +60,8 @@ function dropFigure({ worstDrop }: Ledger): { figure: string; note: string } {
   if (worstDrop === undefined) return { figure: noFigure, note: "no drop was worked out" };
   const { gear, limitShare } = worstDrop;
   return {
-    figure: percent(gear.dropShare),
-    note: `${volts(gear.dropV)} at ${gear.id}, limit ${percent(limitShare, 0)}`,
+    figure: percentAgainst(gear.dropShare, limitShare),
+    note: `${volts(gear.dropV)} at ${gear.id}, limit ${shareSet(limitShare)}`,
   };
 }
 

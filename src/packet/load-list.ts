@@ -1,7 +1,7 @@
 import type { Figures } from "../core/figures-types.js";
 import type { CompleteGear } from "../core/plan/completed.js";
 import type { Shows } from "../core/plan/model/plan.js";
-import { counted, decimals, marked, noFigure, percent, threeDigits } from "../words/numbers.js";
+import { counted, decimals, marked, noFigure, percent, shareSet, threeDigits } from "../words/numbers.js";
 import { cornerNamed, type GearGroup, gearGroups, type WorstGear, worstByGear } from "./look-up.js";
 import type { Paper } from "./page.js";
 import { paragraph, space } from "./piece.js";
@@ -41,9 +41,9 @@ export function loadList(figures: Figures, _shows: Shows, paper: Paper): Section
         circuitsOf(group, figures),
         decimals(usualV, 2),
         decimals(hard?.gear.voltageV, 2),
-        decimals(first?.minV, 1),
+        decimals(first?.minV, 2),
         percent(hard?.gear.dropShare),
-        percent(first?.maxDropShare, 0),
+        shareSet(first?.maxDropShare),
         verdict(group, hard),
       ],
     };

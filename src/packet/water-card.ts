@@ -1,5 +1,5 @@
 import type { CardBattery, WaterCard } from "../core/proving/water/card.js";
-import { amps, decimals, hours, marked, percent, roughHours } from "../words/numbers.js";
+import { amps, decimals, hours, marked, percent, roughHours, shareSet } from "../words/numbers.js";
 import { feedsWords, fuseWords, switchWords, usageWords } from "../words/water-card.js";
 import { columnWidthMm, flow } from "./flow.js";
 import type { Paper } from "./page.js";
@@ -81,4 +81,4 @@ const hourRows = ({ rows }: CardBattery): Row[] =>
   }));
 
 const hoursNote = ({ reserveShare }: CardBattery): string =>
-  `Until the reserve of ${percent(reserveShare, 0)}; at less volts than the last line turn for home. Volts after an hour at rest tell the charge to within about a tenth, volts under load to within a fifth. Gains are for half of what is above the reserve, everything else left on.`;
+  `Until the reserve of ${shareSet(reserveShare)}; at less volts than the last line turn for home. Volts after an hour at rest tell the charge to within about a tenth, volts under load to within a fifth. Gains are for half of what is above the reserve, everything else left on.`;

@@ -30,6 +30,22 @@ export const watts = (value: number | undefined) => withUnit(threeDigits(value),
 export const percent = (share: number | undefined, places = 1) =>
   withUnit(decimals(share === undefined ? undefined : share * 100, places), "%");
 
+/** Decimals, at least so many, that tell a figure from its limit; as many as asked for where the two are one. */
+export function tellingPlaces(figure: number, limit: number, least: number): number {
+  const enough = [0, 1, 2, 3].find(
+    (more) => decimals(figure, least + more) !== decimals(limit, least + more),
+  );
+  return least + (enough ?? 0);
+}
+
+/** A share beside its limit: 3.04 % where 3 % is the most, else 3.0 %. */
+export const percentAgainst = (share: number, limitShare: number) =>
+  percent(share, tellingPlaces(share * 100, limitShare * 100, 1));
+
+/** A share as somebody has set it: 3 %, 2.5 %. */
+export const shareSet = (share: number | undefined) =>
+  share === undefined || !Number.isFinite(share) ? noFigure : marked(Number((share * 100).toFixed(2)), "%");
+
 /** A rating or a capacity as it is marked: 5 A, 7.5 A, 30 Ah. */
 export function marked(value: number, unit: string): string {
   return Number.isFinite(value) ? `${Number(value.toPrecision(4))}${tie}${unit}` : noFigure;

@@ -1,7 +1,16 @@
 import type { Finding } from "../core/findings/finding.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import type { FindingWords } from "./finding-words.js";
-import { amps, decimals, hours, lengthWords, noFigure, threeDigits, volts } from "./numbers.js";
+import {
+  amps,
+  decimals,
+  hours,
+  lengthWords,
+  noFigure,
+  tellingPlaces,
+  threeDigits,
+  volts,
+} from "./numbers.js";
 import { pathWords } from "./path-words.js";
 
 /** How a rule's sentence writes what its finding holds, in the owner's units. */
@@ -34,7 +43,7 @@ export function sayOf(finding: Finding, shows: Shows, words: FindingWords): Say 
     return typeof found.value === "string" ? found.value : inWords(found.value, found.unit);
   };
   return {
-    figure: apart(figure, limit, unit) ?? inWords(figure, unit),
+    figure: apart(figure, limit, unit, shows) ?? inWords(figure, unit),
     limit: inWords(limit, unit),
     at: place,
     others: listed(beside, words.joining),
@@ -46,12 +55,23 @@ export function sayOf(finding: Finding, shows: Shows, words: FindingWords): Say 
   };
 }
 
-/** A share just past its limit, with as many digits as tell the two apart: 3.04 % where 3.0 % is the most. */
-function apart(figure: number | undefined, limit: number | undefined, unit: string | undefined) {
-  if (unit !== "%" || figure === undefined || limit === undefined || figure === limit) return undefined;
-  const places = [1, 2, 3].find((count) => decimals(figure, count) !== decimals(limit, count));
-  return places === undefined || places === 1 ? undefined : `${decimals(figure, places)}\u00a0%`;
+/** A figure that its usual digits would show as its limit, with as many as tell the two apart: 3.04 % where 3.0 % is the most. */
+function apart(
+  figure: number | undefined,
+  limit: number | undefined,
+  unit: string | undefined,
+  shows: Shows,
+): string | undefined {
+  if (figure === undefined || limit === undefined || figure === limit || unit === undefined) return undefined;
+  if (wholeWords.has(unit) || quantity(figure, unit, shows) !== quantity(limit, unit, shows))
+    return undefined;
+  if (unit === "m")
+    return `${decimals(figure * 1000, tellingPlaces(figure * 1000, limit * 1000, 0))}\u00a0mm`;
+  return `${decimals(figure, tellingPlaces(figure, limit, 1))}\u00a0${unit}`;
 }
+
+/** Units that are told in words of their own, and no finer. */
+const wholeWords: ReadonlySet<string> = new Set(["h", "s", "days", "years"]);
 
 /** The same, with a unit that is a word in the reader's language. */
 export const quantityIn = (

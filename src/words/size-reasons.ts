@@ -1,5 +1,5 @@
 import type { SizeReason } from "../core/circuit/sizes/types.js";
-import { amps, percent } from "./numbers.js";
+import { amps, percentAgainst, shareSet } from "./numbers.js";
 
 /** What a size breaks (or why it was taken), in one clause that starts small. */
 export function sizeReason(reason: SizeReason): string {
@@ -7,7 +7,7 @@ export function sizeReason(reason: SizeReason): string {
     case "owner":
       return "the owner's choice";
     case "drop":
-      return `drop of ${percent(reason.dropShare)} at ${reason.gear}, ${percent(reason.limitShare)} allowed`;
+      return `drop of ${percentAgainst(reason.dropShare, reason.limitShare)} at ${reason.gear}, ${shareSet(reason.limitShare)} allowed`;
     case "ampacity":
       return `${amps(reason.currentA)} to carry, ${amps(reason.ampacityA)} allowed`;
     case "protection":

@@ -1,5 +1,5 @@
 import type { CardBattery, CardUse, CardWay, WaterCard } from "../core/proving/water/card.js";
-import { amps, decimals, hours, marked, percent, roughHours } from "./numbers.js";
+import { amps, decimals, hours, marked, roughHours, shareSet } from "./numbers.js";
 import { english } from "./proof/english.js";
 import type { ProofWords } from "./proof/proof-words.js";
 
@@ -45,7 +45,7 @@ export function usageWords({ kind, outing, useA }: CardUse, { water }: ProofWord
 function batteryLines({ battery, reserveShare, uses, rows, turnOff }: CardBattery): string[] {
   return [
     "",
-    `Hours left in ${battery} to its reserve of ${percent(reserveShare, 0)}, by volts after an hour at rest`,
+    `Hours left in ${battery} to its reserve of ${shareSet(reserveShare)}, by volts after an hour at rest`,
     ...rows.map(
       ({ restingV, left }) =>
         `  ${decimals(restingV, 2)} V: ${left.map(({ hoursToReserve }, i) => `${roughHours(hoursToReserve)} ${uses[i] ? usageWords(uses[i]) : ""}`).join("; ")}`,

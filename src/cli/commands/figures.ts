@@ -1,7 +1,7 @@
 import { figuresJson } from "../../core/figures-json.js";
 import type { Figures } from "../../core/figures-types.js";
 import { assumptionReason } from "../../words/assumptions.js";
-import { amps, hours, lengthWords, percent, sizeWords, volts, watts } from "../../words/numbers.js";
+import { amps, hours, lengthWords, percent, shareSet, sizeWords, volts, watts } from "../../words/numbers.js";
 import { sizeReason } from "../../words/size-reasons.js";
 import { readArguments } from "../arguments.js";
 import { ledgerLines } from "../ledger.js";
@@ -66,7 +66,7 @@ function gearLines({ corners, plan }: Figures, name: string, screen: Terminal): 
     volts(gear.voltageV),
     gear.on ? volts(gear.dropV) : "",
     gear.on ? percent(gear.dropShare) : "",
-    percent(limits.get(gear.id), 0),
+    shareSet(limits.get(gear.id)),
   ]);
   const columns = [
     left("gear"),

@@ -1,15 +1,13 @@
+import { within } from "../quantity/within.js";
 import type { Finding } from "./finding.js";
 import type { Load } from "./loads.js";
-
-/** Share by which a solved current may be off in its last digits: a load of just what is allowed is not too much. */
-const lastDigits = 1e-9;
 
 /** A finding for a conductor that carries more than it may, or whose figures are missing; none if it is well. */
 export function overCurrent(rule: string, { run, choice, currentA, sharedReturn }: Load): Finding[] {
   const limit = choice.ampacityA;
   const about = { rule, at: run.name, unit: "A", terms: { size: choice.size.key } } as const;
   if (Number.isNaN(currentA) || Number.isNaN(limit)) return [{ ...about, level: "unchecked" }];
-  if (currentA <= limit * (1 + lastDigits)) return [];
+  if (within(currentA, limit)) return [];
   const field = choice.id.endsWith(" / return") ? "return size" : "size";
   return [
     {

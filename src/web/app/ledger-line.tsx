@@ -2,7 +2,7 @@ import { memo } from "react";
 import type { Figures } from "../../core/figures-types.js";
 import { type Level, levels } from "../../core/findings/finding.js";
 import { ledgerOf } from "../../core/ledger.js";
-import { hours, noFigure, percent } from "../../words/numbers.js";
+import { hours, noFigure, percentAgainst, shareSet } from "../../words/numbers.js";
 import { Figure } from "../parts/figure.js";
 import { LevelMark } from "../parts/level-mark.js";
 import { Term } from "../parts/term.js";
@@ -50,8 +50,8 @@ function ledgerShown(figures: Figures | undefined) {
     },
     drop: worstDrop && {
       gear: worstDrop.gear.id,
-      share: percent(worstDrop.gear.dropShare),
-      limit: percent(worstDrop.limitShare, 0),
+      share: percentAgainst(worstDrop.gear.dropShare, worstDrop.limitShare),
+      limit: shareSet(worstDrop.limitShare),
     },
     counts,
   };

@@ -132,3 +132,29 @@ describe("loose ends", () => {
     expect(plan.looseEnds.some((end) => end.kind === kind && end.at === at)).toBe(true);
   });
 });
+
+describe("the voltage marked on a battery", () => {
+  const nominalV = (chemistry: string, marked: string) =>
+    complete(`batteries: {house: {chemistry: ${chemistry}, capacity: 50 Ah, voltage: ${marked}}}`)
+      .batteries[0]?.nominalV;
+
+  // common practice, no source: LiFePO4 is marked by its cells, 3.2 V each, four to a 12 V block
+  test.each([
+    ["12 V", 12],
+    ["12.8 V", 12],
+    ["13.2 V", 12],
+    ["24 V", 24],
+    ["25.6 V", 24],
+    ["36 V", 36],
+    ["38.4 V", 36],
+    ["48 V", 48],
+    ["51.2 V", 48],
+  ])("of LiFePO4, %s, stands for blocks of four cells", (marked, wanted) => {
+    expect(nominalV("lifepo4", marked)).toBeCloseTo(wanted, 12);
+  });
+
+  test("of lead is taken as it is", () => {
+    expect(nominalV("agm", "6 V")).toBe(6);
+    expect(nominalV("flooded", "12 V")).toBe(12);
+  });
+});

@@ -1,3 +1,4 @@
+import { atLeast, within } from "../../quantity/within.js";
 import { chargeLimits } from "../../reference/batteries.js";
 import type { Finding } from "../finding.js";
 import { rule } from "../rule.js";
@@ -17,7 +18,7 @@ export const absorptionVoltage = rule({
       const { minAbsorptionV, maxAbsorptionV } = chargeLimits[battery.chemistry];
       const [minV, maxV] = [minAbsorptionV * blocks, maxAbsorptionV * blocks];
       const figure = charger.absorptionV;
-      const side = figure > maxV ? "over" : figure < minV ? "under" : undefined;
+      const side = !within(figure, maxV) ? "over" : !atLeast(figure, minV) ? "under" : undefined;
       if (side === undefined) return [];
       const suits = (chargeLimits[battery.chemistry].absorptionV * blocks).toFixed(1);
       return [

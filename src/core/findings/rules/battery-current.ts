@@ -1,3 +1,4 @@
+import { within } from "../../quantity/within.js";
 import type { Finding } from "../finding.js";
 import { rule } from "../rule.js";
 import { both, physics } from "../sources.js";
@@ -17,7 +18,7 @@ export const batteryCurrent = rule({
         return battery.chemistry === "lifepo4" ? [{ ...about, level: "unchecked" }] : [];
       }
       if (figure === undefined) return [{ ...about, level: "unchecked", limit: battery.maxDischargeA }];
-      return figure <= battery.maxDischargeA
+      return within(figure, battery.maxDischargeA)
         ? []
         : [{ ...about, level: "mend", figure, limit: battery.maxDischargeA }];
     }),

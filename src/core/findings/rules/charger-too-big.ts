@@ -1,3 +1,4 @@
+import { within } from "../../quantity/within.js";
 import { chargeLimits } from "../../reference/batteries.js";
 import type { Finding } from "../finding.js";
 import { rule } from "../rule.js";
@@ -26,6 +27,6 @@ export const chargerTooBig = rule({
         terms,
       } as const;
       if (figure === undefined) return [{ ...about, level: "unchecked" }];
-      return figure <= limit ? [] : [{ ...about, level: "mend", figure }];
+      return within(figure, limit) ? [] : [{ ...about, level: "mend", figure }];
     }),
 });

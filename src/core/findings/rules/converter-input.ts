@@ -1,3 +1,4 @@
+import { atLeast, within } from "../../quantity/within.js";
 import type { Finding } from "../finding.js";
 import { rule } from "../rule.js";
 import { both, physics } from "../sources.js";
@@ -15,8 +16,8 @@ export const converterInput = rule({
       for (const { id, inputV, off } of corner.converters) {
         const converter = converters.get(id);
         if (!converter) continue;
-        const high = inputV > converter.maxInputV;
-        if (!high && !off && !(inputV < converter.minInputV)) continue;
+        const high = !within(inputV, converter.maxInputV);
+        if (!high && !off && atLeast(inputV, converter.minInputV)) continue;
         const key = `${id} ${high}`;
         if (found.has(key)) continue;
         found.set(key, {

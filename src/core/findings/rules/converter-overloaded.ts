@@ -1,3 +1,4 @@
+import { within } from "../../quantity/within.js";
 import type { Finding } from "../finding.js";
 import { rule } from "../rule.js";
 import { both, physics } from "../sources.js";
@@ -14,7 +15,7 @@ export const converterOverloaded = rule({
       if (corner.status !== "solved") continue;
       for (const { id, outputA, over } of corner.converters) {
         const limit = converters.get(id)?.maxOutputA;
-        if (limit === undefined || !(over || outputA > limit)) continue;
+        if (limit === undefined || !(over || !within(outputA, limit))) continue;
         if (!(outputA > (worst.get(id)?.figure ?? 0))) continue;
         const terms = { corner: corner.name };
         worst.set(id, {

@@ -1,4 +1,5 @@
 import type { JointKind } from "../../plan/model/common.js";
+import { within } from "../../quantity/within.js";
 import { type JointFacts, joints } from "../../reference/joints.js";
 import { jointFindings } from "../joint-findings.js";
 import { rule } from "../rule.js";
@@ -17,7 +18,7 @@ export const jointOverloaded = rule({
       "crimped ring",
       ({ joint }, currentA) => {
         const limit = maxOf(joint);
-        return joint !== "tap" && limit !== undefined && currentA !== undefined && currentA > limit
+        return joint !== "tap" && limit !== undefined && currentA !== undefined && !within(currentA, limit)
           ? "mend"
           : undefined;
       },

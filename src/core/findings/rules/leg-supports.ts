@@ -1,3 +1,4 @@
+import { within } from "../../quantity/within.js";
 import { supportRules } from "../../reference/supports.js";
 import type { Finding } from "../finding.js";
 import { rule } from "../rule.js";
@@ -15,7 +16,7 @@ export const legSupportsRule = rule({
   check: ({ layout, plan }) =>
     (layout?.routes.legs ?? []).flatMap(({ leg, runs, fittedApartM, supports }): Finding[] => {
       if (fittedApartM === undefined || supports === undefined) return [];
-      if (fittedApartM <= supports.maxApartM) return [];
+      if (within(fittedApartM, supports.maxApartM)) return [];
       const inches = plan.source.shows.lengths === "inches";
       const to = inches
         ? `${Math.floor(supports.maxApartM / 0.0254 + 1e-9)} in`

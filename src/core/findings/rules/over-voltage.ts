@@ -1,3 +1,4 @@
+import { within } from "../../quantity/within.js";
 import type { Finding } from "../finding.js";
 import { oneEachGroup } from "../merge.js";
 import { rule } from "../rule.js";
@@ -17,7 +18,7 @@ export const overVoltage = rule({
       if (corner.status !== "solved") continue;
       for (const { id, voltageV } of corner.gear) {
         const gear = facts.gear.get(id);
-        if (!gear || elsewhere.has(id) || !(voltageV > gear.maxV)) continue;
+        if (!gear || elsewhere.has(id) || within(voltageV, gear.maxV)) continue;
         if (!(voltageV > (highest.get(id)?.figure ?? 0))) continue;
         highest.set(id, {
           rule: "over-voltage",

@@ -1,3 +1,4 @@
+import { within } from "../../quantity/within.js";
 import { parallelBatteries } from "../../reference/fitting-out.js";
 import type { Finding } from "../finding.js";
 import { isLithium, parallelPairs } from "../parallel.js";
@@ -19,12 +20,12 @@ export const parallelUnlike = rule({
       }
       const least = Math.min(one.capacityAh, other.capacityAh);
       const apartShare = Math.abs(one.capacityAh - other.capacityAh) / least;
-      if (apartShare > parallelBatteries.maxCapacityDifferenceShare) {
+      if (!within(apartShare, parallelBatteries.maxCapacityDifferenceShare)) {
         const limit = parallelBatteries.maxCapacityDifferenceShare * 100;
         found.push({ ...about, figure: apartShare * 100, limit, unit: "%", terms: { what: "capacity" } });
       }
       const yearsApart = Math.abs(one.ageYears - other.ageYears);
-      if (yearsApart > parallelBatteries.maxAgeDifferenceYears) {
+      if (!within(yearsApart, parallelBatteries.maxAgeDifferenceYears)) {
         const limit = parallelBatteries.maxAgeDifferenceYears;
         found.push({ ...about, figure: yearsApart, limit, unit: "years", terms: { what: "age" } });
       }

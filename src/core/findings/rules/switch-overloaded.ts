@@ -1,4 +1,5 @@
 import type { Switch } from "../../plan/model/common.js";
+import { within } from "../../quantity/within.js";
 import type { Facts } from "../facts.js";
 import type { Finding } from "../finding.js";
 import { uncheckedTogether } from "../merge.js";
@@ -19,7 +20,7 @@ export const switchOverloaded = rule({
         unrated.push(at);
         return [];
       }
-      if (currentA <= device.ratingA) return [];
+      if (within(currentA, device.ratingA)) return [];
       return [
         { rule: "switch-overloaded", level: "mend", at, figure: currentA, limit: device.ratingA, unit: "A" },
       ];

@@ -1,3 +1,4 @@
+import { within } from "../../quantity/within.js";
 import { joints } from "../../reference/joints.js";
 import { jointFindings } from "../joint-findings.js";
 import { rule } from "../rule.js";
@@ -15,7 +16,11 @@ export const tapJoint = rule({
       "tap-joint",
       "sealed butt",
       ({ joint }, currentA) =>
-        joint !== "tap" ? undefined : currentA !== undefined && currentA > joints.tap.maxA ? "mend" : "mind",
+        joint !== "tap"
+          ? undefined
+          : currentA !== undefined && !within(currentA, joints.tap.maxA)
+            ? "mend"
+            : "mind",
       () => joints.tap.maxA,
     ),
 });

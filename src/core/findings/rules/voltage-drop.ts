@@ -1,3 +1,4 @@
+import { within } from "../../quantity/within.js";
 import type { Facts } from "../facts.js";
 import type { Finding } from "../finding.js";
 import { oneEachGroup } from "../merge.js";
@@ -23,7 +24,7 @@ export const voltageDrop = rule({
       const about = { rule: "voltage-drop", at: gear.name, limit, unit: "%" } as const;
       const drop = drops.get(gear.name);
       if (drop === undefined || Number.isNaN(drop.dropShare)) return [{ ...about, level: "unchecked" }];
-      if (drop.dropShare <= gear.maxDropShare) return [];
+      if (within(drop.dropShare, gear.maxDropShare)) return [];
       const figure = drop.dropShare * 100;
       return [{ ...about, level: "mend", figure, ...explained(facts, gear.name, drop) }];
     });

@@ -18,6 +18,7 @@ import type { Protection, Switch } from "../model/common.js";
 import type { Enclosure } from "../model/layout.js";
 import type { Battery, Charger, Converter, JunctionBox, Panel, Way } from "../model/supply.js";
 import { usualMainDevice } from "./main-device.js";
+import { blocksVoltageV } from "./marked-voltage.js";
 import { amps, milliohms, type Notes, percent, volts } from "./notes.js";
 
 export function completeBattery(battery: Battery, notes: Notes): CompleteBattery {
@@ -25,7 +26,8 @@ export function completeBattery(battery: Battery, notes: Notes): CompleteBattery
   const { chemistry, capacityAh } = battery;
   const limits = dischargeLimits[chemistry];
   const mainDevice = usualMainDevice(chemistry, capacityAh, battery.shortCircuitA);
-  const nominalV = notes.take(battery.nominalV, usualBattery.nominalV, at, "voltage", "twelve-volts", volts);
+  const markedV = notes.take(battery.nominalV, usualBattery.nominalV, at, "voltage", "twelve-volts", volts);
+  const nominalV = blocksVoltageV(chemistry, markedV);
   const blocks = nominalV / 12;
   const internalOhm = notes.take(
     battery.internalOhm,

@@ -24,7 +24,11 @@ import type { Shape } from "./shape.js";
 
 export const battery = fields("a battery", {
   chemistry: required("chemistry", choice(chemistries), "What it is made of."),
-  nominalV: optional("voltage", volts, "Nominal voltage of the whole battery, 12 V or 24 V as a rule."),
+  nominalV: optional(
+    "voltage",
+    volts,
+    "Nominal voltage of the whole battery, 12 V or 24 V as a rule; the 12.8 V on an LiFePO4 battery count as 12 V.",
+  ),
   capacityAh: required("capacity", quantity("charge", { above: 0, max: 100_000 }), "Capacity when new."),
   ratedHours: optional("rated over", positiveHours, "Hours of the discharge the capacity is rated at."),
   ageYears: optional("age", age, "Age."),

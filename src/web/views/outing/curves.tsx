@@ -2,7 +2,7 @@ import { type ReactNode, useState } from "react";
 import type { BatteryTrace, BrownOut, OutingFigures } from "../../../core/energy/types.js";
 import type { Figures } from "../../../core/figures-types.js";
 import type { Outing } from "../../../core/plan/model/outing.js";
-import { decimals, percent, volts } from "../../../words/numbers.js";
+import { decimals, percent, shareSet, volts } from "../../../words/numbers.js";
 import { useWords } from "../../app/context.js";
 import { Lines } from "./lane.js";
 import { momentWords } from "./times.js";
@@ -68,7 +68,7 @@ export function Curves({ figures, followed, outing }: CurvesProps) {
         lastsH={followed.lastsH}
         figureOf={({ charge }) => charge}
         bounds={[0, headroom]}
-        limit={{ at: battery.reserveShare, says: words.reserve(percent(battery.reserveShare, 0)) }}
+        limit={{ at: battery.reserveShare, says: words.reserve(shareSet(battery.reserveShare)) }}
         ticks={[0.5, 1].map((share) => [share, percent(share, 0)])}
       >
         {marks.map(({ atH, says }) => (

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import { type BatteryLeft, batteryLeft } from "../../../core/proving/water/battery-left.js";
 import { readQuantity } from "../../../core/quantity/read.js";
-import { amps, decimals, hours, percent, roughHours } from "../../../words/numbers.js";
+import { amps, decimals, hours, percent, roughHours, shareSet } from "../../../words/numbers.js";
 import type { ScreenWords } from "../../../words/screen/en.js";
 import { feedsWords, fuseWords, spareFuseWords, switchWords, usageWords } from "../../../words/water-card.js";
 import { useFigures, useWords } from "../../app/context.js";
@@ -21,7 +21,7 @@ export function WaterPart() {
       <HoursLeft />
       {batteries.map(({ battery, turnOff, rows, uses, reserveShare }) => (
         <section key={battery}>
-          <h3>{words.hoursOf(battery, percent(reserveShare, 0))}</h3>
+          <h3>{words.hoursOf(battery, shareSet(reserveShare))}</h3>
           <div className="wide">
             <table lang={language}>
               <thead>

@@ -113,7 +113,7 @@ export const protectionCases = {
         limit: 8,
       },
     ],
-    quiet: [() => boat({ corners: [wayA(10)] })],
+    quiet: [() => boat({ corners: [wayA(10)] }), () => boat({ corners: [wayA(10 + 2e-12)] })],
   },
   "device-in-wet": {
     raises: [

@@ -41,7 +41,7 @@ export const voltageCases = {
   },
   "over-voltage": {
     raises: [{ boat: () => charged(16.2), at: "lamp", level: "mend", figure: 16.2, limit: 16 }],
-    quiet: [() => charged(16), on24],
+    quiet: [() => charged(16), () => charged(16 + 4e-12), on24],
   },
   collapse: {
     raises: [

@@ -1,6 +1,7 @@
+import { within } from "../../../quantity/within.js";
 import type { Least } from "../prepared.js";
 import type { ConditionResult, ProtectionCondition } from "../types.js";
-import { conditionResult, within } from "./result.js";
+import { conditionResult } from "./result.js";
 
 /** Is the rating more than the least of some limits? */
 export function isOverLeast({ least }: Least, ratingA: number): boolean {

@@ -1,6 +1,7 @@
+import { within } from "../../../quantity/within.js";
 import { continuousLoad } from "../../../reference/protection-practice.js";
 import type { OwnCondition } from "./own-condition.js";
-import { conditionResult, within } from "./result.js";
+import { conditionResult } from "./result.js";
 
 /** The load stays within the share of the rating that a device carries for hours (common practice, 80 %). */
 export const carriesLoad: OwnCondition = {

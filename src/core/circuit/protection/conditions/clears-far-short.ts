@@ -1,8 +1,9 @@
+import { within } from "../../../quantity/within.js";
 import { greatestOperatingS } from "../operating-time.js";
 import type { PreparedConductor } from "../prepared.js";
 import { adiabaticMaxS } from "../withstand.js";
 import type { OwnCondition } from "./own-condition.js";
-import { conditionResult, within } from "./result.js";
+import { conditionResult } from "./result.js";
 
 /** A short at the far end of each conductor is cleared within 5 s and before the conductor's insulation is harmed. */
 export const clearsFarShort: OwnCondition = {

@@ -1,7 +1,8 @@
+import { within } from "../../../quantity/within.js";
 import { assumedLithiumShort } from "../../../reference/protection-practice.js";
 import type { PreparedGuard } from "../prepared.js";
 import type { ConditionResult } from "../types.js";
-import { conditionResult, within } from "./result.js";
+import { conditionResult } from "./result.js";
 
 /** The device can break the largest short the source can drive at its place. */
 export function interrupts({ guard, kind, nearShortA }: PreparedGuard): ConditionResult {

@@ -1,7 +1,8 @@
+import { within } from "../../../quantity/within.js";
 import type { Guard, GuardRules } from "../guard.js";
 import type { PreparedGuard } from "../prepared.js";
 import type { ConditionResult } from "../types.js";
-import { conditionResult, within } from "./result.js";
+import { conditionResult } from "./result.js";
 
 function allowedM({ enclosed, startsAt }: Guard["place"], rules: GuardRules): number {
   const plain = (enclosed ? rules.maxProtectionDistanceEnclosedM : rules.maxProtectionDistanceM).value;

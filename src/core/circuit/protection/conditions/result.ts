@@ -1,13 +1,5 @@
 import type { ConditionResult, ProtectionCondition } from "../types.js";
 
-/** Floating-point slack for comparing a figure with its limit: 4 A against 80 % of 5 A. */
-const slack = 1e-9;
-
-/** Is the figure within its limit? NaN is not. */
-export function within(figure: number, limit: number): boolean {
-  return figure <= limit * (1 + slack);
-}
-
 /** One result; figures that are missing or endless are left out, since a table cannot print them. */
 export function conditionResult(
   condition: ProtectionCondition,

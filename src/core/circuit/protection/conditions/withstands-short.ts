@@ -1,8 +1,9 @@
+import { within } from "../../../quantity/within.js";
 import { greatestOperatingS } from "../operating-time.js";
 import type { PreparedGuard } from "../prepared.js";
 import { adiabaticMaxS } from "../withstand.js";
 import type { OwnCondition } from "./own-condition.js";
-import { conditionResult, within } from "./result.js";
+import { conditionResult } from "./result.js";
 
 /** The largest short the source can drive lets no more I²t through than every conductor withstands. */
 export const withstandsShort: OwnCondition = {
