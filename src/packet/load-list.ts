@@ -1,6 +1,7 @@
 import type { Figures } from "../core/figures-types.js";
 import type { CompleteGear } from "../core/plan/completed.js";
 import type { Shows } from "../core/plan/model/plan.js";
+import { within } from "../core/quantity/within.js";
 import { counted, decimals, marked, noFigure, percent, shareSet, threeDigits } from "../words/numbers.js";
 import { cornerNamed, type GearGroup, gearGroups, type WorstGear, worstByGear } from "./look-up.js";
 import type { Paper } from "./page.js";
@@ -96,7 +97,7 @@ function hardest({ pieces }: GearGroup, worst: ReadonlyMap<string, WorstGear>): 
 function verdict({ pieces }: GearGroup, hard: WorstGear | undefined): Cell {
   const piece = pieces.find(({ name }) => name === hard?.gear.id);
   if (hard === undefined || piece === undefined) return { words: [{ text: "not checked", sizePt: 9.5 }] };
-  const over = hard.gear.dropShare > piece.maxDropShare;
+  const over = !within(hard.gear.dropShare, piece.maxDropShare);
   const low = hard.gear.underVoltage;
   const text = over && low ? "over limit, too low" : over ? "over limit" : low ? "voltage too low" : "within";
   const where =
