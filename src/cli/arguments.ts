@@ -68,7 +68,8 @@ function meant(name: string, { flags }: Takes): string {
   const asked = sameMeaning.get(name);
   const nearest = asked !== undefined && names.includes(asked) ? asked : nearestOf(name, names);
   if (nearest !== undefined) return `; did you mean --${nearest}?`;
-  return names.length === 0 ? "" : `; there are ${names.map((each) => `--${each}`).join(", ")}`;
+  const all = names.map((each) => `--${each}`).join(", ");
+  return names.length === 0 ? "; it takes none" : `; there ${names.length === 1 ? "is only" : "are"} ${all}`;
 }
 
 /** What other commands of the world call them. */

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { exit, InputProblem } from "./problem.js";
 import { harmless } from "./terminal.js";
+import { meantOf } from "./unknown.js";
 
 interface Command {
   readonly help: string;
@@ -63,18 +64,30 @@ function version(): string {
   return about.version;
 }
 
+function noCommand(name: string): string {
+  const words = harmless(name);
+  if (/\.(ya?ml|json)$/i.test(name))
+    return `say first what to do with ${words}: skiffloom check ${words}, for one; skiffloom --help lists the rest`;
+  const meant = meantOf(name, [...Object.keys(commands), "--help", "--version"]);
+  const which = meant === undefined ? "skiffloom --help lists them" : `did you mean ${meant}?`;
+  return `there is no command ${words}; ${which}`;
+}
+
 async function command(words: readonly string[]): Promise<number> {
   const [name, ...rest] = words;
-  if (name === undefined || name === "--help" || name === "-h" || name === "help") {
+  const asksHelp = name === "help" || name === "--help" || name === "-h";
+  const [about] = rest;
+  if (asksHelp && about !== undefined) return await command([about, "--help"]);
+  if (name === undefined || asksHelp) {
     process.stdout.write(`${help}\n`);
     return name === undefined ? exit.unusable : exit.fine;
   }
-  if (name === "--version") {
+  if (name === "--version" || name === "-v" || name === "-V") {
     process.stdout.write(`skiffloom ${version()}\n`);
     return exit.fine;
   }
   const load = Object.hasOwn(commands, name) ? commands[name] : undefined;
-  if (!load) throw new InputProblem([`there is no command ${name}; skiffloom --help lists them`]);
+  if (!load) throw new InputProblem([noCommand(name)]);
   const loaded = await load();
   if (rest.includes("--help") || rest.includes("-h")) {
     process.stdout.write(`${loaded.help}\n`);

@@ -1,10 +1,12 @@
 import {
   closeSync,
+  existsSync,
   fchmodSync,
   fchownSync,
   fsyncSync,
   lstatSync,
   openSync,
+  readdirSync,
   readFileSync,
   readlinkSync,
   realpathSync,
@@ -16,7 +18,8 @@ import {
   writeSync,
 } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
-import { InputProblem, reason } from "./problem.js";
+import { nearestOf } from "../core/quantity/nearest.js";
+import { codeOf, InputProblem, reason } from "./problem.js";
 
 /** Most bytes read of any file; the plan's own limit is lower and says so itself. */
 const mostBytes = 64 * 1024 * 1024;
@@ -35,8 +38,20 @@ export function readBytes(path: string): Uint8Array {
     return readFileSync(path);
   } catch (error) {
     if (error instanceof InputProblem) throw error;
-    throw new InputProblem([`${path} can't be read: ${reason(error)}`]);
+    throw new InputProblem([
+      `${path} can't be read: ${codeOf(error) === "ENOENT" ? thereIsNo(path) : reason(error)}`,
+    ]);
   }
+}
+
+/** A file that is not there, and the plan beside it that was probably meant. */
+function thereIsNo(path: string): string {
+  const folder = dirname(resolve(path));
+  if (!existsSync(folder)) return `there is no folder ${dirname(path)}`;
+  const name = basename(path);
+  const others = readdirSync(folder).filter((one) => /\.(ya?ml|json)$/i.test(one));
+  const meant = nearestOf(name, others) ?? nearestOf(`${name}.yaml`, others);
+  return `there is no such file${meant === undefined ? "" : `; did you mean ${join(dirname(path), meant)}?`}`;
 }
 
 /**

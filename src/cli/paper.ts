@@ -1,9 +1,11 @@
 import type { Shows } from "../core/plan/model/plan.js";
 import { InputProblem } from "./problem.js";
+import { harmless } from "./terminal.js";
 
 /** The paper of `--paper`, else the plan's. */
 export function paperAsked(asked: string | undefined, shows: Shows): Shows["paper"] {
   if (asked === undefined) return shows.paper;
-  if (asked === "letter" || asked === "a4") return asked;
-  throw new InputProblem([`--paper takes letter or a4, not ${asked}`]);
+  const paper = asked.toLowerCase();
+  if (paper === "letter" || paper === "a4") return paper;
+  throw new InputProblem([`--paper takes letter or a4, not ${harmless(asked)}`]);
 }

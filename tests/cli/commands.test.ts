@@ -52,8 +52,22 @@ describe("statuses", () => {
 
   test.each([
     [["check"], "needs a plan file"],
-    [["check", "nowhere.yaml"], "can't be read"],
-    [["chek", "x"], "no command chek"],
+    [["check", "nowhere.yaml"], "nowhere.yaml can't be read: there is no such file"],
+    [["check", "examples/tendr.yaml"], "there is no such file; did you mean examples/tender.yaml?"],
+    [["check", "examples/tender"], "did you mean examples/tender.yaml?"],
+    [["check", "nofolder/tender.yaml"], "there is no folder nofolder"],
+    [["chek", "x"], "there is no command chek; did you mean check?"],
+    [["examples/tender.yaml"], "skiffloom check examples/tender.yaml, for one"],
+    [
+      ["packet", "examples/tender.yaml", "--to", "nofolder/x.pdf"],
+      "can't be written: there is no such folder",
+    ],
+    [["sheet", "examples/tender.yaml", "--only", "conductors"], "did you mean 'Conductor schedule'?"],
+    [["sheet", "examples/tender.yaml", "--only", "noon"], "\n  Load list\n  Conductor schedule\n"],
+    [["sheet", "examples/tender.yaml", "--page", "1"], "--page goes with --only"],
+    [["marks", "examples/tender.yaml", "--face", "x"], "there is only thwart front"],
+    [["netlist", "examples/tender.yaml", "--corner", "worst"], "did you mean 'worst drop'?"],
+    [["float", "examples/tender.yaml", "--move"], "there is no option --move; there is only --json"],
     [["check", "examples/tender.yaml", "--jsn"], "--jsn"],
     [["check", "examples/tender.yaml", "more"], "more"],
     [["figures", "examples/tender.yaml", "--corner", "noon"], "no corner is called noon"],
@@ -74,6 +88,16 @@ describe("statuses", () => {
       expect(out).toContain(`skiffloom ${name}`);
     },
   );
+
+  test("help of a command comes before it or after it; the paper's name in any letters", async () => {
+    expect((await command(["help", "check"])).out).toBe((await command(["check", "--help"])).out);
+    expect((await command(["-v"])).out).toBe((await command(["--version"])).out);
+    const to = join(folderWith(), "packet.pdf");
+    expect(
+      (await command(["sheet", "examples/tender.yaml", "--only", "load list", "--paper", "A4", "--to", to]))
+        .status,
+    ).toBe(0);
+  });
 
   test("--version is the package's own, from the sources and as built", async () => {
     const { version } = JSON.parse(readFileSync("package.json", "utf8"));

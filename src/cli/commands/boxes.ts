@@ -16,6 +16,7 @@ import { print, printFile, printJson } from "../print.js";
 import { exit, InputProblem, reason } from "../problem.js";
 import { type Column, textTable } from "../table.js";
 import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
+import { notThere } from "../unknown.js";
 
 export const help = `skiffloom boxes PLAN [--box NAME] [--csv] [--json]
 skiffloom boxes PLAN --template svg|dxf --to FOLDER [--box NAME] [--force]
@@ -45,11 +46,7 @@ export function run(words: readonly string[]): number {
   const boxes = layout.boxes.filter(({ box }) => asked === undefined || box === asked);
   if (boxes.length === 0 && asked !== undefined) {
     const names = layout.boxes.map(({ box }) => box);
-    throw new InputProblem([
-      harmless(
-        `no box is called ${asked}; there ${names.length === 0 ? "is none" : `are ${names.join(", ")}`}`,
-      ),
-    ]);
+    throw notThere("box", asked, names);
   }
   if (given.values.template !== undefined) {
     writeTemplates(boxes, given.values.template, given.values.to, given.switches.has("force"));

@@ -7,9 +7,10 @@ import { readArguments } from "../arguments.js";
 import { ledgerLines } from "../ledger.js";
 import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
-import { exit, InputProblem } from "../problem.js";
+import { exit } from "../problem.js";
 import { type Column, textTable } from "../table.js";
 import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
+import { notThere } from "../unknown.js";
 
 export const help = `skiffloom figures PLAN [--corner NAME] [--assumed] [--json]
 
@@ -55,9 +56,11 @@ function heading(text: string, screen: Terminal): string[] {
 function gearLines({ corners, plan }: Figures, name: string, screen: Terminal): string[] {
   const corner = corners.find((each) => each.name === name);
   if (!corner)
-    throw new InputProblem([
-      `no corner is called ${name}; there are ${corners.map((each) => each.name).join(", ")}`,
-    ]);
+    throw notThere(
+      "corner",
+      name,
+      corners.map((each) => each.name),
+    );
   const limits = new Map(plan.gear.map((piece) => [piece.name, piece.maxDropShare]));
   const rows = corner.gear.map((gear) => [
     gear.id,

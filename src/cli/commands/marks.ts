@@ -19,8 +19,9 @@ import { holesJson, holeTables } from "../hole-tables.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
-import { exit, InputProblem } from "../problem.js";
+import { exit } from "../problem.js";
 import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
+import { notThere } from "../unknown.js";
 
 export const help = `skiffloom marks PLAN [--face NAME] [--why] [--json]
 
@@ -77,11 +78,7 @@ function facesAsked(hull: HullFigures, asked: string | undefined): readonly Face
   const faces = hull.faces.filter(({ name }) => asked === undefined || name === asked);
   if (faces.length > 0 || asked === undefined) return faces;
   const names = hull.faces.map(({ name }) => name);
-  throw new InputProblem([
-    harmless(
-      `no face is called ${asked}; there ${names.length === 0 ? "is none" : `are ${names.join(", ")}`}`,
-    ),
-  ]);
+  throw notThere("face", asked, names);
 }
 
 function faceJson(face: FaceFigures) {

@@ -3,7 +3,8 @@ import { readArguments } from "../arguments.js";
 import { writeWhole } from "../files.js";
 import { loadFigures } from "../load.js";
 import { printFile } from "../print.js";
-import { exit, InputProblem } from "../problem.js";
+import { exit } from "../problem.js";
+import { notThere } from "../unknown.js";
 
 export const help = `skiffloom netlist PLAN [--corner NAME] [--to FILE] [--force]
 
@@ -20,11 +21,8 @@ export function run(words: readonly string[]): number {
   });
   const { figures, circuit } = loadFigures(given.plan);
   const corner = given.values.corner ?? "worst drop";
-  if (!circuit.states.some(({ name }) => name === corner)) {
-    throw new InputProblem([
-      `no corner is called ${corner}; there are ${circuit.states.map(({ name }) => name).join(", ")}`,
-    ]);
-  }
+  const names = circuit.states.map(({ name }) => name);
+  if (!names.includes(corner)) throw notThere("corner", corner, names);
   const text = netlistOf(figures.plan, circuit, corner);
   if (given.values.to === undefined) printFile(text);
   else writeWhole(given.values.to, text, given.switches.has("force"));

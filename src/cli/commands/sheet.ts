@@ -7,6 +7,7 @@ import { paperAsked } from "../paper.js";
 import { print } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
 import { harmless } from "../terminal.js";
+import { notThere } from "../unknown.js";
 
 export const help = `skiffloom sheet PLAN [--only TITLE] [--page N] [--paper letter|a4] [--to FILE] [--force]
 
@@ -29,6 +30,8 @@ export async function run(words: readonly string[]): Promise<number> {
   const { sheets } = fileList(whole, shows);
   const { only } = given.values;
   if (only === undefined) {
+    if (given.values.page !== undefined)
+      throw new InputProblem(["--page goes with --only: say of which part the page is wanted"]);
     print(
       sheets.map(({ title, pages }) => harmless(`${title}, ${pages === 1 ? "1 page" : `${pages} pages`}`)),
     );
@@ -38,11 +41,11 @@ export async function run(words: readonly string[]): Promise<number> {
     sheets.find(({ title }) => title === only) ??
     sheets.find(({ title }) => title.toLowerCase() === only.toLowerCase());
   if (!found)
-    throw new InputProblem([
-      harmless(
-        `no part of the packet is called ${only}; there are ${sheets.map(({ title }) => title).join(", ")}`,
-      ),
-    ]);
+    throw notThere(
+      "part of the packet",
+      only,
+      sheets.map(({ title }) => title),
+    );
   const made = await makeFile(whole, wanted(found, given.values.page), shows, houseFonts);
   const to = given.values.to ?? `${plainName(given.plan)}${plainName(made.ending)}`;
   writeWhole(to, made.content, given.switches.has("force"));

@@ -112,7 +112,7 @@ function asked(
 
 function nearest(name: string, work: WorkFigures): string {
   const found = nearestOf(name, work.step.keys());
-  return found === undefined ? "; the list has them all" : `; did you mean '${found}'?`;
+  return found === undefined ? "; skiffloom work PLAN --all lists them" : `; did you mean '${found}'?`;
 }
 
 const nowText = (atMin: number): string =>
