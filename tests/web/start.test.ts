@@ -65,6 +65,23 @@ test("a new person answers a few questions and has a boat, gear and circuits, ev
   await chafe.waitFor({ state: "detached" });
   expect((await planText(page)).match(/protected from chafe: true/g)).toHaveLength(5);
 
+  // one more piece of gear comes with its way, its cable and its part of the outing, in one step
+  await goToView(page, "gear");
+  await page.getByText("Add gear with its way and cable").click();
+  const whole = page.getByRole("form", { name: "Add it" });
+  await whole.getByLabel("Name").fill("anchor light");
+  await whole.getByRole("button").click();
+  await whole.getByText("Takes, each: this is wanted.").waitFor();
+  await whole.getByLabel("Takes, each").fill("1.5 W");
+  await whole.getByLabel("Fed by").selectOption("panel / running lights");
+  await whole.getByRole("button").click();
+  await page.locator(".slip").getByText("anchor light").first().waitFor();
+  const wired = await planText(page);
+  expect(wired).toContain(
+    "anchor light cable: {from: panel / running lights, to: anchor light, length: 6 ft}",
+  );
+  expect(wired).toMatch(/\{what: anchor light, .*\}/);
+
   // a face to drill, a point to measure from, and the lamps on that face in a row on both sides
   await goToView(page, "survey");
   await page.getByRole("button", { name: "Add this face" }).click();

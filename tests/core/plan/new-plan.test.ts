@@ -1,8 +1,10 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { applyEdit } from "../../../src/core/plan/edits/apply.js";
+import { completePlan } from "../../../src/core/plan/complete.js";
+import { applyEdit, applyEdits } from "../../../src/core/plan/edits/apply.js";
 import { gearRoles } from "../../../src/core/plan/model/gear.js";
 import type { NewPlanAnswers } from "../../../src/core/plan/new/answers.js";
+import { type Feed, gearEdits } from "../../../src/core/plan/new/gear-edits.js";
 import { newPlanText } from "../../../src/core/plan/new/new-plan.js";
 import { readPlan } from "../../../src/core/plan/read.js";
 
@@ -129,4 +131,26 @@ test("whatever is answered, the text holds it as data: a plan or problems, never
     { seed: 1908, numRuns: 400 },
   );
   expect(sound).toBeGreaterThan(40);
+});
+
+test("gear is added with all that feeds it, in a way, a new way or past the panel: no loose end, and the outing asks for it", () => {
+  const { text } = newPlanText(answers);
+  const item = { name: "horn", role: "sound signal", draws: "3 A at 12 V", cable: "6 ft", count: 2 } as const;
+  const feeds: Feed[] = [
+    { from: "way", way: "panel / spare" },
+    { from: "new way", panel: "panel" },
+    { from: "battery", battery: "battery", beforeMain: true },
+  ];
+  for (const feed of feeds) {
+    const before = readPlan(text);
+    if (!before.ok) throw new Error("unsound");
+    const edits = gearEdits(item, feed, (name) => name === "horn cable", before.plan.outings[0]);
+    const edited = applyEdits(text, edits);
+    if (!edited.ok) throw new Error(JSON.stringify(edited.problem));
+    const { looseEnds, gear, runs, outings } = completePlan(edited.plan);
+    expect(looseEnds).toEqual([]);
+    expect(gear.filter(({ group }) => group === "horn")).toHaveLength(2);
+    expect(runs.at(-1)?.group).toBe("horn cable b");
+    expect(outings[0]?.on.at(-1)).toMatchObject({ what: "horn" });
+  }
 });

@@ -4,10 +4,7 @@ import type { NewGear } from "./answers.js";
 
 /** A first outing: an evening with lights on, sockets now and then, and a bilge pump that starts by itself. */
 export function newOuting(gear: readonly NewGear[], panel: string): string {
-  const on = gear.map(({ name, role }) => {
-    const when = gearRoleFacts.rows[role].firstOuting;
-    return `{what: ${keyText(name)}${when && `, ${when}`}}`;
-  });
+  const on = gear.map(periodText);
   const lines = on.length === 0 ? [`{what: ${panel}}`] : on;
   return `outings:   # what is on when; from it follow the hours the battery lasts
   evening:
@@ -17,4 +14,10 @@ export function newOuting(gear: readonly NewGear[], panel: string): string {
     on:   # an invented evening: put in your own
 ${lines.map((line) => `      - ${line}`).join("\n")}
 `;
+}
+
+/** When a piece of gear is on in an outing that knows no more of it than its role. */
+export function periodText({ name, role }: Pick<NewGear, "name" | "role">): string {
+  const when = gearRoleFacts.rows[role].firstOuting;
+  return `{what: ${keyText(name)}${when && `, ${when}`}}`;
 }

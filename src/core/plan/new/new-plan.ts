@@ -1,12 +1,12 @@
 import { readQuantity } from "../../quantity/read.js";
-import { gearRoleFacts } from "../../reference/gear-roles.js";
 import { usualMainDevice } from "../complete/main-device.js";
 import { keyText, valueText } from "../edits/value.js";
 import { readPlan } from "../read-text.js";
 import type { ReadProblem } from "../source/problem.js";
 import type { NewBattery, NewGear, NewPlanAnswers } from "./answers.js";
+import { flowGear } from "./gear-keys.js";
 import { newOuting } from "./new-outing.js";
-import { newWays } from "./new-ways.js";
+import { newWays, wayText } from "./new-ways.js";
 
 export type NewPlan =
   | { readonly ok: true; readonly text: string }
@@ -99,9 +99,7 @@ function panels({ gear: items }: NewPlanAnswers): string {
   const ways = newWays(items).map(({ name, floats, gear: on }) => {
     const what = on.length === 0 ? "for what comes later" : on.map((item) => item.name).join(", ");
     const says = what.replace(/[\r\n]+/g, " ");
-    return floats
-      ? `      ${keyText(name)}: {switch: none, fuse: work out, always live: true}   # ${says}: live, it starts by itself`
-      : `      ${keyText(name)}: {switch: {rating: 10 A}, fuse: work out}   # ${says}`;
+    return `      ${keyText(name)}: ${wayText(floats)}   # ${says}${floats ? ": live, it starts by itself" : ""}`;
   });
   return `panels:
   ${panel}:
@@ -120,14 +118,11 @@ ${items.map(gearLines).join("\n")}
 }
 
 function gearLines(item: NewGear): string {
-  const float = item.role === "bilge pump";
   return [
     `  ${keyText(item.name)}:`,
-    ...((item.count ?? 1) === 1 ? [] : [`    count: ${item.count}   # named 1, 2, 3 … behind the name`]),
-    `    role: ${item.role}`,
-    `    draws: ${value(item.draws)}`,
-    ...(gearRoleFacts.rows[item.role].motor ? ["    behaves as: motor"] : []),
-    ...(float ? ["    float switch: true", "    surroundings: bilge"] : []),
+    ...flowGear(item).map((line) =>
+      line.startsWith("count: ") ? `    ${line}   # named 1, 2, 3 … behind the name` : `    ${line}`,
+    ),
     "    # works: 9 V to 16 V",
     "    # leads: {size: 20 AWG, length: 8 in}",
     "    # largest fuse: 3 A   # its maker's limit",

@@ -24,6 +24,10 @@ export function newWays(items: readonly NewGear[]): NewWay[] {
   return unique([...together, ...single, { name: "spare", gear: [], floats: false }]);
 }
 
+/** A way as it is written: one that feeds a pump on a float switch has no switch and is always live. */
+export const wayText = (floats: boolean): string =>
+  floats ? "{switch: none, fuse: work out, always live: true}" : "{switch: {rating: 10 A}, fuse: work out}";
+
 /** A way of a taken name gets a number behind it. */
 function unique(ways: readonly NewWay[]): NewWay[] {
   const taken = new Set<string>();

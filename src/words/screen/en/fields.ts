@@ -43,6 +43,7 @@ export const fields = {
   kindOf: kinds,
   perhaps: (nearest: string) => `Perhaps ${nearest}?`,
   take: (nearest: string) => `Take ${nearest}`,
+  wanted: "this is wanted.",
   add: "Add",
   remove: "Remove",
   rename: "Rename",

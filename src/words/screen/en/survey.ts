@@ -19,7 +19,6 @@ export const survey = {
   unsureBy: (length: string) => `unsure by ${length}`,
   measured: (count: number) => (count === 1 ? "Measured at 1 place" : `Measured at ${count} places`),
   forget: (line: string, at: string) => `Take out what was measured of the ${line} at ${at}`,
-  wanted: "this is wanted.",
   name: "Name",
   sides: "On",
   both: "both sides",

@@ -40,6 +40,7 @@ export const fields: ScreenWords["fields"] = {
   },
   perhaps: (nearest) => `¿Quizá ${nearest}?`,
   take: (nearest) => `Tomar ${nearest}`,
+  wanted: "hace falta.",
   add: "Añadir",
   remove: "Quitar",
   rename: "Cambiar el nombre",

@@ -21,7 +21,6 @@ export const survey: ScreenWords["survey"] = {
   unsureBy: (length) => `puede errar ${length}`,
   measured: (count) => (count === 1 ? "Medida en 1 sitio" : `Medida en ${count} sitios`),
   forget: (line, at) => `Quitar lo medido de ${line} a ${at}`,
-  wanted: "hace falta.",
   name: "Nombre",
   sides: "En",
   both: "las dos bandas",

@@ -2,9 +2,9 @@ import type { ReactNode } from "react";
 import { keyText } from "../../../../core/plan/edits/value.js";
 import { usePlan, useShows, useWords } from "../../../app/context.js";
 import { useSelection } from "../../../app/place.js";
+import { AddThing, type Asking } from "../../../parts/add-thing.js";
 import { lengthText, pointText } from "../model/length-text.js";
 import type { BoatScene } from "../model/scene.js";
-import { AddThing, type Asking } from "./add-thing.js";
 
 /** What one drills, what one measures from, and where cables pass: each list with a way to add to it. */
 export function PlacesToMark({ scene }: { scene: BoatScene }) {
@@ -45,12 +45,14 @@ export function PlacesToMark({ scene }: { scene: BoatScene }) {
               { key: "to", label: words.to, as: "length", start: share(0.8) },
               both,
             ]}
-            edit={({ name: called = "", strip = "", from, to, pair }) => ({
-              edit: "add",
-              kind: "face",
-              name: called,
-              as: `{strip: ${strip}, from: ${from}, to: ${to}, pair: ${pair}}`,
-            })}
+            edits={({ name: called = "", strip = "", from, to, pair }) => [
+              {
+                edit: "add",
+                kind: "face",
+                name: called,
+                as: `{strip: ${strip}, from: ${from}, to: ${to}, pair: ${pair}}`,
+              },
+            ]}
           />
         )}
         {lines.length < 2 && <p className="hint">{words.formFirst}</p>}
@@ -74,12 +76,14 @@ export function PlacesToMark({ scene }: { scene: BoatScene }) {
               { key: "station", label: words.station, as: "length" },
               both,
             ]}
-            edit={({ name: called = "", on = "", station, pair }) => ({
-              edit: "add",
-              kind: "reference",
-              name: called,
-              as: `{on: ${keyText(on)}, station: ${station}, pair: ${pair}}`,
-            })}
+            edits={({ name: called = "", on = "", station, pair }) => [
+              {
+                edit: "add",
+                kind: "reference",
+                name: called,
+                as: `{on: ${keyText(on)}, station: ${station}, pair: ${pair}}`,
+              },
+            ]}
           />
         )}
       </Group>
@@ -88,12 +92,14 @@ export function PlacesToMark({ scene }: { scene: BoatScene }) {
           <AddThing
             title={words.addPass}
             asks={[name]}
-            edit={({ name: called = "" }) => ({
-              edit: "add",
-              kind: "waypoint",
-              name: called,
-              as: `{at: ${pointText(middleOf(scene), shows)}}`,
-            })}
+            edits={({ name: called = "" }) => [
+              {
+                edit: "add",
+                kind: "waypoint",
+                name: called,
+                as: `{at: ${pointText(middleOf(scene), shows)}}`,
+              },
+            ]}
           />
         )}
         <Group title={words.legs} hint={words.legsHint} names={source.legs.map((leg) => leg.name)}>
@@ -109,12 +115,14 @@ export function PlacesToMark({ scene }: { scene: BoatScene }) {
                   as: source.waypoints.map((one) => [one.name, one.name] as const),
                 },
               ]}
-              edit={({ name: called = "", from = "", to = "" }) => ({
-                edit: "add",
-                kind: "leg",
-                name: called,
-                as: `{from: ${keyText(from)}, to: ${keyText(to)}}`,
-              })}
+              edits={({ name: called = "", from = "", to = "" }) => [
+                {
+                  edit: "add",
+                  kind: "leg",
+                  name: called,
+                  as: `{from: ${keyText(from)}, to: ${keyText(to)}}`,
+                },
+              ]}
             />
           )}
         </Group>

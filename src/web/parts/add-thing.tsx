@@ -1,24 +1,28 @@
 import { type FormEvent, useId, useState } from "react";
-import type { Edit } from "../../../../core/plan/edits/edit.js";
-import { useMeasured, usePlanStore, useWords } from "../../../app/context.js";
-import { quantityProblem } from "../../../parts/quantity-field.js";
-import { useRefusal } from "../../../parts/use-refusal.js";
+import type { Edit } from "../../core/plan/edits/edit.js";
+import { useMeasured, usePlanStore, useWords } from "../app/context.js";
+import { quantityProblem } from "./quantity-field.js";
+import { useRefusal } from "./use-refusal.js";
 
-/** One thing asked for: a length, a name, or one of a few. */
+/** One thing asked for: a name, a quantity, a whole number, or one of a few. */
 export interface Asking {
   readonly key: string;
   readonly label: string;
-  readonly as: "name" | "length" | readonly (readonly [value: string, label: string])[];
+  readonly as: "name" | "length" | "draw" | "whole" | readonly (readonly [value: string, label: string])[];
+  /** Its choices are long: it takes the room of two. */
+  readonly wide?: true;
   /** What stands there to begin with. */
   readonly start?: string;
 }
 
-/** A few fields and a button: together they make one thing of the plan, or it is said what is wrong. */
+/** A few fields and a button: together they make one step of the plan, or it is said what is wrong. */
 export function AddThing(props: {
   title: string;
   asks: readonly Asking[];
   /** From what was answered, by key. */
-  edit: (answers: Readonly<Record<string, string>>) => Edit;
+  edits: (answers: Readonly<Record<string, string>>) => readonly Edit[];
+  /** Told once they are made. */
+  onAdded?: (answers: Readonly<Record<string, string>>) => void;
 }) {
   const words = useWords();
   const lengths = useMeasured();
@@ -29,18 +33,24 @@ export function AddThing(props: {
   const [refused, setRefused] = useState<string>();
   const answerTo = ({ key, start, as }: Asking) =>
     typed[key] ?? start ?? (typeof as === "string" ? "" : (as[0]?.[0] ?? ""));
+  const wrongWith = (as: Asking["as"], answer: string): string | undefined => {
+    if (answer === "") return words.fields.wanted;
+    if (as === "whole") return /^[1-9]\d{0,3}$/.test(answer) ? undefined : words.asking.wholeNumber;
+    if (as === "length" || as === "draw") return quantityProblem(answer, as, words, lengths)?.sentence;
+    return undefined;
+  };
   const add = (event: FormEvent) => {
     event.preventDefault();
     for (const ask of props.asks) {
-      const value = answerTo(ask).trim();
-      const problem = ask.as === "length" ? quantityProblem(value, "length", words, lengths) : undefined;
-      if (problem || value === "")
-        return setRefused(`${ask.label}: ${problem?.sentence ?? words.survey.wanted}`);
+      const why = wrongWith(ask.as, answerTo(ask).trim());
+      if (why !== undefined) return setRefused(`${ask.label}: ${why}`);
     }
     const answers = Object.fromEntries(props.asks.map((ask) => [ask.key, answerTo(ask).trim()]));
-    const refusal = refusalOf(store.edit([props.edit(answers)]));
+    const refusal = refusalOf(store.edit(props.edits(answers)));
     setRefused(refusal);
-    if (refusal === undefined) setTyped({});
+    if (refusal !== undefined) return;
+    setTyped({});
+    props.onAdded?.(answers);
   };
   return (
     <form className="add-thing" onSubmit={add} aria-label={props.title}>
@@ -52,7 +62,7 @@ export function AddThing(props: {
             setTyped({ ...typed, [ask.key]: target.value }),
         };
         return (
-          <label key={ask.key} className="field" htmlFor={shared.id}>
+          <label key={ask.key} className="field" data-wide={ask.wide} htmlFor={shared.id}>
             <span>{ask.label}</span>
             {typeof ask.as === "string" ? (
               <input {...shared} autoComplete="off" spellCheck={false} dir="auto" />
