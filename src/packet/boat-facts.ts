@@ -1,53 +1,57 @@
 import type { Figures } from "../core/figures-types.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { points, text } from "../drawing/make.js";
-import { chemistryWords } from "../words/labels.js";
-import { boatLengthWords, counted, marked, shareSet } from "../words/numbers.js";
+import { boatLengthWords, marked, shareSet } from "../words/numbers.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
 import { type Piece, paragraph } from "./piece.js";
 
 const nameMm = 28;
 
 /** What the plan holds, a line a thing, and no more lines of a kind than `most`. */
-export function boatFacts(figures: Figures, shows: Shows, widthMm: number, most: number): Piece[] {
-  const listed = <T>(name: string, things: readonly T[], words: (thing: T) => string) =>
-    listedOf(name, things, words, most);
+export function boatFacts(
+  figures: Figures,
+  shows: Shows,
+  { frame: { facts: say }, of }: PaperWords,
+  widthMm: number,
+  most: number,
+): Piece[] {
+  const named = <T>(name: (count: number) => string, things: readonly T[], words: (thing: T) => string) =>
+    listedOf(name(things.length), things, words, most, say.more);
   const { plan } = figures;
   const lengthM = plan.runs.reduce((sum, run) => sum + run.lengthM, 0);
   const ways = plan.panels.reduce((sum, panel) => sum + panel.ways.length, 0);
   const facts: [string, string][] = [
-    ...listed("Battery", plan.batteries, (battery) => {
+    ...named(say.battery, plan.batteries, (battery) => {
       const size = `${marked(battery.nominalV, "V")}, ${marked(battery.capacityAh, "Ah")}`;
-      return `${battery.name}: ${chemistryWords[battery.chemistry]}, ${size}, reserve ${shareSet(battery.reserveShare)}`;
+      return `${battery.name}: ${of.labels.chemistries[battery.chemistry]}, ${size}, ${say.reserve(shareSet(battery.reserveShare))}`;
     }),
-    ...listed("Charger", plan.chargers, ({ name, kind, charges, outputA, outputW }) => {
+    ...named(say.charger, plan.chargers, ({ name, kind, charges, outputA, outputW }) => {
       const output =
         outputA === undefined
           ? outputW === undefined
             ? ""
             : `, ${marked(outputW, "W")}`
           : `, ${marked(outputA, "A")}`;
-      return `${name}: ${kind}, for ${charges}${output}`;
+      return `${name}: ${say.charges(say.kinds[kind], charges)}${output}`;
     }),
-    ...listed(
-      "Converter",
+    ...named(
+      say.converter,
       plan.converters,
       ({ name, outputV, maxOutputA }) =>
-        `${name}: to ${marked(outputV, "V")}, at most ${marked(maxOutputA, "A")}`,
+        `${name}: ${say.converts(marked(outputV, "V"), marked(maxOutputA, "A"))}`,
     ),
     ...inOneLine(
-      "Panel",
-      plan.panels.map(({ name, ways }) => ({ name: `${name} with ${counted(ways.length, "way")}` })),
+      say.panel,
+      plan.panels.map(({ name, ways: own }) => ({ name: say.withWays(name, say.ways(own.length)) })),
     ),
-    ...inOneLine("Junction box", plan.boxes),
-    [
-      "Gear",
-      `${counted(plan.gear.length, "piece")} on ${counted(ways, "way")}; ${counted(figures.protection.length, "fuse or breaker", "fuses and breakers")}`,
-    ],
-    ["Runs", `${counted(plan.runs.length, "run")}, ${boatLengthWords(lengthM, shows)} of cable in all`],
-    ["Air", `${plan.ambient.coldC} to ${plan.ambient.hotC} °C, engine space ${plan.ambient.engineSpaceC} °C`],
-    ...inOneLine("Outing", plan.outings),
+    ...inOneLine(say.box, plan.boxes),
+    [say.gear, say.pieces(plan.gear.length, say.ways(ways), figures.protection.length)],
+    [say.runs, say.cable(plan.runs.length, boatLengthWords(lengthM, shows))],
+    [say.air, say.temperatures(plan.ambient.coldC, plan.ambient.hotC, plan.ambient.engineSpaceC)],
+    ...inOneLine(say.outing, plan.outings),
   ];
-  return facts.map(([name, fact]) => factLine(name, fact, widthMm));
+  const batteries = say.battery(plan.batteries.length);
+  return facts.map(([name, fact]) => factLine(name, fact, name === batteries ? 2 : 1, widthMm));
 }
 
 function listedOf<T>(
@@ -55,30 +59,23 @@ function listedOf<T>(
   things: readonly T[],
   words: (thing: T) => string,
   most: number,
+  more: (count: number) => string,
 ): [string, string][] {
   const shown = things
     .slice(0, most)
-    .map((thing, index): [string, string] => [index === 0 ? plural(name, things.length) : "", words(thing)]);
-  return things.length > most ? [...shown, ["", `and ${things.length - most} more`]] : shown;
+    .map((thing, index): [string, string] => [index === 0 ? name : "", words(thing)]);
+  return things.length > most ? [...shown, ["", more(things.length - most)]] : shown;
 }
 
-function inOneLine(name: string, things: readonly { readonly name: string }[]): [string, string][] {
-  return things.length === 0
-    ? []
-    : [[plural(name, things.length), things.map((thing) => thing.name).join(", ")]];
+function inOneLine(
+  name: (count: number) => string,
+  things: readonly { readonly name: string }[],
+): [string, string][] {
+  return things.length === 0 ? [] : [[name(things.length), things.map((thing) => thing.name).join(", ")]];
 }
 
-function plural(name: string, count: number): string {
-  if (count === 1) return name;
-  return name.endsWith("y") ? `${name.slice(0, -1)}ies` : name.endsWith("x") ? `${name}es` : `${name}s`;
-}
-
-function factLine(name: string, fact: string, widthMm: number): Piece {
-  const words = paragraph(
-    { text: fact, sizePt: 9.5, maxLines: name.startsWith("Batter") ? 2 : 1 },
-    widthMm - nameMm,
-    0.4,
-  );
+function factLine(name: string, fact: string, maxLines: number, widthMm: number): Piece {
+  const words = paragraph({ text: fact, sizePt: 9.5, maxLines }, widthMm - nameMm, 0.4);
   return {
     heightMm: words.heightMm,
     draw: (x, top) => [

@@ -7,9 +7,9 @@ import type { Shape } from "../drawing/shapes.js";
 import { templateParts } from "../drawing/template-sheet.js";
 import { boxWhyWords, passingWords } from "../words/box-words.js";
 import { drillWords, moneyWords } from "../words/layout-words.js";
-import { counted, decimals } from "../words/numbers.js";
+import { decimals } from "../words/numbers.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
 import { type PieceName, pieceName, pieceNames } from "../words/piece-words.js";
-import { faceWords, templateWords } from "../words/template-words.js";
 import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { beside, heading, type Piece, paragraph, space, stacked, together } from "./piece.js";
@@ -18,8 +18,15 @@ import { type Column, type Row, table } from "./table.js";
 import { tickLine } from "./tick.js";
 
 /** For each box: how it is made up, its holes and their order, then a template at true scale for each face that is drilled. */
-export function boxSheets({ boxes: laidOut, cables }: LayoutFigures, paper: Paper): Section[] {
-  const names = pieceNames(cables);
+type BoxWords = PaperWords["layout"]["boxes"];
+
+export function boxSheets(
+  { boxes: laidOut, cables }: LayoutFigures,
+  paper: Paper,
+  words: PaperWords,
+): Section[] {
+  const say = words.layout.boxes;
+  const names = pieceNames(cables, words.of.layout);
   const boxes = laidOut.map((box) => ({
     ...box,
     templates: box.templates.map((template) => ({
@@ -30,10 +37,10 @@ export function boxSheets({ boxes: laidOut, cables }: LayoutFigures, paper: Pape
   return boxes.map((box): Section => {
     const numbers = entryNumbers(box);
     return {
-      title: `Box: ${box.box}`,
-      subtitle: subtitle(box),
+      title: say.title(box.box),
+      subtitle: subtitle(box, say),
       pages: [
-        ...flow(pieces(box, numbers, names, paper), paper),
+        ...flow(pieces(box, numbers, names, paper, words), paper),
         ...box.templates.flatMap((template) => {
           const noteMm = 6;
           const area = {
@@ -42,8 +49,8 @@ export function boxSheets({ boxes: laidOut, cables }: LayoutFigures, paper: Pape
             widthMm: paper.right - paper.left,
             heightMm: paper.top - paper.bottom - noteMm,
           };
-          return templateParts(template, area).map(({ part, shapes }) => [
-            ...templateHead(template.face, part, paper),
+          return templateParts(template, area, words.of.drawn).map(({ part, shapes }) => [
+            ...templateHead(template.face, part, paper, words),
             ...shapes,
           ]);
         }),
@@ -52,13 +59,18 @@ export function boxSheets({ boxes: laidOut, cables }: LayoutFigures, paper: Pape
   });
 }
 
-function templateHead(face: BoxFigures["templates"][number]["face"], part: string, paper: Paper): Shape[] {
-  const title = `Template of the ${faceWords[face]}, seen from outside${part === "" ? "" : `, ${part}`}`;
+function templateHead(
+  face: BoxFigures["templates"][number]["face"],
+  part: string,
+  paper: Paper,
+  { layout, of }: PaperWords,
+): Shape[] {
+  const title = `${layout.boxes.template(face)}${part === "" ? "" : `, ${part}`}`;
   const type = { sizeMm: points(11.5), weight: "semibold" } as const;
   const y = paper.top - 4;
   return [
     text(paper.left, y, fitText(title, (paper.right - paper.left) * 0.45, type), type),
-    text(paper.right, y, templateWords.scale, { sizeMm: points(9), anchor: "end" }),
+    text(paper.right, y, of.drawn.template.scale, { sizeMm: points(9), anchor: "end" }),
   ];
 }
 
@@ -76,12 +88,11 @@ function entryNumbers({ layout }: BoxFigures): ReadonlyMap<string, number> {
   return numbers;
 }
 
-function subtitle({ kind, bought, layout, from }: BoxFigures): string {
-  const holes = layout === undefined ? "not laid out" : counted(layout.entries.length, "hole");
+function subtitle({ kind, bought, layout, from }: BoxFigures, words: BoxWords): string {
+  const holes = layout === undefined ? words.notLaidOut : words.holes(layout.entries.length);
   const price = bought?.price === undefined ? "" : `, ${moneyWords(bought.price)}`;
-  const casing = kind === "panel" ? "casing of a panel" : "";
-  const made =
-    bought === undefined ? (from === "drilled" ? "drilled already" : "") : `${bought.name}${price}`;
+  const casing = kind === "panel" ? words.casing : "";
+  const made = bought === undefined ? (from === "drilled" ? words.drilled : "") : `${bought.name}${price}`;
   return [casing, made, holes].filter((part) => part !== "").join(" · ");
 }
 
@@ -90,20 +101,25 @@ function pieces(
   numbers: ReadonlyMap<string, number>,
   names: ReadonlyMap<string, PieceName>,
   paper: Paper,
+  words: PaperWords,
 ): Piece[] {
+  const say = words.layout.boxes;
+  const { drawn } = words.of;
   const widthMm = paper.right - paper.left;
   const leftMm = widthMm * 0.47;
   const rightAt = widthMm * 0.52;
-  const facts = boxFacts(box).map((each) => paragraph({ text: each, maxLines: 6 }, widthMm - rightAt, 1.6));
+  const facts = boxFacts(box, words).map((each) =>
+    paragraph({ text: each, maxLines: 6 }, widthMm - rightAt, 1.6),
+  );
   const { body, layout } = box;
   if (body === undefined || layout === undefined)
-    return boxFacts(box).map((each) => paragraph({ text: each, maxLines: 8 }, widthMm, 2));
+    return boxFacts(box, words).map((each) => paragraph({ text: each, maxLines: 8 }, widthMm, 2));
   const drawingMm = Math.min(78, Math.max(46, (leftMm * body.heightMm) / body.widthMm));
   const draw = (room: { left: number; bottom: number }) =>
-    boxInside(body, layout, numbers, { ...room, widthMm: leftMm, heightMm: drawingMm });
+    boxInside(body, layout, numbers, { ...room, widthMm: leftMm, heightMm: drawingMm }, drawn);
   const { scale, letters } = draw({ left: 0, bottom: 0 });
   const notes = [
-    `Lid off, ${scale === 1 ? "true scale" : `1 : ${scale}`}; numbers as on the template of each face`,
+    say.lidOff(scale === 1 ? drawn.step.trueScale : `1 : ${scale}`),
     ...(letters.size === 0 ? [] : [[...letters].map(([name, letter]) => `${letter}: ${name}`).join("; ")]),
   ];
   const type = { sizeMm: points(9), weight: "regular" } as const;
@@ -111,8 +127,8 @@ function pieces(
     heightMm: drawingMm + 2 + 4 * notes.length,
     draw: (x, top) => [
       ...draw({ left: x, bottom: top - drawingMm }).shapes,
-      ...notes.map((words, index) =>
-        text(x, top - drawingMm - 4.5 - index * 4, fitText(words, leftMm, type), { ...type, colour: "soft" }),
+      ...notes.map((note, index) =>
+        text(x, top - drawingMm - 4.5 - index * 4, fitText(note, leftMm, type), { ...type, colour: "soft" }),
       ),
     ],
   };
@@ -122,60 +138,56 @@ function pieces(
       { at: rightAt, piece: stacked(facts) },
     ]),
     space(2),
-    ...table(columns, entryRows(box, numbers, names), widthMm),
+    ...table(columns(say), entryRows(box, numbers, names, words), widthMm),
     ...(box.drilling.length === 0
       ? []
       : together([
-          heading("In this order", widthMm),
+          heading(say.order, widthMm),
           ...box.drilling.map((step, index) =>
-            tickLine({ text: `${index + 1}  ${drillWords(step)}` }, widthMm),
+            tickLine({ text: `${index + 1}  ${drillWords(step, words.of.layout)}` }, widthMm),
           ),
         ])),
   ];
 }
 
-const clampWords =
-  "Clamp the box, never hold it in the hand: a step drill grabs. Wear eye protection. The lid stays on while you drill: it keeps the box square. Try each gland in its hole before you go on to the next face.";
-
-function boxFacts(box: BoxFigures): string[] {
+function boxFacts(box: BoxFigures, { layout: { boxes: words }, of }: PaperWords): string[] {
   const { body, from, unmeasured, passing, layout } = box;
   return [
-    ...boxWhyWords(box),
-    ...(body === undefined
-      ? []
-      : [
-          `It ${body.mounted === "wall" ? "hangs on a wall, lid towards you" : "stands on a floor, lid up"}${box.water === undefined ? "; its IP code is not told: whether it keeps water out was not checked" : `; water numeral of its IP code ${box.water.jetNumeral === undefined ? "" : `${box.water.jetNumeral} and `}${box.water.numeral}`}.`,
-        ]),
-    ...(passing === undefined ? [] : [passingWords(passing)]),
-    ...(box.spareEntries > 0
-      ? [`${counted(box.spareEntries, "spare entry", "spare entries")}, closed with a plug.`]
-      : []),
-    ...((layout?.contents ?? []).length > 0 && from !== "drilled"
-      ? ["Contents are screwed to the base before the lid goes on; room to bend is kept behind each gland."]
-      : []),
+    ...boxWhyWords(box, of.layout),
+    ...(body === undefined ? [] : [words.stands(body.mounted === "wall", waterWords(box, words))]),
+    ...(passing === undefined ? [] : [passingWords(passing, of.layout)]),
+    ...(box.spareEntries > 0 ? [words.spares(box.spareEntries)] : []),
+    ...((layout?.contents ?? []).length > 0 && from !== "drilled" ? [words.contents] : []),
     ...(unmeasured.length > 0 && from !== "none"
-      ? [`Not measured, so not checked: ${unmeasured.join(", ")}. Measure before you drill.`]
+      ? [words.unmeasured(unmeasured.map((one) => words.measures[one]).join(", "))]
       : []),
-    ...(from === "drilled" ? ["Its holes are taken as they are."] : []),
-    ...(box.drilling.length > 0 ? [clampWords] : []),
+    ...(from === "drilled" ? [words.asTheyAre] : []),
+    ...(box.drilling.length > 0 ? [words.clamp] : []),
   ];
 }
 
-const columns: readonly Column[] = [
-  { heading: "Face", share: 26 },
-  { heading: "No.", share: 10, align: "right" },
-  { heading: "Comes in", share: 74 },
-  { heading: "Gland", share: 24 },
-  { heading: "Hole,\u00a0mm", share: 22, align: "right" },
-  { heading: "Along, inside,\u00a0mm", share: 26, align: "right" },
-  { heading: "Up from the base,\u00a0mm", share: 26, align: "right" },
-  { heading: "Nut, corner to corner,\u00a0mm", share: 26, align: "right" },
+function waterWords({ water }: BoxFigures, words: BoxWords): string {
+  if (water === undefined) return words.waterUnknown;
+  const { jetNumeral, numeral } = water;
+  return words.water(jetNumeral === undefined ? String(numeral) : words.numerals(jetNumeral, numeral));
+}
+
+const columns = ({ heads }: BoxWords): readonly Column[] => [
+  { heading: heads.face, share: 26 },
+  { heading: heads.number, share: 10, align: "right" },
+  { heading: heads.comes, share: 74 },
+  { heading: heads.gland, share: 24 },
+  { heading: heads.hole, share: 22, align: "right" },
+  { heading: heads.along, share: 26, align: "right" },
+  { heading: heads.up, share: 26, align: "right" },
+  { heading: heads.nut, share: 26, align: "right" },
 ];
 
 function entryRows(
   { layout }: BoxFigures,
   numbers: ReadonlyMap<string, number>,
   names: ReadonlyMap<string, PieceName>,
+  { layout: { boxes: words }, of }: PaperWords,
 ): Row[] {
   const faces = layout?.faces.map(({ name }) => name) ?? [];
   return (layout?.entries ?? [])
@@ -185,10 +197,11 @@ function entryRows(
     )
     .map(({ id, on, x, y, holeMm, acrossMm }) => ({
       cells: [
-        faceWords[on],
+        of.layout.faces[on],
         { words: [{ text: String(numbers.get(id) ?? ""), weight: "semibold" }] },
-        pieceName(names, id),
-        layout?.glands.find(({ cable }) => cable === id)?.fit.size ?? (/^spare \d+$/.test(id) ? "plug" : "–"),
+        of.layout.entry(pieceName(names, id)),
+        layout?.glands.find(({ cable }) => cable === id)?.fit.size ??
+          (/^spare \d+$/.test(id) ? words.plug : "–"),
         { words: [{ text: decimals(holeMm, 1), weight: "semibold" }] },
         decimals(x, 1),
         decimals(y, 1),

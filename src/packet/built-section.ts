@@ -1,11 +1,15 @@
 import type { Figures } from "../core/figures-types.js";
+import type { FaceName } from "../core/plan/model/layout.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { standing } from "../core/work/differences.js";
 import type { WorkFigures } from "../core/work/plan-work.js";
 import { plannedHoles } from "../core/work/planned-holes.js";
-import { differenceSentence, placeWords, tickProblemSentence } from "../words/difference-words.js";
 import { boreWords } from "../words/hull-words.js";
-import { counted, lengthWords, marked } from "../words/numbers.js";
+import type { LayoutWords } from "../words/layout/english.js";
+import { lengthWords, marked } from "../words/numbers.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
+import { pathWords } from "../words/path-words.js";
+import type { ProofWords } from "../words/proof/proof-words.js";
 import { branchWords } from "../words/proving.js";
 import { shownWords } from "../words/reading-words.js";
 import { stepTitles } from "../words/work-words.js";
@@ -15,72 +19,80 @@ import { flowing, type Section } from "./section.js";
 import { type Column, type Row, table } from "./table.js";
 
 /** What was really built beside what the plan wants, with room to write by hand what is not on record yet. */
-export function builtSection(figures: Figures, work: WorkFigures, shows: Shows, paper: Paper): Section {
+type BuiltWords = PaperWords["work"]["built"];
+
+export function builtSection(
+  figures: Figures,
+  work: WorkFigures,
+  shows: Shows,
+  paper: Paper,
+  words: PaperWords,
+): Section {
+  const say = words.work.built;
+  const { record: told, steps, proof } = words.of;
   const widthMm = paper.right - paper.left;
   const { plan } = figures;
   const record = plan.source.work;
   const built = standing(record.asBuilt);
-  const part = (title: string, columns: readonly Column[], rows: readonly Row[]): Piece[] =>
-    rows.length === 0 ? [] : [heading(title, widthMm), ...table(columns, rows, widthMm), space(3)];
-  const title = stepTitles(work.step.values());
+  const part = (
+    title: string,
+    columns: (words: BuiltWords) => readonly Column[],
+    rows: readonly Row[],
+  ): Piece[] =>
+    rows.length === 0 ? [] : [heading(title, widthMm), ...table(columns(say), rows, widthMm), space(3)];
+  const title = stepTitles(work.step.values(), steps);
   const said = [
-    ...work.asBuilt.differences.map((one) => differenceSentence(one, shows)),
-    ...work.asBuilt.problems.map((one) => tickProblemSentence(one, title)),
+    ...work.asBuilt.differences.map((one) => told.difference(one, shows)),
+    ...work.asBuilt.problems.map((one) => told.tick(one, title)),
   ];
   const count =
     record.workDone.length + record.projects.reduce((sum, { workDone }) => sum + workDone.length, 0);
   const pieces = [
-    paragraph({ text: explanation, colour: "soft", sizePt: 9.5 }, widthMm, 3),
+    paragraph({ text: say.explanation, colour: "soft", sizePt: 9.5 }, widthMm, 3),
     ...(said.length === 0
       ? []
       : [
-          heading("Built otherwise than the plan wants", widthMm),
-          ...said.map((words) => paragraph({ text: `• ${words}`, maxLines: 4 }, widthMm, 1)),
+          heading(say.otherwise, widthMm),
+          ...said.map((sentence) => paragraph({ text: `• ${sentence}`, maxLines: 4 }, widthMm, 1)),
           space(3),
         ]),
-    ...part("Cables", cableColumns, cableRows(figures, built, shows)),
+    ...part(say.cables, cableColumns, cableRows(figures, built, shows, say)),
+    ...part(say.holes, holeColumns, holeRows(figures, work, built, shows, words)),
+    ...part(say.entries, entryColumns, entryRows(work, built, words)),
+    ...part(say.joints, jointColumns, jointRows(figures, built, words.of.layout)),
+    ...part(say.devices, deviceColumns, deviceRows(figures, built, words)),
+    ...part(say.readings, readingColumns, readingRows(record, say, proof)),
     ...part(
-      "Holes in the boat, and what lies behind them",
-      holeColumns,
-      holeRows(figures, work, built, shows),
-    ),
-    ...part("Holes of boxes and panels", entryColumns, entryRows(work, built)),
-    ...part("Joints", jointColumns, jointRows(figures, built)),
-    ...part("Fuses and breakers", deviceColumns, deviceRows(figures, built)),
-    ...part("Readings", readingColumns, readingRows(record)),
-    ...part(
-      "Finished projects",
+      say.projects,
       projectColumns,
       record.projects.map(({ name, finished, note }) => ({ cells: [name, finished ?? "", note ?? ""] })),
     ),
   ];
-  const subtitle = count === 0 ? "nothing on record yet" : `${counted(count, "step")} on record`;
-  return flowing("As built", subtitle, pieces, paper);
+  const subtitle = count === 0 ? say.nothing : say.onRecord(count);
+  return flowing(say.title, subtitle, pieces, paper);
 }
 
-const explanation =
-  "Beside what the plan wants stands what was made: measured, or as the step said where it was ticked and nothing else is on record. An empty field is not on record: write it here by hand, then into the plan. What is not on record was not checked.";
-
-const cableColumns: readonly Column[] = [
-  { heading: "Run", share: 46 },
-  { heading: "From", share: 40 },
-  { heading: "To", share: 40 },
-  { heading: "Planned length", share: 30, align: "right" },
-  { heading: "As built", share: 30, align: "right" },
-  { heading: "Planned conductor", share: 30 },
-  { heading: "As built", share: 26 },
-  { heading: "How and when", share: 44 },
+const cableColumns = ({ heads }: BuiltWords): readonly Column[] => [
+  { heading: heads.run, share: 46 },
+  { heading: heads.from, share: 40 },
+  { heading: heads.to, share: 40 },
+  { heading: heads.plannedLength, share: 30, align: "right" },
+  { heading: heads.asBuilt, share: 30, align: "right" },
+  { heading: heads.plannedConductor, share: 30 },
+  { heading: heads.asBuilt, share: 26 },
+  { heading: heads.how, share: 44 },
 ];
 
 type Built = ReturnType<typeof standing>;
-const how = (one: { readonly measured: boolean; readonly when?: string } | undefined): string =>
+const how = (
+  one: { readonly measured: boolean; readonly when?: string } | undefined,
+  { measured, asSaid }: BuiltWords,
+): string =>
   one === undefined
     ? ""
-    : [one.measured ? "measured" : "as the step said", one.when ?? ""]
-        .filter((word) => word !== "")
-        .join(", ");
+    : [one.measured ? measured : asSaid, one.when ?? ""].filter((word) => word !== "").join(", ");
 
-function cableRows({ plan, sizes }: Figures, { lengths }: Built, shows: Shows): Row[] {
+function cableRows({ plan, sizes }: Figures, { lengths }: Built, shows: Shows, words: BuiltWords): Row[] {
   const known = new Map(lengths.map((one) => [one.run, one]));
   const rows = plan.runs.map((run): Row => {
     const one = known.get(run.name);
@@ -96,7 +108,7 @@ function cableRows({ plan, sizes }: Figures, { lengths }: Built, shows: Shows): 
         one === undefined ? "" : lengthWords(one.lengthM, shows),
         size,
         one?.size?.key ?? "",
-        how(one),
+        how(one, words),
       ],
     };
   });
@@ -106,28 +118,35 @@ function cableRows({ plan, sizes }: Figures, { lengths }: Built, shows: Shows): 
         { words: [{ text: one.run, weight: "semibold" }] },
         "",
         "",
-        "not in the plan",
+        words.notInPlan,
         lengthWords(one.lengthM, shows),
         "",
         one.size?.key ?? "",
-        how(one),
+        how(one, words),
       ],
     }),
   );
   return [...rows, ...gone];
 }
 
-const holeColumns: readonly Column[] = [
-  { heading: "Hole", share: 40 },
-  { heading: "Face", share: 34 },
-  { heading: "Planned place", share: 60 },
-  { heading: "As built", share: 60 },
-  { heading: "Size, planned / built", share: 34, align: "right" },
-  { heading: "Behind it", share: 46 },
-  { heading: "How and when", share: 40 },
+const holeColumns = ({ heads }: BuiltWords): readonly Column[] => [
+  { heading: heads.hole, share: 40 },
+  { heading: heads.face, share: 34 },
+  { heading: heads.plannedPlace, share: 60 },
+  { heading: heads.asBuilt, share: 60 },
+  { heading: heads.size, share: 34, align: "right" },
+  { heading: heads.behind, share: 46 },
+  { heading: heads.how, share: 40 },
 ];
 
-function holeRows({ plan }: Figures, { facts }: WorkFigures, { holes }: Built, shows: Shows): Row[] {
+function holeRows(
+  { plan }: Figures,
+  { facts }: WorkFigures,
+  { holes }: Built,
+  shows: Shows,
+  { work: { built: words }, of }: PaperWords,
+): Row[] {
+  const { sides } = of.labels;
   const known = new Map(holes.map((one) => [one.hole, one]));
   const rows = plannedHoles(plan).map((wanted): Row => {
     const one = known.get(wanted.hole);
@@ -139,12 +158,12 @@ function holeRows({ plan }: Figures, { facts }: WorkFigures, { holes }: Built, s
     return {
       cells: [
         { words: [{ text: wanted.hole, weight: "semibold" }] },
-        `${wanted.on}, ${wanted.side}`,
-        wanted.there ? "there before" : at === undefined ? "in a row: see its mark" : placeWords(at, shows),
-        one === undefined ? "" : placeWords(one.at, shows),
+        `${wanted.on}, ${sides[wanted.side]}`,
+        wanted.there ? words.thereBefore : at === undefined ? words.inRow : of.record.place(at, shows),
+        one === undefined ? "" : of.record.place(one.at, shows),
         `${cutMm === undefined ? "–" : boreWords(cutMm)} / ${one === undefined ? "      " : boreWords(one.sizeM * 1000)}`,
         behind,
-        how(one),
+        how(one, words),
       ],
     };
   });
@@ -152,30 +171,35 @@ function holeRows({ plan }: Figures, { facts }: WorkFigures, { holes }: Built, s
     (one): Row => ({
       cells: [
         { words: [{ text: one.hole, weight: "semibold" }] },
-        `${one.on}, ${one.side}`,
-        "not in the plan",
-        placeWords(one.at, shows),
+        `${one.on}, ${sides[one.side]}`,
+        words.notInPlan,
+        of.record.place(one.at, shows),
         `– / ${boreWords(one.sizeM * 1000)}`,
         one.behind ?? "",
-        how(one),
+        how(one, words),
       ],
     }),
   );
   return [...rows, ...gone];
 }
 
-const entryColumns: readonly Column[] = [
-  { heading: "Box or panel", share: 40 },
-  { heading: "For", share: 50 },
-  { heading: "Side", share: 22 },
-  { heading: "Along, from base", share: 44 },
-  { heading: "Size, planned / built", share: 40, align: "right" },
-  { heading: "How and when", share: 46 },
+const entryColumns = ({ heads }: BuiltWords): readonly Column[] => [
+  { heading: heads.box, share: 40 },
+  { heading: heads.for, share: 50 },
+  { heading: heads.side, share: 22 },
+  { heading: heads.along, share: 44 },
+  { heading: heads.size, share: 40, align: "right" },
+  { heading: heads.how, share: 46 },
 ];
 
-function entryRows({ facts }: WorkFigures, { entries }: Built): Row[] {
-  const at = (on: string, [along, base]: readonly [number, number]) =>
-    [on, `${boreWords(along * 1000)}, ${boreWords(base * 1000)}`] as const;
+function entryRows(
+  { facts }: WorkFigures,
+  { entries }: Built,
+  { work: { built: words }, of }: PaperWords,
+): Row[] {
+  const { faces } = of.layout;
+  const at = (on: FaceName, [along, base]: readonly [number, number]) =>
+    [faces[on], `${boreWords(along * 1000)}, ${boreWords(base * 1000)}`] as const;
   const left = [...entries];
   const rows = [...(facts.entries ?? [])].flatMap(([box, list]) =>
     list.map((wanted): Row => {
@@ -194,7 +218,7 @@ function entryRows({ facts }: WorkFigures, { entries }: Built): Row[] {
           side,
           place,
           `${boreWords(wanted.holeMm)} / ${one === undefined ? "      " : boreWords(one.holeM * 1000)}`,
-          how(one),
+          how(one, words),
         ],
       };
     }),
@@ -203,22 +227,29 @@ function entryRows({ facts }: WorkFigures, { entries }: Built): Row[] {
     ...rows,
     ...left.map(
       (one): Row => ({
-        cells: [one.box, one.run, ...at(one.on, one.atM), `– / ${boreWords(one.holeM * 1000)}`, how(one)],
+        cells: [
+          one.box,
+          one.run,
+          ...at(one.on, one.atM),
+          `– / ${boreWords(one.holeM * 1000)}`,
+          how(one, words),
+        ],
       }),
     ),
   ];
 }
 
-const jointColumns: readonly Column[] = [
-  { heading: "Run", share: 50 },
-  { heading: "Start, planned", share: 40 },
-  { heading: "As made", share: 40 },
-  { heading: "End, planned", share: 40 },
-  { heading: "As made", share: 40 },
-  { heading: "When", share: 36 },
+const jointColumns = ({ heads }: BuiltWords): readonly Column[] => [
+  { heading: heads.run, share: 50 },
+  { heading: heads.startPlanned, share: 40 },
+  { heading: heads.asMade, share: 40 },
+  { heading: heads.endPlanned, share: 40 },
+  { heading: heads.asMade, share: 40 },
+  { heading: heads.when, share: 36 },
 ];
 
-function jointRows({ plan }: Figures, { joints }: Built): Row[] {
+function jointRows({ plan }: Figures, { joints }: Built, { joint }: LayoutWords): Row[] {
+  const said = (kind: string | undefined) => (kind === undefined ? "" : joint(kind));
   return plan.runs.map((run): Row => {
     const [start, end] = (["start", "end"] as const).map((which) =>
       joints.find((one) => one.at === run.name && one.end === which),
@@ -226,30 +257,34 @@ function jointRows({ plan }: Figures, { joints }: Built): Row[] {
     return {
       cells: [
         { words: [{ text: run.name, weight: "semibold" }] },
-        run.jointAtStart,
-        start?.kind ?? "",
-        run.jointAtEnd,
-        end?.kind ?? "",
+        said(run.jointAtStart),
+        said(start?.kind),
+        said(run.jointAtEnd),
+        said(end?.kind),
         end?.when ?? start?.when ?? "",
       ],
     };
   });
 }
 
-const deviceColumns: readonly Column[] = [
-  { heading: "Device", share: 70 },
-  { heading: "Planned", share: 30, align: "right" },
-  { heading: "Fitted", share: 30, align: "right" },
-  { heading: "When", share: 60 },
+const deviceColumns = ({ heads }: BuiltWords): readonly Column[] => [
+  { heading: heads.device, share: 70 },
+  { heading: heads.planned, share: 30, align: "right" },
+  { heading: heads.fitted, share: 30, align: "right" },
+  { heading: heads.when, share: 60 },
 ];
 
-function deviceRows({ protection }: Figures, { ratings }: Built): Row[] {
+function deviceRows(
+  { protection }: Figures,
+  { ratings }: Built,
+  { work: { built: words }, of }: PaperWords,
+): Row[] {
   return protection.map(({ id, ratingA, spare }): Row => {
     const one = ratings.find(({ device }) => device === id);
     return {
       cells: [
-        { words: [{ text: id, weight: "semibold" }] },
-        spare ? "none yet" : marked(ratingA, "A"),
+        { words: [{ text: pathWords(id, of.findings.path), weight: "semibold" }] },
+        spare ? words.noneYet : marked(ratingA, "A"),
         one === undefined ? "" : marked(one.ratingA, "A"),
         one?.when ?? "",
       ],
@@ -257,29 +292,33 @@ function deviceRows({ protection }: Figures, { ratings }: Built): Row[] {
   });
 }
 
-const projectColumns: readonly Column[] = [
-  { heading: "Project", share: 50 },
-  { heading: "Finished", share: 36 },
-  { heading: "Note", share: 120 },
+const projectColumns = ({ heads }: BuiltWords): readonly Column[] => [
+  { heading: heads.project, share: 50 },
+  { heading: heads.finished, share: 36 },
+  { heading: heads.note, share: 120 },
 ];
 
-const readingColumns: readonly Column[] = [
-  { heading: "At", share: 60 },
-  { heading: "Against", share: 44 },
-  { heading: "On", share: 60 },
-  { heading: "Shown", share: 28, align: "right" },
-  { heading: "When", share: 36 },
-  { heading: "Note", share: 56 },
+const readingColumns = ({ heads }: BuiltWords): readonly Column[] => [
+  { heading: heads.at, share: 60 },
+  { heading: heads.against, share: 44 },
+  { heading: heads.on, share: 60 },
+  { heading: heads.shown, share: 28, align: "right" },
+  { heading: heads.when, share: 36 },
+  { heading: heads.note, share: 56 },
 ];
 
-function readingRows({ readings, projects }: Figures["plan"]["source"]["work"]): Row[] {
+function readingRows(
+  { readings, projects }: Figures["plan"]["source"]["work"],
+  words: BuiltWords,
+  proof: ProofWords,
+): Row[] {
   return [...projects.flatMap((project) => project.readings), ...readings].map(
     (one): Row => ({
       cells: [
         one.at,
         one.against ?? "",
-        [...one.withOn, ...(one.lifted ?? []).map((id) => `without ${branchWords(id)}`)].join(", "),
-        shownWords(one),
+        [...one.withOn, ...(one.lifted ?? []).map((id) => words.without(branchWords(id, proof)))].join(", "),
+        shownWords(one, proof),
         one.when ?? "",
         one.note ?? "",
       ],

@@ -4,6 +4,7 @@ import type { CutFigures } from "../core/parts/plan-cuts.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { oldWireEnd } from "../core/reference/consumables.js";
 import { conductorColour } from "../drawing/palette.js";
+import type { LayoutWords } from "../words/layout/english.js";
 import {
   cutProblemWords,
   cutSourceWords,
@@ -13,20 +14,20 @@ import {
   roundLengthWords,
   wireWords,
 } from "../words/layout-words.js";
-import { counted } from "../words/numbers.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
 import { type PieceName, pieceName, pieceNames } from "../words/piece-words.js";
 import type { Paper } from "./page.js";
 import { paragraph, space } from "./piece.js";
 import { flowing, type Section } from "./section.js";
 import { type Column, type FullCell, groupedTable, type Row } from "./table.js";
 
-const columns: readonly Column[] = [
+const columns = ({ heads }: PaperWords["layout"]["cuts"]): readonly Column[] => [
   { heading: "", share: 8, hand: "tick" },
-  { heading: "Cut from", share: 56 },
-  { heading: "Piece", share: 76 },
-  { heading: "From, to", share: 64 },
-  { heading: "Colours", share: 40 },
-  { heading: "Length", share: 30, align: "right" },
+  { heading: heads.from, share: 56 },
+  { heading: heads.piece, share: 76 },
+  { heading: heads.ends, share: 64 },
+  { heading: heads.colours, share: 40 },
+  { heading: heads.length, share: 30, align: "right" },
 ];
 
 /**
@@ -37,10 +38,13 @@ export function cutList(
   { cables, cuts }: LayoutFigures,
   shows: Shows,
   paper: Paper,
+  words: PaperWords,
   runs?: ReadonlySet<string>,
 ): Section {
+  const say = words.layout.cuts;
+  const { layout } = words.of;
   const widthMm = paper.right - paper.left;
-  const names = pieceNames(cables);
+  const names = pieceNames(cables, layout);
   const wanted = (kind: CutFigures) =>
     new Set(kind.pieces.flatMap(({ piece, run }) => (runs === undefined || runs.has(run) ? [piece] : [])));
   const kinds = cuts.kinds.flatMap((kind) => {
@@ -50,22 +54,27 @@ export function cutList(
   const count = kinds.reduce((sum, { pieces }) => sum + pieces.size, 0);
   const problems = kinds.flatMap(({ kind }) =>
     kind.problems.map((one) =>
-      paragraph({ text: `${kind.kind}: ${cutProblemWords(one, shows)}`, weight: "semibold" }, widthMm, 1),
+      paragraph(
+        { text: `${layout.wire(kind.kind)}: ${cutProblemWords(one, shows, layout)}`, weight: "semibold" },
+        widthMm,
+        1,
+      ),
     ),
   );
-  const intro = `Cut in this order: what lies on the shelf first, its old end cut back to bright copper (${roundLengthWords(oldWireEnd.trimMm, shows)}), and of each length the longest piece first. Put the flags on both ends before a piece leaves its length, and measure twice: the list has no wire for a slip.`;
+  const intro = say.intro(roundLengthWords(oldWireEnd.trimMm, shows));
   return flowing(
-    "Cut list",
-    counted(count, "piece"),
+    say.title,
+    say.count(count),
     count === 0
       ? []
       : [
           paragraph({ text: intro, sizePt: 9.5, colour: "soft" }, widthMm),
           space(1.5),
           ...groupedTable(
-            columns,
-            kinds.map(({ kind, pieces }) => kindRows(kind, pieces, names, shows)),
+            columns(say),
+            kinds.map(({ kind, pieces }) => kindRows(kind, pieces, names, shows, words)),
             widthMm,
+            words.frame.continued,
           ),
           ...problems,
         ],
@@ -78,7 +87,10 @@ function kindRows(
   wanted: ReadonlySet<string>,
   names: ReadonlyMap<string, PieceName>,
   shows: Shows,
+  words: PaperWords,
 ): { name: string; beside: string; rows: Row[] } {
+  const of = words.of.layout;
+  const { direct } = words.layout.runs;
   const price = kind.price === undefined ? "" : `, ${moneyWords(kind.price)}`;
   const pieces = new Map(kind.pieces.map((piece) => [piece.piece, piece]));
   const rows = (kind.plan?.lengths ?? []).flatMap((length): Row[] => {
@@ -93,26 +105,26 @@ function kindRows(
           {
             words:
               index === 0
-                ? [{ text: cutSourceWords(length, shows), weight: "semibold" }]
-                : [{ text: cutSourceWords(length, shows), sizePt: 9.5, colour: "soft" }],
+                ? [{ text: cutSourceWords(length, shows, of), weight: "semibold" }]
+                : [{ text: cutSourceWords(length, shows, of), sizePt: 9.5, colour: "soft" }],
           },
           pieceName(names, cut.piece),
-          { words: [{ text: piece === undefined ? "" : `${piece.from} to ${piece.to}`, sizePt: 9.5 }] },
-          colourCell(piece?.colours ?? []),
+          { words: [{ text: piece === undefined ? "" : direct(piece.from, piece.to), sizePt: 9.5 }] },
+          colourCell(piece?.colours ?? [], of),
           { words: [{ text: cutWords(cut.lengthMm, shows), weight: "semibold" }] },
         ],
         ...(last
-          ? { note: { text: restWords(length, others, shows), sizePt: 9.5, colour: "soft" } as const }
+          ? { note: { text: restWords(length, others, shows, words), sizePt: 9.5, colour: "soft" } as const }
           : {}),
       };
     });
   });
-  return { name: wireWords(kind, shows), beside: `${proofWords(kind)}${price}`, rows };
+  return { name: wireWords(kind, shows, of), beside: `${proofWords(kind, of)}${price}`, rows };
 }
 
-const colourCell = (colours: readonly string[]): FullCell => ({
+const colourCell = (colours: readonly string[], { colour: said }: LayoutWords): FullCell => ({
   words: colours.map((colour) => ({
-    text: colour,
+    text: said(colour),
     sizePt: 9.5,
     maxLines: 1,
     swatch: conductorColour(colour) ?? "paper",
@@ -120,11 +132,13 @@ const colourCell = (colours: readonly string[]): FullCell => ({
 });
 
 /** @param others Pieces of the same length that are not on this list. */
-function restWords({ leftMm, leftIsUseful }: CutLength, others: number, shows: Shows): string {
-  if (others > 0)
-    return `${counted(others, "more piece comes", "more pieces come")} from this length on another day: keep the rest whole.`;
-  if (leftMm < 1) return "Nothing is left of it.";
-  return leftIsUseful
-    ? `${cutWords(leftMm, shows)} is left: back on the shelf.`
-    : `${cutWords(leftMm, shows)} is left: too short to keep.`;
+function restWords(
+  { leftMm, leftIsUseful }: CutLength,
+  others: number,
+  shows: Shows,
+  { layout: { cuts: words } }: PaperWords,
+): string {
+  if (others > 0) return words.others(others);
+  if (leftMm < 1) return words.nothingLeft;
+  return (leftIsUseful ? words.keep : words.scrap)(cutWords(leftMm, shows));
 }

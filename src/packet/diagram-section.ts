@@ -1,16 +1,20 @@
 import type { Figures } from "../core/figures-types.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { oneLineDiagram } from "../drawing/one-line/diagram.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
 import type { Paper } from "./page.js";
 import { paragraph } from "./piece.js";
 import type { Section } from "./section.js";
 
-const key =
-  "One line stands for out and return. Over a run: its name and usual current; under it: size, length, and its own fuse. At gear: usual current, usual and worst voltage at its terminals.";
 const keyMm = 6;
 
 /** The one-line diagram, on as many sheets as it takes. */
-export function diagramSection(figures: Figures, shows: Shows, paper: Paper): Section {
+export function diagramSection(
+  figures: Figures,
+  shows: Shows,
+  paper: Paper,
+  { electrics: { diagram: words }, of }: PaperWords,
+): Section {
   const widthMm = paper.right - paper.left;
   const room = {
     left: paper.left,
@@ -18,10 +22,10 @@ export function diagramSection(figures: Figures, shows: Shows, paper: Paper): Se
     widthMm,
     heightMm: paper.top - paper.bottom - keyMm - 4,
   };
-  const keyPiece = paragraph({ text: key, sizePt: 9, colour: "soft", maxLines: 2 }, widthMm);
-  const pages = oneLineDiagram(figures, shows, room).map((shapes) => [
+  const keyPiece = paragraph({ text: words.key, sizePt: 9, colour: "soft", maxLines: 2 }, widthMm);
+  const pages = oneLineDiagram(figures, shows, room, of.drawn).map((shapes) => [
     ...shapes,
     ...keyPiece.draw(paper.left, paper.bottom + 2.5),
   ]);
-  return { title: "One-line diagram", subtitle: "from the battery outward", pages };
+  return { title: words.title, subtitle: words.subtitle, pages };
 }

@@ -4,6 +4,7 @@ import { profileAfloat } from "../drawing/hull/profile-view.js";
 import { points, text } from "../drawing/make.js";
 import { degreeWords, moveStepM } from "../words/hull-words.js";
 import { decimals, lengthWords, metacentreWords } from "../words/numbers.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
 import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { beside, heading, type Piece, paragraph, space, stacked } from "./piece.js";
@@ -13,34 +14,40 @@ import { table } from "./table.js";
 const drawingMm = 66;
 
 /** How she floats: a profile with the water, the figures at rest, levers, and what moving each weight does. */
-export function floatSection(hull: HullFigures, shows: Shows, paper: Paper): Section {
+type FloatWords = PaperWords["hull"]["float"];
+
+export function floatSection(
+  hull: HullFigures,
+  shows: Shows,
+  paper: Paper,
+  { hull: { float: words } }: PaperWords,
+): Section {
   const { float } = hull;
-  const title = "How she floats";
-  const subtitle = "planning aid for still water, no stability assessment";
+  const { title, subtitle } = words;
   if (float === undefined) return { title, subtitle, pages: [] };
   const widthMm = paper.right - paper.left;
   const third = widthMm / 3 - 5;
   const page = [
-    drawing(hull, widthMm),
+    drawing(hull, words, widthMm),
     space(2),
     beside([
-      { at: 0, piece: stacked([heading("At rest", third), ...restPieces(float, shows, third)]) },
+      { at: 0, piece: stacked([heading(words.atRest, third), ...restPieces(float, shows, words, third)]) },
       {
         at: third + 7.5,
-        piece: stacked([heading("Righting levers", third), ...levers(float, shows, third)]),
+        piece: stacked([heading(words.levers, third), ...levers(float, shows, words, third)]),
       },
       {
         at: 2 * (third + 7.5),
         piece: stacked([
-          heading(`Moved forward by ${lengthWords(moveStepM(shows), shows)}`, third),
-          ...moves(float, shows, third),
+          heading(words.moved(lengthWords(moveStepM(shows), shows)), third),
+          ...moves(float, shows, words, third),
         ]),
       },
     ]),
     space(2),
     paragraph(
       {
-        text: "Waves, people who move, and water inside change everything. The plate on the boat and her maker come first. Levers hold while the sheer is above water.",
+        text: words.foot,
         sizePt: 9.5,
         colour: "soft",
       },
@@ -50,7 +57,7 @@ export function floatSection(hull: HullFigures, shows: Shows, paper: Paper): Sec
   return { title, subtitle, pages: flow(page, paper) };
 }
 
-function drawing(hull: HullFigures, widthMm: number): Piece {
+function drawing(hull: HullFigures, words: FloatWords, widthMm: number): Piece {
   return {
     heightMm: drawingMm,
     draw: (x, top) => {
@@ -61,26 +68,31 @@ function drawing(hull: HullFigures, widthMm: number): Piece {
         heightMm: drawingMm - 5,
       });
       if (view === undefined) return [];
-      const key = `from the side, bow to the right, 1 : ${view.scale}; dashes: still water; dots: weights from 2 kg up; rings: holes to port and holes that are there`;
+      const key = words.key(view.scale);
       return [...view.shapes, text(x, top - drawingMm + 1.5, key, { sizeMm: points(9), colour: "soft" })];
     },
   };
 }
 
-function restPieces({ rest, weights, without }: FloatFigures, shows: Shows, widthMm: number): Piece[] {
+function restPieces(
+  { rest, weights, without }: FloatFigures,
+  shows: Shows,
+  words: FloatWords,
+  widthMm: number,
+): Piece[] {
   const total = weights.reduce((sum, { massKg }) => sum + massKg, 0);
   const rows: [string, string][] =
     rest === undefined
-      ? [["she finds no rest", "see the findings"]]
+      ? [[words.noRest, words.seeFindings]]
       : [
-          ["Draft", lengthWords(rest.draftM, shows)],
-          ["Least freeboard", lengthWords(rest.freeboardM, shows)],
-          ["at station", lengthWords(rest.freeboardAtXM, shows)],
-          ["Trim", side(rest.floating.trimDeg, "by the bow", "by the stern")],
-          ["Heel", side(rest.floating.heelDeg, "to starboard", "to port")],
-          ["GM across", metacentreWords(rest.gmM, shows)],
+          [words.draft, lengthWords(rest.draftM, shows)],
+          [words.freeboard, lengthWords(rest.freeboardM, shows)],
+          [words.atStation, lengthWords(rest.freeboardAtXM, shows)],
+          [words.trim, side(rest.floating.trimDeg, words.byBow, words.byStern)],
+          [words.heel, side(rest.floating.heelDeg, words.toStarboard, words.toPort)],
+          [words.metacentre, metacentreWords(rest.gmM, shows)],
         ];
-  const all: [string, string][] = [["Weighs", `${decimals(total, 0)}\u00a0kg`], ...rows];
+  const all: [string, string][] = [[words.weighs, `${decimals(total, 0)}\u00a0kg`], ...rows];
   return [
     ...table(
       [
@@ -95,7 +107,7 @@ function restPieces({ rest, weights, without }: FloatFigures, shows: Shows, widt
       : [
           paragraph(
             {
-              text: `Left out, for want of a place or a weight: ${without.join(", ")}.`,
+              text: words.without(without.join(", ")),
               sizePt: 9.5,
               maxLines: 4,
             },
@@ -105,22 +117,27 @@ function restPieces({ rest, weights, without }: FloatFigures, shows: Shows, widt
   ];
 }
 
-function side(degrees: number, positive: string, negative: string): string {
-  return `${degreeWords(Math.abs(degrees), 1)} ${degrees >= 0 ? positive : negative}`;
+function side(degrees: number, positive: (far: string) => string, negative: (far: string) => string): string {
+  return (degrees >= 0 ? positive : negative)(degreeWords(Math.abs(degrees), 1));
 }
 
-function levers({ curve }: FloatFigures, shows: Shows, widthMm: number): Piece[] {
+function levers(
+  { curve }: FloatFigures,
+  shows: Shows,
+  { heads, fills }: FloatWords,
+  widthMm: number,
+): Piece[] {
   const rows = curve.filter(({ heelDeg }) => heelDeg > 0 && heelDeg % 10 === 0);
   return table(
     [
-      { heading: "Heel", share: 2, align: "right" },
-      { heading: "Lever", share: 4, align: "right" },
-      { heading: "Sheer over water", share: 5, align: "right" },
+      { heading: heads.heel, share: 2, align: "right" },
+      { heading: heads.lever, share: 4, align: "right" },
+      { heading: heads.sheer, share: 5, align: "right" },
     ],
     rows.map(({ heelDeg, leverM, freeboardM }) => ({
       cells: [
         degreeWords(heelDeg),
-        freeboardM < 0 ? "she fills" : lengthWords(leverM, shows),
+        freeboardM < 0 ? fills : lengthWords(leverM, shows),
         lengthWords(freeboardM, shows),
       ],
     })),
@@ -128,13 +145,13 @@ function levers({ curve }: FloatFigures, shows: Shows, widthMm: number): Piece[]
   );
 }
 
-function moves({ moves: all }: FloatFigures, shows: Shows, widthMm: number): Piece[] {
+function moves({ moves: all }: FloatFigures, shows: Shows, { heads }: FloatWords, widthMm: number): Piece[] {
   const heaviest = all.toSorted((a, b) => b.massKg - a.massKg).slice(0, 7);
   return table(
     [
-      { heading: "Weight", share: 6 },
-      { heading: "kg", share: 3, align: "right" },
-      { heading: "Bow down", share: 4, align: "right" },
+      { heading: heads.weight, share: 6 },
+      { heading: heads.kg, share: 3, align: "right" },
+      { heading: heads.bow, share: 4, align: "right" },
     ],
     heaviest.map(({ name, massKg, trimDegPerM }) => ({
       cells: [

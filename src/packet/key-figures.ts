@@ -4,29 +4,36 @@ import { type Ledger, ledgerOf } from "../core/ledger.js";
 import { fitText, wrapText } from "../drawing/fonts/wrap.js";
 import { box, line, points, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
-import { levelWords } from "../words/labels.js";
+import type { LabelWords } from "../words/labels.js";
 import { hours, noFigure, percentAgainst, shareSet, volts } from "../words/numbers.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
 import { levelMark } from "./marks.js";
 import type { Piece } from "./piece.js";
 
 const heightMm = 23;
 
 /** The ledger line in large figures: hours to reserve, worst drop, findings by level. */
-export function keyFigures(figures: Figures, widthMm: number): Piece {
+type KeyWords = PaperWords["frame"]["key"];
+
+export function keyFigures(
+  figures: Figures,
+  { frame: { key: words }, of }: PaperWords,
+  widthMm: number,
+): Piece {
   const thirds = [0, widthMm * 0.3, widthMm * 0.62] as const;
   const roomMm = [widthMm * 0.28, widthMm * 0.3, widthMm * 0.38] as const;
   const ledger = ledgerOf(figures);
-  const reserve = reserveFigure(ledger, figures.outings.length);
-  const drop = dropFigure(ledger);
+  const reserve = reserveFigure(ledger, figures.outings.length, words);
+  const drop = dropFigure(ledger, words);
   return {
     heightMm,
     draw: (x, top) => [
       box(x, top - heightMm, widthMm, heightMm, { fill: "wash" }),
-      ...big(x + thirds[0] + 4, top, "Hours to reserve", reserve.figure, reserve.note, roomMm[0]),
+      ...big(x + thirds[0] + 4, top, words.hours, reserve.figure, reserve.note, roomMm[0]),
       line(x + thirds[1], top - 4, x + thirds[1], top - heightMm + 4, strokes.hair),
-      ...big(x + thirds[1] + 4, top, "Worst drop", drop.figure, drop.note, roomMm[1]),
+      ...big(x + thirds[1] + 4, top, words.drop, drop.figure, drop.note, roomMm[1]),
       line(x + thirds[2], top - 4, x + thirds[2], top - heightMm + 4, strokes.hair),
-      ...findingCounts(x + thirds[2] + 4, top, ledger, roomMm[2] - 4),
+      ...findingCounts(x + thirds[2] + 4, top, ledger, of.labels, words.findings, roomMm[2] - 4),
     ],
   };
 }
@@ -46,35 +53,46 @@ function big(x: number, top: number, title: string, figure: string, note: string
   ];
 }
 
-function reserveFigure({ leastHours }: Ledger, outings: number): { figure: string; note: string } {
+function reserveFigure(
+  { leastHours }: Ledger,
+  outings: number,
+  words: KeyWords,
+): { figure: string; note: string } {
   if (leastHours === undefined)
-    return { figure: noFigure, note: outings === 0 ? "no outing in the plan" : "not reached by any outing" };
-  const end = leastHours.within ? "before the outing ends" : "longer than the outing";
+    return { figure: noFigure, note: outings === 0 ? words.noOuting : words.notReached };
+  const end = leastHours.within ? words.before : words.longer;
   return {
     figure: hours(leastHours.hours),
-    note: `${leastHours.battery} on “${leastHours.outing}”, ${end}`,
+    note: words.on(leastHours.battery, leastHours.outing, end),
   };
 }
 
-function dropFigure({ worstDrop }: Ledger): { figure: string; note: string } {
-  if (worstDrop === undefined) return { figure: noFigure, note: "no drop was worked out" };
+function dropFigure({ worstDrop }: Ledger, words: KeyWords): { figure: string; note: string } {
+  if (worstDrop === undefined) return { figure: noFigure, note: words.noDrop };
   const { gear, limitShare } = worstDrop;
   return {
     figure: percentAgainst(gear.dropShare, limitShare),
-    note: `${volts(gear.dropV)} at ${gear.id}, limit ${shareSet(limitShare)}`,
+    note: words.at(volts(gear.dropV), gear.id, shareSet(limitShare)),
   };
 }
 
-function findingCounts(x: number, top: number, { counts }: Ledger, roomMm: number): Shape[] {
+function findingCounts(
+  x: number,
+  top: number,
+  { counts }: Ledger,
+  labels: LabelWords,
+  title: string,
+  roomMm: number,
+): Shape[] {
   const stepMm = roomMm / levels.length;
   return [
-    label(x, top, "Findings"),
+    label(x, top, title),
     ...levels.flatMap((level, index) => {
       const left = x + index * stepMm;
       return [
         ...levelMark(level, left + 2.6, top - 10.2, 2.5),
         text(left + 7, top - 12.8, String(counts[level]), { sizeMm: points(20), weight: "semibold" }),
-        text(left, top - 17, levelWords[level].name, { sizeMm: points(9.5), colour: "soft" }),
+        text(left, top - 17, labels.levels[level].name, { sizeMm: points(9.5), colour: "soft" }),
       ];
     }),
   ];

@@ -1,6 +1,6 @@
 import type { CornerFigures, GearFigures } from "../core/circuit/results.js";
 import type { Figures } from "../core/figures-types.js";
-import type { CompleteGear, CompleteRun } from "../core/plan/completed.js";
+import type { CompleteGear } from "../core/plan/completed.js";
 import type { Endpoint } from "../core/plan/model/common.js";
 
 /** Gear that was written together, `coaming lamp` with a count of 6; alike but for where it sits. */
@@ -67,5 +67,3 @@ export function runDrops(
 }
 
 export const endWords = ({ place, port }: Endpoint) => (port === undefined ? place : `${place} / ${port}`);
-
-export const fromTo = (run: CompleteRun) => `${endWords(run.from)} to ${endWords(run.to)}`;

@@ -4,6 +4,7 @@ import { fitText, type Type } from "../drawing/fonts/wrap.js";
 import { referenceLetters } from "../drawing/hull/marks-view.js";
 import { points, text } from "../drawing/make.js";
 import { referenceWords } from "../words/hull-words.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
 import type { Piece } from "./piece.js";
 
 const columnsWanted = 3;
@@ -17,15 +18,18 @@ export function referenceLegend(
   hull: HullFigures,
   side: SideFigures,
   shows: Shows,
+  { hull: { marks: words }, of }: PaperWords,
   widthMm: number,
 ): Piece[] {
   const { faces, references } = hull.plan.source.hull;
   const flat = new Set(faces.flatMap(({ name, shape }) => (shape.kind === "flat" ? [name] : [])));
-  const places = new Map(references.map((one) => [one.name, referenceWords(one, flat, shows)] as const));
+  const places = new Map(
+    references.map((one) => [one.name, referenceWords(one, flat, shows, of.hull)] as const),
+  );
   const cells = [...referenceLetters(side)].map(([full, letter]) => ({
     letter,
-    name: full,
-    where: places.get(full) ?? places.get(full.replace(/ (port|starboard)$/, "")) ?? "a mark of this sheet",
+    name: places.has(full) ? full : of.labels.sided(full),
+    where: places.get(full) ?? places.get(full.replace(/ (port|starboard)$/, "")) ?? words.ownMark,
   }));
   const cellMm = widthMm / columnsWanted;
   return Array.from({ length: Math.ceil(cells.length / columnsWanted) }, (_, row): Piece => {

@@ -6,7 +6,6 @@ import { fitText } from "../drawing/fonts/wrap.js";
 import { marksScale, marksView, referenceLetters, scaleBar } from "../drawing/hull/marks-view.js";
 import { box, line, points, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
-import { drawnInEnglish } from "../words/drawn/english.js";
 import {
   boreWords,
   edgeWords,
@@ -17,7 +16,8 @@ import {
   verdictWords,
   wayWords,
 } from "../words/hull-words.js";
-import { counted, lengthWords, ordinal } from "../words/numbers.js";
+import { lengthWords } from "../words/numbers.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
 import { seenWords } from "../words/step-drawing-words.js";
 import { flow } from "./flow.js";
 import { referenceLegend } from "./marks-legend.js";
@@ -26,25 +26,28 @@ import { type Piece, paragraph, space } from "./piece.js";
 import type { Section } from "./section.js";
 
 /** A sheet for each side of each face that has marks: a drawing to scale, and the readings large enough to stand beside the boat with. */
-export function marksSections(hull: HullFigures, shows: Shows, paper: Paper): Section[] {
+type MarkWords = PaperWords["hull"]["marks"];
+
+export function marksSections(hull: HullFigures, shows: Shows, paper: Paper, words: PaperWords): Section[] {
+  const say = words.hull.marks;
   return hull.faces.flatMap((face) =>
     face.sides
       .filter(({ marks }) => marks.length > 0)
       .map((side): Section => {
-        const name = face.plan.pair ? `${face.name}, ${side.side}` : face.name;
+        const name = face.plan.pair ? `${face.name}, ${words.of.labels.sides[side.side]}` : face.name;
         return {
-          title: `Marks: ${name}`,
-          subtitle: subtitle(hull, shows, side),
-          pages: flow(pieces(hull, face, side, shows, paper), paper),
+          title: say.title(name),
+          subtitle: subtitle(hull, shows, side, say),
+          pages: flow(pieces(hull, face, side, shows, paper, words), paper),
         };
       }),
   );
 }
 
-function subtitle(hull: HullFigures, shows: Shows, { marks }: SideFigures): string {
+function subtitle(hull: HullFigures, shows: Shows, { marks }: SideFigures, words: MarkWords): string {
   const { graduationM, lies, side } = hull.plan.marks;
-  const tape = lies === "straight" ? "tape pulled straight" : "tape lying on the surface";
-  return `${counted(marks.length, "mark")}; from ${side}, ${tape}, read to ${readingWords(graduationM, graduationM, shows)}`;
+  const division = readingWords(graduationM, graduationM, shows);
+  return words.subtitle(words.count(marks.length), side === "inside", lies === "straight", division);
 }
 
 /** The drawing is no higher than this, and lower where the face is slender [mm]. */
@@ -57,46 +60,36 @@ function pieces(
   side: SideFigures,
   shows: Shows,
   paper: Paper,
+  words: PaperWords,
 ): Piece[] {
   const widthMm = paper.right - paper.left;
-  const head = tableHead(widthMm);
+  const say = words.hull.marks;
+  const head = tableHead(say, widthMm);
   return [
-    drawing(hull, face, side, shows, widthMm),
-    ...referenceLegend(hull, side, shows, widthMm),
+    drawing(hull, face, side, shows, words, widthMm),
+    ...referenceLegend(hull, side, shows, words, widthMm),
     space(1),
     head,
     ...side.marks.flatMap((one, index): Piece[] => {
-      const row = markRow(hull, side, one, index + 1, shows, widthMm, head);
-      const said = verdictRow(hull, side, one.mark.name, shows, widthMm);
+      const row = markRow(hull, side, one, index + 1, { shows, words, widthMm, head });
+      const said = verdictRow(hull, side, one.mark.name, shows, words, widthMm);
       return said.length === 0 ? [row] : [{ ...row, keepWithNext: true }, ...said];
     }),
     space(3),
-    paragraph({ text: howTo(face, side), sizePt: 10, maxLines: 5 }, widthMm),
+    paragraph({ text: howTo(face, side, say), sizePt: 10, maxLines: 5 }, widthMm),
   ];
 }
 
-function howTo({ plan }: FaceFigures, { marks }: SideFigures): string {
+function howTo({ plan }: FaceFigures, { marks }: SideFigures, words: MarkWords): string {
   const has = (method: Mark["method"]) => marks.some(({ mark }) => mark.method === method);
   return [
-    ...(has("two tapes")
-      ? [
-          "Put the end of the tape to the first point and swing an arc at its reading; the same from the second; mark where they cross.",
-        ]
-      : []),
-    ...(has("along then square")
-      ? [
-          "Where the second tape is off an edge: measure the first along that edge, then the second square off it.",
-        ]
-      : []),
-    "Then read the check and write it down: outside its ± something is wrong, so measure both tapes again before you think of drilling.",
-    "Set out in the order of the table: surest first.",
-    ...(plan.shape.kind === "strip"
-      ? [
-          "Along counts from the aft end of this face, on its own edge, with the tape bent along it: not from the transom.",
-        ]
-      : []),
-    ...(plan.pair ? ["The other side has a sheet of its own."] : []),
-    "Know what is behind; set the drill's stop; drill the pilot only, and look.",
+    ...(has("two tapes") ? [words.twoTapes] : []),
+    ...(has("along then square") ? [words.square] : []),
+    words.check,
+    words.order,
+    ...(plan.shape.kind === "strip" ? [words.strip] : []),
+    ...(plan.pair ? [words.pair] : []),
+    words.before,
   ].join(" ");
 }
 
@@ -105,6 +98,7 @@ function drawing(
   face: FaceFigures,
   side: SideFigures,
   shows: Shows,
+  { hull: { marks: words }, of }: PaperWords,
   widthMm: number,
 ): Piece {
   const { scale, heightMm: viewMm } = marksScale(side, widthMm, mostDrawingMm, shows.lengths);
@@ -117,12 +111,12 @@ function drawing(
       const view = marksView(side, room, scale, inside);
       const footY = top - heightMm + 3;
       const barM = scaleBarM(scale, shows);
-      const bar = `1 : ${scale}; the bar is ${lengthWords(barM, shows)}`;
-      const seen = seenWords(face.plan, inside, view.bowRight, drawnInEnglish);
+      const bar = words.scale(scale, lengthWords(barM, shows));
+      const seen = seenWords(face.plan, inside, view.bowRight, of.drawn);
       return [
         ...view.shapes,
         ...scaleBar(x, footY + 1, (barM * 1000) / scale, bar),
-        text(x + widthMm, footY, `${seen}. ${drawnInEnglish.step.notByDrawing}`, {
+        text(x + widthMm, footY, `${seen}. ${of.drawn.step.notByDrawing}`, {
           sizeMm: points(9),
           anchor: "end",
           colour: "soft",
@@ -145,22 +139,22 @@ function scaleBarM(scale: number, shows: Shows): number {
 const columns = { number: 0, name: 0.06, first: 0.3, second: 0.455, check: 0.61, read: 0.775, hole: 0.92 };
 const rowMm = 14;
 
-function tableHead(widthMm: number): Piece {
+function tableHead({ heads: words }: MarkWords, widthMm: number): Piece {
   const heads: [number, string][] = [
-    [columns.number, "Order"],
-    [columns.name, "Mark"],
-    [columns.first, "First tape"],
-    [columns.second, "Second tape"],
-    [columns.check, "Check should read"],
-    [columns.read, "You read"],
-    [columns.hole, "Hole"],
+    [columns.number, words.number],
+    [columns.name, words.name],
+    [columns.first, words.first],
+    [columns.second, words.second],
+    [columns.check, words.check],
+    [columns.read, words.read],
+    [columns.hole, words.hole],
   ];
   return {
     heightMm: 6,
     keepWithNext: true,
     draw: (x, top) => [
-      ...heads.map(([at, words]) =>
-        text(x + at * widthMm + 1, top - 4, words, {
+      ...heads.map(([at, head]) =>
+        text(x + at * widthMm + 1, top - 4, head, {
           sizeMm: points(9.5),
           weight: "semibold",
           colour: "soft",
@@ -176,16 +170,22 @@ function markRow(
   side: SideFigures,
   one: SideMark,
   number: number,
-  shows: Shows,
-  widthMm: number,
-  head: Piece,
+  on: {
+    readonly shows: Shows;
+    readonly words: PaperWords;
+    readonly widthMm: number;
+    readonly head: Piece;
+  },
 ): Piece {
+  const { shows, words, widthMm, head } = on;
+  const say = words.hull.marks;
+  const { hull: hullWords, labels } = words.of;
   const { mark } = one;
   const { graduationM } = hull.plan.marks;
   const letters = referenceLetters(side);
   const hole = hull.holes.find(({ name }) => name === mark.name);
   const square = mark.method === "along then square";
-  const from = ({ from: name }: SetReading) => letters.get(name) ?? name;
+  const from = ({ from: name }: SetReading) => letters.get(name) ?? labels.sided(name);
   const [first, second] = mark.readings;
   const cell = (at: number, reading: SetReading, under: string, roomMm: number): Shape[] => [
     text(x0 + at * widthMm + 1, y0 - 6.6, readingWords(Math.abs(reading.roundedM), graduationM, shows), {
@@ -208,10 +208,10 @@ function markRow(
       [x0, y0] = [x, top];
       const band = checkBandM(mark);
       const nameRoom = roomOf(columns.name, columns.first);
-      const twin = twinWords(one, shows);
-      const under = twin === "" ? sureWords(one, shows) : twin;
+      const twin = twinWords(one, shows, hullWords);
+      const under = twin === "" ? sureWords(one, shows, words) : twin;
       return [
-        text(x + 1, top - 7.4, ordinal(number), { sizeMm: points(11), colour: "soft" }),
+        text(x + 1, top - 7.4, say.ordinal(number), { sizeMm: points(11), colour: "soft" }),
         text(
           x + columns.name * widthMm + 1,
           top - 6.2,
@@ -226,7 +226,7 @@ function markRow(
         ),
         ...(first === undefined
           ? [
-              text(x + columns.first * widthMm + 1, top - 7.4, "cannot be set out: see the findings", {
+              text(x + columns.first * widthMm + 1, top - 7.4, say.cannot, {
                 sizeMm: points(11),
               }),
             ]
@@ -234,8 +234,8 @@ function markRow(
               columns.first,
               first,
               square
-                ? `from ${from(first)}, ${wayWords(mark.edge ?? "", first.roundedM, side.face)}`
-                : `from ${from(first)}${straight(first)}`,
+                ? `${say.from(from(first))}, ${wayWords(mark.edge ?? "", first.roundedM, side.face, hullWords)}`
+                : `${say.from(from(first))}${straight(first, say)}`,
               roomOf(columns.first, columns.second),
             )),
         ...(second === undefined
@@ -243,12 +243,14 @@ function markRow(
           : cell(
               columns.second,
               second,
-              square ? `off ${edgeWords(mark.edge, side.face)}` : `from ${from(second)}${straight(second)}`,
+              square
+                ? say.off(edgeWords(mark.edge, side.face, hullWords))
+                : `${say.from(from(second))}${straight(second, say)}`,
               roomOf(columns.second, columns.check),
             )),
         ...(mark.check === undefined
           ? [
-              text(x + columns.check * widthMm + 1, top - 7.4, "no check", {
+              text(x + columns.check * widthMm + 1, top - 7.4, say.noCheck, {
                 sizeMm: points(11),
                 colour: "soft",
               }),
@@ -256,7 +258,7 @@ function markRow(
           : cell(
               columns.check,
               mark.check,
-              `from ${from(mark.check)}${band === undefined ? "" : `  ± ${readingWords(bandRounded(band, graduationM), graduationM, shows)}`}`,
+              `${say.from(from(mark.check))}${band === undefined ? "" : `  ± ${readingWords(bandRounded(band, graduationM), graduationM, shows)}`}`,
               roomOf(columns.check, columns.read),
             )),
         box(x + columns.read * widthMm + 1, top - rowMm + 2, roomOf(columns.read, columns.hole), rowMm - 4, {
@@ -274,16 +276,17 @@ function markRow(
   };
 }
 
-const straight = ({ lies }: SetReading) => (lies === "straight" ? ", straight" : "");
+const straight = ({ lies }: SetReading, words: MarkWords) => (lies === "straight" ? words.straight : "");
 
 /** At least one division; else to the nearest. */
 function bandRounded(bandM: number, graduationM: number): number {
   return Math.max(graduationM, Math.round(bandM / graduationM) * graduationM);
 }
 
-function sureWords({ mark }: SideMark, shows: Shows): string {
+function sureWords({ mark }: SideMark, shows: Shows, { hull, of }: PaperWords): string {
   if (mark.ellipse === undefined) return "";
-  return `19 of 20 land within ${smallWords(mark.ellipse.majorM * mark.ellipse.growthFor95, shows)}`;
+  const within = smallWords(mark.ellipse.majorM * mark.ellipse.growthFor95, shows, of.hull);
+  return hull.marks.lands(within);
 }
 
 /** What the readings taken so far say of a mark, on a line of its own under it. */
@@ -292,11 +295,12 @@ function verdictRow(
   side: SideFigures,
   name: string,
   shows: Shows,
+  words: PaperWords,
   widthMm: number,
 ): Piece[] {
-  const words = verdictLine(hull, side, name, shows);
-  if (words === undefined) return [];
-  const said = paragraph({ text: words, sizePt: 11, weight: "semibold" }, widthMm * (1 - columns.name) - 2);
+  const text = verdictLine(hull, side, name, shows, words);
+  if (text === undefined) return [];
+  const said = paragraph({ text, sizePt: 11, weight: "semibold" }, widthMm * (1 - columns.name) - 2);
   return [
     {
       heightMm: said.heightMm + 3,
@@ -309,10 +313,16 @@ function verdictRow(
 }
 
 /** What the readings taken so far say of a mark; undefined where there are none. */
-function verdictLine(hull: HullFigures, side: SideFigures, name: string, shows: Shows): string | undefined {
+function verdictLine(
+  hull: HullFigures,
+  side: SideFigures,
+  name: string,
+  shows: Shows,
+  words: PaperWords,
+): string | undefined {
   const found = side.checked?.verdicts.find((one) => one.name === name);
   if (found === undefined || found.verdict === "not known") return undefined;
   const strip = hull.faces.some(({ sides, plan }) => sides.includes(side) && plan.shape.kind === "strip");
-  const move = found.verdict === "misplaced" ? `: ${moveWords(found, strip, shows)}` : "";
-  return `Your readings say: ${verdictWords(found.verdict)}${move}`;
+  const move = found.verdict === "misplaced" ? `: ${moveWords(found, strip, shows, words.of.hull)}` : "";
+  return words.hull.marks.say(verdictWords(found.verdict, words.of.hull), move);
 }

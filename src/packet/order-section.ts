@@ -6,9 +6,11 @@ import { wrapText } from "../drawing/fonts/wrap.js";
 import { box, group, line, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
 import { type DrawnFrom, stepDrawings } from "../drawing/work/step-drawing.js";
-import { counted, hours } from "../words/numbers.js";
+import type { DrawnWords } from "../words/drawn/english.js";
+import { hours } from "../words/numbers.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
 import { sizeLines } from "../words/step-lines.js";
-import { english } from "../words/steps/english.js";
+import type { StepWords } from "../words/steps/step-words.js";
 import { sessionWords, spanWords } from "../words/work-times.js";
 import { bindingWords, consumableText, proofWords, stepTitles } from "../words/work-words.js";
 import { columnWidthMm, flow } from "./flow.js";
@@ -34,27 +36,35 @@ export function orderSection(
   work: WorkFigures,
   shows: Shows,
   paper: Paper,
+  words: PaperWords,
   from?: DrawnFrom,
   lead?: OrderLead,
 ): Section {
   const { order } = work;
   const widthMm = columnWidthMm(paper, columns);
-  const title = stepTitles(work.step.values());
-  const groups = groupsOf(work, title);
+  const say = words.work.order;
+  const { steps } = words.of;
+  const title = stepTitles(work.step.values(), steps);
+  const groups = groupsOf(work, title, steps);
   const pieces = [
     ...(lead === undefined
-      ? summary(work, title, widthMm)
+      ? summary(work, title, words, widthMm)
       : [paragraph({ ...soft, text: lead.lead }, widthMm, 3.5)]),
-    ...groups.flatMap((group) => groupPieces(group, shows, widthMm, from)),
+    ...groups.flatMap((group) => groupPieces(group, shows, words, widthMm, from)),
   ];
   return {
-    title: lead?.title ?? "Order of work",
-    subtitle: `${counted(order.steps.length, "step")}, ${hours(order.workMin / 60)}`,
+    title: lead?.title ?? say.title,
+    subtitle: say.subtitle(order.steps.length, hours(order.workMin / 60)),
     pages: order.steps.length === 0 ? [] : flow(pieces, paper, columns),
   };
 }
 
-function summary(work: WorkFigures, title: (id: string) => string, widthMm: number): Piece[] {
+function summary(
+  work: WorkFigures,
+  title: (id: string) => string,
+  { work: { order: say }, of }: PaperWords,
+  widthMm: number,
+): Piece[] {
   const { order, freeHours } = work;
   const held = order.binds
     .filter(({ by, waitedMin }) => (by === "cure" || by === "hours") && waitedMin > 0)
@@ -63,21 +73,18 @@ function summary(work: WorkFigures, title: (id: string) => string, widthMm: numb
     paragraph(
       {
         ...soft,
-        text: `In this order the work takes ${hours(order.workMin / 60)} of your hands with ${counted(order.changes, "change")} of tool, and is done ${spanWords(order.elapsedMin)} after you begin. ${proofWords(order)} What must cure or dry does so while you do something else.`,
+        text: say.lead(
+          hours(order.workMin / 60),
+          order.changes,
+          spanWords(order.elapsedMin, of.steps),
+          proofWords(order, of.steps),
+        ),
       },
       widthMm,
       1.5,
     ),
-    ...(freeHours.assumed
-      ? [
-          paragraph(
-            { ...soft, text: "Your free hours are not in the plan: evenings and the weekend were assumed." },
-            widthMm,
-            1.5,
-          ),
-        ]
-      : []),
-    ...held.map((link) => paragraph({ ...soft, text: bindingWords(link, title) }, widthMm, 1)),
+    ...(freeHours.assumed ? [paragraph({ ...soft, text: say.assumedHours }, widthMm, 1.5)] : []),
+    ...held.map((link) => paragraph({ ...soft, text: bindingWords(link, title, of.steps) }, widthMm, 1)),
     space(2),
   ];
 }
@@ -92,13 +99,13 @@ interface Group {
 }
 
 /** Steps that follow each other with one kind and one main tool. */
-function groupsOf(work: WorkFigures, title: (id: string) => string): Group[] {
+function groupsOf(work: WorkFigures, title: (id: string) => string, words: StepWords): Group[] {
   const groups: Group[] = [];
   let before: PlannedStep | undefined;
   for (const planned of work.order.steps) {
     const step = work.step.get(planned.step);
     if (step === undefined) continue;
-    const session = sessionWords(planned.startMin, before?.startMin, work.nowMin);
+    const session = sessionWords(planned.startMin, before?.startMin, work.nowMin, words);
     const entry = { planned, step, title: title(step.id), ...(session === "" ? {} : { session }) };
     const last = groups.at(-1);
     const alike = last?.steps[0]?.step;
@@ -109,18 +116,29 @@ function groupsOf(work: WorkFigures, title: (id: string) => string): Group[] {
   return groups;
 }
 
-function groupPieces({ steps }: Group, shows: Shows, widthMm: number, from: DrawnFrom | undefined): Piece[] {
+function groupPieces(
+  { steps }: Group,
+  shows: Shows,
+  words: PaperWords,
+  widthMm: number,
+  from: DrawnFrom | undefined,
+): Piece[] {
+  const { steps: say } = words.of;
   const [first] = steps;
   if (first === undefined) return [];
   const cautions = [...new Set(steps.flatMap(({ step }) => step.caution ?? []))];
   // where all steps share a caution it stands once, right over them
   const shared =
     cautions.length === 1 && steps.every(({ step }) => step.caution !== undefined) ? cautions : [];
-  const kind = english.kinds[first.step.kind];
-  const head = groupHead(kind, steps, shared, widthMm);
+  const kind = say.kinds[first.step.kind];
+  const head = groupHead(kind, steps, shared, words, widthMm);
   const again = stacked([
-    paragraph({ text: `${kind}, continued`, sizePt: 10.5, weight: "semibold", colour: "soft" }, widthMm, 0.5),
-    ...shared.map((caution) => cautionPiece(caution, widthMm)),
+    paragraph(
+      { text: words.work.order.continued(kind), sizePt: 10.5, weight: "semibold", colour: "soft" },
+      widthMm,
+      0.5,
+    ),
+    ...shared.map((caution) => cautionPiece(caution, words.of.steps, widthMm)),
     space(1),
   ]);
   return [
@@ -128,14 +146,16 @@ function groupPieces({ steps }: Group, shows: Shows, widthMm: number, from: Draw
     ...steps.flatMap(({ step, planned, title, session }, at) => {
       const said = [
         ...(session === undefined ? [] : [sessionPiece(session, widthMm)]),
-        stepPiece(step, title, shows, widthMm, shared),
+        stepPiece(step, title, shows, say, widthMm, shared),
       ];
       const drawn =
-        from === undefined || !drawnTasks.has(step.task) ? [] : drawingPieces(step, from, shows, widthMm);
+        from === undefined || !drawnTasks.has(step.task)
+          ? []
+          : drawingPieces(step, from, shows, words.of.drawn, widthMm);
       const pieces = [
         ...said,
         ...drawn,
-        ...(planned.lastUseOf.length === 0 ? [] : [putAwayPiece(planned, widthMm)]),
+        ...(planned.lastUseOf.length === 0 ? [] : [putAwayPiece(planned, words, widthMm)]),
       ];
       // a step does not part from its drawing, nor the putting away from the step it follows; drawings may part
       const mayPart = said.length + drawn.length - 1;
@@ -151,10 +171,10 @@ function groupPieces({ steps }: Group, shows: Shows, widthMm: number, from: Draw
   ];
 }
 
-const putAwayPiece = ({ lastUseOf }: PlannedStep, widthMm: number): Piece =>
+const putAwayPiece = ({ lastUseOf }: PlannedStep, { work, of }: PaperWords, widthMm: number): Piece =>
   paragraph(
     {
-      text: `Put away for good: ${lastUseOf.map((tool) => english.tools[tool]).join(", ")}.`,
+      text: work.order.putAway(lastUseOf.map((tool) => of.steps.tools[tool]).join(", ")),
       sizePt: 9,
       colour: "soft",
     },
@@ -166,13 +186,16 @@ function groupHead(
   title: string,
   steps: Group["steps"],
   cautions: readonly CautionKey[],
+  words: PaperWords,
   widthMm: number,
 ): Piece {
+  const { order: say } = words.work;
+  const { steps: named } = words.of;
   const tools = [...new Set(steps.flatMap(({ step }) => step.tools))];
   const counts = new Map<ConsumableKey, number>();
   for (const { step } of steps)
     for (const { what, count } of step.consumables) counts.set(what, (counts.get(what) ?? 0) + count);
-  const takes = [...counts].map(([what, count]) => consumableText({ what, count }));
+  const takes = [...counts].map(([what, count]) => consumableText({ what, count }, named));
   const small = { sizePt: 9.5, colour: "soft" } as const;
   const minutes = steps.reduce((sum, { step }) => sum + step.minutes, 0);
   const pieces = [
@@ -185,15 +208,13 @@ function groupHead(
       ? []
       : [
           paragraph(
-            { ...small, text: `Tools: ${tools.map((tool) => english.tools[tool]).join(", ")}` },
+            { ...small, text: say.tools(tools.map((tool) => named.tools[tool]).join(", ")) },
             widthMm,
             0.3,
           ),
         ]),
-    ...(takes.length === 0
-      ? []
-      : [paragraph({ ...small, text: `Takes: ${takes.join(", ")}` }, widthMm, 0.3)]),
-    ...cautions.map((caution) => cautionPiece(caution, widthMm)),
+    ...(takes.length === 0 ? [] : [paragraph({ ...small, text: say.takes(takes.join(", ")) }, widthMm, 0.3)]),
+    ...cautions.map((caution) => cautionPiece(caution, named, widthMm)),
     space(1),
   ];
   const whole = stacked(pieces);
@@ -205,10 +226,10 @@ function groupHead(
   };
 }
 
-const cautionPiece = (caution: CautionKey, widthMm: number): Piece =>
+const cautionPiece = (caution: CautionKey, words: StepWords, widthMm: number): Piece =>
   paragraph(
     {
-      text: `! ${english.cautions[caution]}`,
+      text: `! ${words.cautions[caution]}`,
       sizePt: 9.5,
       weight: "semibold",
       colour: "accent",
@@ -227,9 +248,15 @@ const sessionPiece = (words: string, widthMm: number): Piece => ({
 const drawnTasks: ReadonlySet<Step["task"]> = new Set(["mark box", "mark gear"]);
 const mostDrawingMm = 42;
 
-function drawingPieces(step: Step, from: DrawnFrom, shows: Shows, widthMm: number): Piece[] {
+function drawingPieces(
+  step: Step,
+  from: DrawnFrom,
+  shows: Shows,
+  drawn: DrawnWords,
+  widthMm: number,
+): Piece[] {
   const room = { widthMm: widthMm - indentMm, mostMm: mostDrawingMm };
-  return stepDrawings(step, from, shows, room).map(({ shapes, heightMm, words }): Piece => {
+  return stepDrawings(step, from, shows, room, drawn).map(({ shapes, heightMm, words }): Piece => {
     const caption = paragraph({ text: words, sizePt: 8.5, colour: "soft", maxLines: 6 }, room.widthMm, 2);
     return stacked([
       {
@@ -249,6 +276,7 @@ function stepPiece(
   step: Step,
   words: string,
   shows: Shows,
+  say: StepWords,
   widthMm: number,
   shared: readonly CautionKey[],
 ): Piece {
@@ -257,10 +285,10 @@ function stepPiece(
   const title = wrapText(words, roomMm, titleType, 4);
   const own = step.caution !== undefined && !shared.includes(step.caution) ? [step.caution] : [];
   const body = stacked([
-    ...sizeLines(step, shows).map((text) =>
+    ...sizeLines(step, shows, say).map((text) =>
       paragraph({ text, sizePt: 9, colour: "soft", maxLines: 6 }, widthMm - indentMm),
     ),
-    ...own.map((caution) => cautionPiece(caution, widthMm - indentMm)),
+    ...own.map((caution) => cautionPiece(caution, say, widthMm - indentMm)),
   ]);
   const titleMm = title.length * titleType.sizeMm * pitch;
   const heightMm = Math.max(tickMm + 0.8, titleMm + body.heightMm) + 1.4;

@@ -4,21 +4,31 @@ import type { OnPeriod } from "../core/plan/model/outing.js";
 import { barsThatFit, outingChart } from "../drawing/outing-chart.js";
 import type { Shape } from "../drawing/shapes.js";
 import { decimals, hours, marked, percent, threeDigits, volts } from "../words/numbers.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
 import type { Paper } from "./page.js";
 import { paragraph, stacked } from "./piece.js";
 import type { Section } from "./section.js";
 
 /** A page for each outing and battery: its charge and voltage against time, with what was on. */
-export function outingSections(figures: Figures, paper: Paper): Section[] {
+type OutingWords = PaperWords["electrics"]["outing"];
+
+export function outingSections(figures: Figures, paper: Paper, words: PaperWords): Section[] {
+  const say = words.electrics.outing;
   return figures.outings.flatMap((outing) => {
-    const pages = outing.batteries.map((trace) => outingPage(figures, outing, trace, paper));
+    const pages = outing.batteries.map((trace) => outingPage(figures, outing, trace, paper, words));
     return pages.length === 0
       ? []
-      : [{ title: `Outing: ${outing.name}`, subtitle: `lasts ${hours(outing.lastsH)}`, pages }];
+      : [{ title: say.title(outing.name), subtitle: say.lasts(hours(outing.lastsH)), pages }];
   });
 }
 
-function outingPage(figures: Figures, outing: OutingFigures, trace: BatteryTrace, paper: Paper): Shape[] {
+function outingPage(
+  figures: Figures,
+  outing: OutingFigures,
+  trace: BatteryTrace,
+  paper: Paper,
+  { electrics: { outing: say }, of }: PaperWords,
+): Shape[] {
   const widthMm = paper.right - paper.left;
   const battery = figures.plan.batteries.find(({ name }) => name === trace.battery);
   const brownOuts = outing.brownOuts.filter(({ gear }) => batteryOf(figures, gear) === trace.battery);
@@ -26,7 +36,7 @@ function outingPage(figures: Figures, outing: OutingFigures, trace: BatteryTrace
   const words = stacked([
     paragraph(
       {
-        text: `Battery ${trace.battery}: ${verdict(outing, trace)}`,
+        text: say.battery(trace.battery, verdict(outing, trace, say)),
         sizePt: 12,
         weight: "semibold",
         maxLines: 2,
@@ -34,10 +44,10 @@ function outingPage(figures: Figures, outing: OutingFigures, trace: BatteryTrace
       widthMm,
       0.6,
     ),
-    paragraph({ text: detail(figures, outing, trace), maxLines: 2 }, widthMm, 0.6),
+    paragraph({ text: detail(figures, outing, trace, say), maxLines: 2 }, widthMm, 0.6),
     ...(brownOuts.length === 0
       ? []
-      : [paragraph({ text: brownOutWords(brownOuts), colour: "accent", maxLines: 3 }, widthMm)]),
+      : [paragraph({ text: brownOutWords(brownOuts, say), colour: "accent", maxLines: 3 }, widthMm)]),
   ]);
   const room = {
     left: paper.left,
@@ -53,7 +63,7 @@ function outingPage(figures: Figures, outing: OutingFigures, trace: BatteryTrace
       ? [
           paragraph(
             {
-              text: `Also on: ${names.slice(fit).join(", ")}`,
+              text: say.alsoOn(names.slice(fit).join(", ")),
               maxLines: 1,
               sizePt: 9.5,
               colour: "soft",
@@ -73,6 +83,7 @@ function outingPage(figures: Figures, outing: OutingFigures, trace: BatteryTrace
       brownOuts,
     },
     room,
+    of.drawn,
   );
   return [
     ...words.draw(paper.left, paper.top),
@@ -81,36 +92,30 @@ function outingPage(figures: Figures, outing: OutingFigures, trace: BatteryTrace
   ];
 }
 
-function verdict(outing: OutingFigures, trace: BatteryTrace): string {
-  if (trace.cutOffAtH !== undefined) return `stops after ${hours(trace.cutOffAtH)}, before the outing ends.`;
-  if (trace.reserveAtH !== undefined) return `reaches its reserve after ${hours(trace.reserveAtH)}.`;
+function verdict(outing: OutingFigures, trace: BatteryTrace, words: OutingWords): string {
+  if (trace.cutOffAtH !== undefined) return words.stops(hours(trace.cutOffAtH));
+  if (trace.reserveAtH !== undefined) return words.reserve(hours(trace.reserveAtH));
   const long = outing.hoursToReserve.find(({ battery }) => battery === trace.battery)?.hours;
-  const lasting =
-    long === undefined || !Number.isFinite(long)
-      ? ""
-      : ` From full, the same use would take ${hours(long)} to reach the reserve.`;
-  return `comes home with ${percent(trace.chargeLeft, 0)}.${lasting}`;
+  const lasting = long === undefined || !Number.isFinite(long) ? "" : words.fromFull(hours(long));
+  return `${words.home(percent(trace.chargeLeft, 0))}${lasting}`;
 }
 
-function detail(figures: Figures, outing: OutingFigures, trace: BatteryTrace): string {
+function detail(figures: Figures, outing: OutingFigures, trace: BatteryTrace, words: OutingWords): string {
   const use = usesByGroup(figures, outing, trace.battery)
     .slice(0, 4)
-    .map(([gear, usedAh]) => `${threeDigits(usedAh)}\u00a0Ah to ${gear}`);
-  const uses = use.length > 0 ? ` Of that goes ${use.join(", ")}.` : "";
+    .map(([gear, usedAh]) => words.to(`${threeDigits(usedAh)}\u00a0Ah`, gear));
+  const uses = use.length > 0 ? words.ofThat(use.join(", ")) : "";
   const charging = figures.charging
     .filter(({ battery }) => battery === trace.battery)
     .slice(0, 3)
     .map(({ charger, hours: long, days, state }) => {
-      if (state === "too cold") return `${charger}: too cold to charge`;
+      if (state === "too cold") return words.tooCold(charger);
       if (state === "unchecked" || (long === undefined && days === undefined))
-        return `${charger}: not checked`;
-      return long === undefined
-        ? `${charger}: ${decimals(days, 1)} days of sun`
-        : `${charger}: ${hours(long)}`;
+        return words.notChecked(charger);
+      return long === undefined ? words.sun(charger, decimals(days, 1)) : `${charger}: ${hours(long)}`;
     });
-  const charge =
-    charging.length > 0 ? ` To charge again after the longest outing: ${charging.join("; ")}.` : "";
-  return `Uses ${threeDigits(trace.usedAh)}\u00a0Ah of ${marked(trace.usableAh, "Ah")} that it can give at this temperature and age.${uses}${charge}`;
+  const charge = charging.length > 0 ? words.charge(charging.join("; ")) : "";
+  return `${words.uses(`${threeDigits(trace.usedAh)}\u00a0Ah`, marked(trace.usableAh, "Ah"))}${uses}${charge}`;
 }
 
 /** Charge that goes to each group of gear, heaviest first. */
@@ -125,15 +130,14 @@ function usesByGroup(figures: Figures, outing: OutingFigures, battery: string): 
   return [...sums].sort((a, b) => b[1] - a[1]);
 }
 
-function brownOutWords(brownOuts: OutingFigures["brownOuts"]): string {
+function brownOutWords(brownOuts: OutingFigures["brownOuts"], words: OutingWords): string {
   const list = brownOuts
     .slice(0, 6)
-    .map(
-      ({ gear, atH, voltageV, minV }, index) =>
-        `${index + 1} ${gear} after ${hours(atH)} (${volts(voltageV)}, needs ${volts(minV)})`,
+    .map(({ gear, atH, voltageV, minV }, index) =>
+      words.brownOut(index + 1, gear, hours(atH), volts(voltageV), volts(minV)),
     );
   const rest = brownOuts.length - list.length;
-  return `Too little voltage: ${list.join("; ")}${rest > 0 ? `; and ${rest} more` : ""}.`;
+  return words.tooLow(`${list.join("; ")}${rest > 0 ? words.more(rest) : ""}`);
 }
 
 function batteryOf({ plan }: Figures, gear: string): string | undefined {

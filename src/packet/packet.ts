@@ -8,7 +8,8 @@ import type { WaterCard } from "../core/proving/water/card.js";
 import type { WorkFigures } from "../core/work/plan-work.js";
 import type { DrawnFrom } from "../drawing/work/step-drawing.js";
 import { type PdfFonts, pdfDocument } from "../drawing/writers/pdf.js";
-import { ruleSetWords } from "../words/labels.js";
+import { paperInEnglish } from "../words/paper/english.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
 import { assumptionsSection } from "./assumptions-section.js";
 import { boxSheets } from "./box-sheets.js";
 import { builtSection } from "./built-section.js";
@@ -50,43 +51,54 @@ export interface Apart {
  * marks, holes and float; where the layout is given boxes with their templates, runs, cuts, terminations, flags
  * and shopping list; order of work and as built; test sheet and water card; cautions.
  */
-export function packetPages(figures: Figures, shows: Shows, apart: Apart = {}): Page[] {
+export function packetPages(
+  figures: Figures,
+  shows: Shows,
+  apart: Apart = {},
+  words: PaperWords = paperInEnglish,
+): Page[] {
   const paper = paperOf(shows.paper);
-  const sections = packetSections(figures, shows, paper, apart);
+  const sections = packetSections(figures, shows, paper, apart, words);
   const contents = contentsOf(sections, firstPages(packed(sections, paper)));
-  const summary = summarySection(figures, shows, paper, contents, apart);
-  return boundPages([summary, ...sections], paper, planWords(figures));
+  const summary = summarySection(figures, shows, paper, contents, words, apart);
+  return boundPages([summary, ...sections], paper, planWords(figures, words), words);
 }
 
-export const planWords = ({ plan: { source } }: Figures) => ({
+export const planWords = ({ plan: { source } }: Figures, { of }: PaperWords) => ({
   name: source.name,
-  rules: ruleSetWords[source.rules],
+  rules: of.labels.ruleSets[source.rules],
   mark: planMark(source),
 });
 
 /** Every part of the packet that has something to say, after the summary. */
-function packetSections(figures: Figures, shows: Shows, paper: Paper, apart: Apart): Section[] {
+function packetSections(
+  figures: Figures,
+  shows: Shows,
+  paper: Paper,
+  apart: Apart,
+  words: PaperWords,
+): Section[] {
   const { hull, layout, work, proof } = apart;
   return [
-    loadList(figures, shows, paper),
-    conductorSchedule(figures, shows, paper),
-    protectionSchedule(figures, shows, paper),
-    findingsSection(figures, shows, paper),
-    assumptionsSection(figures, paper),
-    diagramSection(figures, shows, paper),
-    ...outingSections(figures, paper),
-    ...(hull === undefined ? [] : hullSections(hull, shows, paper)),
-    ...(layout === undefined ? [] : layoutSections(layout, shows, paper)),
+    loadList(figures, paper, words),
+    conductorSchedule(figures, shows, paper, words),
+    protectionSchedule(figures, shows, paper, words),
+    findingsSection(figures, shows, paper, words),
+    assumptionsSection(figures, paper, words),
+    diagramSection(figures, shows, paper, words),
+    ...outingSections(figures, paper, words),
+    ...(hull === undefined ? [] : hullSections(hull, shows, paper, words)),
+    ...(layout === undefined ? [] : layoutSections(layout, shows, paper, words)),
     ...(work === undefined
       ? []
       : [
-          orderSection(work, shows, paper, drawnFrom(figures, apart)),
-          builtSection(figures, work, shows, paper),
+          orderSection(work, shows, paper, words, drawnFrom(figures, apart)),
+          builtSection(figures, work, shows, paper, words),
         ]),
     ...(proof === undefined
       ? []
-      : [testSheetSection(proof.sheet, paper), waterCardSection(proof.card, paper)]),
-    cautionsSection(figures, shows, paper),
+      : [testSheetSection(proof.sheet, paper, words), waterCardSection(proof.card, paper, words)]),
+    cautionsSection(figures, shows, paper, words),
   ].filter(({ pages }) => pages.length > 0);
 }
 
@@ -98,31 +110,32 @@ export function singleSheets(
   figures: Figures,
   shows: Shows,
   apart: Apart = {},
+  words: PaperWords = paperInEnglish,
 ): { readonly title: string; readonly pages: readonly Page[] }[] {
   const paper = paperOf(shows.paper);
-  return packetSections(figures, shows, paper, apart).map((section) => ({
+  return packetSections(figures, shows, paper, apart, words).map((section) => ({
     title: section.title,
-    pages: boundPages([section], paper, planWords(figures)),
+    pages: boundPages([section], paper, planWords(figures, words), words),
   }));
 }
 
-function hullSections(hull: HullFigures, shows: Shows, paper: Paper): Section[] {
+function hullSections(hull: HullFigures, shows: Shows, paper: Paper, words: PaperWords): Section[] {
   return [
-    surveySection(hull, shows, paper),
-    ...marksSections(hull, shows, paper),
-    holeList(hull, shows, paper),
-    floatSection(hull, shows, paper),
+    surveySection(hull, shows, paper, words),
+    ...marksSections(hull, shows, paper, words),
+    holeList(hull, shows, paper, words),
+    floatSection(hull, shows, paper, words),
   ];
 }
 
-function layoutSections(layout: LayoutFigures, shows: Shows, paper: Paper): Section[] {
+function layoutSections(layout: LayoutFigures, shows: Shows, paper: Paper, words: PaperWords): Section[] {
   return [
-    shoppingList(layout, shows, paper),
-    ...boxSheets(layout, paper),
-    runSheet(layout, shows, paper),
-    cutList(layout, shows, paper),
-    terminationsSection(layout, shows, paper),
-    wireFlags(layout, paper),
+    shoppingList(layout, shows, paper, words),
+    ...boxSheets(layout, paper, words),
+    runSheet(layout, shows, paper, words),
+    cutList(layout, shows, paper, words),
+    terminationsSection(layout, shows, paper, words),
+    wireFlags(layout, paper, words),
   ];
 }
 
@@ -143,12 +156,13 @@ export function packetPdf(
   fonts: PdfFonts,
   createdAt?: Date,
   apart: Apart = {},
+  words: PaperWords = paperInEnglish,
 ): Promise<Uint8Array> {
-  const sheets = packetPages(figures, shows, apart).map(({ sheet }) => sheet);
-  const title = `${figures.plan.source.name}: electrical packet`;
+  const sheets = packetPages(figures, shows, apart, words).map(({ sheet }) => sheet);
+  const title = words.frame.packet(figures.plan.source.name);
   return pdfDocument(sheets, {
     title,
-    language: "en",
+    language: words.language,
     fonts,
     ...(createdAt === undefined ? {} : { createdAt }),
   });

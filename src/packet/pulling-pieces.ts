@@ -1,27 +1,34 @@
 import type { HullFigures } from "../core/hull/figures.js";
 import type { Shows } from "../core/plan/model/plan.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
 import { pullRows } from "../words/pull-words.js";
 import { heading, type Piece, paragraph, space, together } from "./piece.js";
-import { table } from "./table.js";
+import { type Column, table } from "./table.js";
 
-const columns = [
+const columns = ({ heads }: PaperWords["hull"]["holes"]["pulling"]): readonly Column[] => [
   { heading: "", share: 7, align: "right" },
-  { heading: "Cable", share: 60 },
-  { heading: "Draw it through", share: 110 },
-  { heading: "Line", share: 30, align: "right" },
-  { heading: "Must pass", share: 28, align: "right" },
-  { heading: "Tightest place", share: 60 },
-] as const;
+  { heading: heads.cable, share: 60 },
+  { heading: heads.through, share: 110 },
+  { heading: heads.line, share: 30, align: "right" },
+  { heading: heads.pass, share: 28, align: "right" },
+  { heading: heads.tightest, share: 60 },
+];
 
 /** In which order to pull the wires to the holes, through what, and the largest thing that must pass. */
-export function pullingPieces(hull: HullFigures, shows: Shows, widthMm: number): Piece[] {
+export function pullingPieces(
+  hull: HullFigures,
+  shows: Shows,
+  { hull: { holes } }: PaperWords,
+  widthMm: number,
+): Piece[] {
+  const words = holes.pulling;
   const rows = pullRows(hull, shows);
   if (rows.length === 0) return [];
   return together([
-    heading("Pulling the wires", widthMm),
+    heading(words.title, widthMm),
     paragraph(
       {
-        text: "In this order, the largest end first, while the way is still empty. Draw a line through first, and leave one in for the next time. Openings are reached into by hand; lengths are of the line, straight from place to place.",
+        text: words.how,
         sizePt: 9.5,
         colour: "soft",
       },
@@ -29,7 +36,7 @@ export function pullingPieces(hull: HullFigures, shows: Shows, widthMm: number):
     ),
     space(2),
     ...table(
-      columns,
+      columns(words),
       rows.map((row, index) => ({
         cells: [
           { words: [{ text: String(index + 1), weight: "semibold" }] },

@@ -2,7 +2,7 @@ import { textWidthMm } from "../drawing/fonts/measure.js";
 import { fitText } from "../drawing/fonts/wrap.js";
 import { line, points, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
-import { planningAid } from "../words/labels.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
 import { flowFrom } from "./flow.js";
 import type { Page, Paper } from "./page.js";
 import type { Piece } from "./piece.js";
@@ -76,7 +76,12 @@ function goesUnder(pieces: readonly Piece[], roomMm: number): boolean {
 }
 
 /** Puts heading and foot on every page and numbers them through. */
-export function boundPages(sections: readonly Section[], paper: Paper, plan: PlanWords): Page[] {
+export function boundPages(
+  sections: readonly Section[],
+  paper: Paper,
+  plan: PlanWords,
+  { frame: words }: PaperWords,
+): Page[] {
   const sheets = packed(sections, paper);
   const counts = new Map<Section, number>();
   for (const { section } of sheets.flat()) counts.set(section, (counts.get(section) ?? 0) + 1);
@@ -84,12 +89,12 @@ export function boundPages(sections: readonly Section[], paper: Paper, plan: Pla
     const caption = parts
       .map(({ section, index }) => {
         const count = counts.get(section) ?? 1;
-        return count === 1 ? section.title : `${section.title}, sheet ${index + 1} of ${count}`;
+        return count === 1 ? section.title : words.sheetOf(section.title, index + 1, count);
       })
       .join(" · ");
     const shapes = [
-      ...parts.flatMap((part) => [...partHeading(part, paper), ...part.shapes]),
-      ...pageFoot(plan, `page ${at + 1} of ${sheets.length}`, paper),
+      ...parts.flatMap((part) => [...partHeading(part, paper, words), ...part.shapes]),
+      ...pageFoot(plan, at + 1, sheets.length, paper, words),
     ];
     const begins = parts.filter(({ index }) => index === 0).map(({ section }) => section.title);
     const size = { widthMm: paper.widthMm, heightMm: paper.heightMm };
@@ -109,13 +114,13 @@ export function firstPages(sheets: readonly PackedSheet[]): ReadonlyMap<string, 
   return pages;
 }
 
-function partHeading({ section, index, titleY: y }: Part, paper: Paper): Shape[] {
+function partHeading({ section, index, titleY: y }: Part, paper: Paper, words: PaperWords["frame"]): Shape[] {
   const titleType = { sizeMm: points(20), weight: "semibold" } as const;
   const widthMm = paper.right - paper.left;
   const title = fitText(section.title, widthMm * 0.6, titleType);
   const subtitleType = { sizeMm: points(10.5), weight: "regular" } as const;
   const room = widthMm - textWidthMm(title, titleType.sizeMm, titleType.weight) - 6;
-  const beside = `${section.subtitle}${index > 0 ? " (continued)" : ""}`.trim();
+  const beside = `${section.subtitle}${index > 0 ? words.continued : ""}`.trim();
   return [
     text(paper.left, y, title, titleType),
     text(paper.right, y, fitText(beside, Math.min(room, widthMm * 0.56), subtitleType), {
@@ -128,17 +133,28 @@ function partHeading({ section, index, titleY: y }: Part, paper: Paper): Shape[]
   ];
 }
 
-function pageFoot({ name, rules, mark }: PlanWords, page: string, paper: Paper): Shape[] {
+function pageFoot(
+  { name, rules, mark }: PlanWords,
+  page: number,
+  count: number,
+  paper: Paper,
+  words: PaperWords["frame"],
+): Shape[] {
   const type = { sizeMm: points(8.5), weight: "regular" } as const;
   const y = 9.5;
   const middle = (paper.left + paper.right) / 2;
-  const plan = ` · plan ${mark}`;
-  const nameMm = (paper.right - paper.left - textWidthMm(planningAid, type.sizeMm, type.weight)) / 2 - 3;
+  const plan = ` · ${words.planMark(mark)}`;
+  const nameMm =
+    (paper.right - paper.left - textWidthMm(words.planningAid, type.sizeMm, type.weight)) / 2 - 3;
   const room = nameMm - textWidthMm(plan, type.sizeMm, type.weight);
   return [
     line(paper.left, y + 4, paper.right, y + 4, strokes.hair),
     text(paper.left, y, `${fitText(name, room, type)}${plan}`, { ...type, colour: "soft" }),
-    text(middle, y, planningAid, { ...type, anchor: "middle", colour: "soft" }),
-    text(paper.right, y, `${rules} · ${page}`, { ...type, anchor: "end", colour: "soft" }),
+    text(middle, y, words.planningAid, { ...type, anchor: "middle", colour: "soft" }),
+    text(paper.right, y, `${rules} · ${words.pageOf(page, count)}`, {
+      ...type,
+      anchor: "end",
+      colour: "soft",
+    }),
   ];
 }

@@ -2,9 +2,9 @@ import type { LayoutFigures } from "../core/parts/layout-types.js";
 import { type PartLine, partKinds } from "../core/parts/parts-list.js";
 import type { WireLine } from "../core/parts/plan-parts.js";
 import type { Shows } from "../core/plan/model/plan.js";
-import { layoutInEnglish } from "../words/layout/english.js";
+import type { LayoutWords } from "../words/layout/english.js";
 import { moneyWords, packWords, roundLengthWords, wireBuyWords } from "../words/layout-words.js";
-import { counted } from "../words/numbers.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
 import { listed } from "../words/say.js";
 import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
@@ -12,20 +12,28 @@ import { heading, paragraph, space } from "./piece.js";
 import type { Section } from "./section.js";
 import { type Cell, type Column, groupedTable, type Row } from "./table.js";
 
-const columns: readonly Column[] = [
+type ShoppingWords = PaperWords["layout"]["shopping"];
+
+const columns = ({ heads }: ShoppingWords): readonly Column[] => [
   { heading: "", share: 8, hand: "tick" },
-  { heading: "Item", share: 80 },
-  { heading: "Buy", share: 54 },
-  { heading: "Price", share: 30, align: "right" },
-  { heading: "Needed", share: 24, align: "right" },
-  { heading: "Spare", share: 16, align: "right" },
-  { heading: "On hand", share: 24, align: "right" },
-  { heading: "Left over", share: 22, align: "right" },
-  { heading: "For", share: 66 },
+  { heading: heads.item, share: 80 },
+  { heading: heads.buy, share: 54 },
+  { heading: heads.price, share: 30, align: "right" },
+  { heading: heads.needed, share: 24, align: "right" },
+  { heading: heads.spare, share: 16, align: "right" },
+  { heading: heads.onHand, share: 24, align: "right" },
+  { heading: heads.left, share: 22, align: "right" },
+  { heading: heads.for, share: 66 },
 ];
 
 /** What to buy, kind by kind as one walks the shop; then what comes from the shelf. What has no price says so. */
-export function shoppingList({ parts, cuts }: LayoutFigures, shows: Shows, paper: Paper): Section {
+export function shoppingList(
+  { parts, cuts }: LayoutFigures,
+  shows: Shows,
+  paper: Paper,
+  words: PaperWords,
+): Section {
+  const say = words.layout.shopping;
   const widthMm = paper.right - paper.left;
   const buying = parts.list.lines.filter(({ toBuy }) => toBuy > 0);
   const wire = parts.wire.filter(({ buy }) => buy.length > 0);
@@ -33,90 +41,104 @@ export function shoppingList({ parts, cuts }: LayoutFigures, shows: Shows, paper
   const groups = partKinds.flatMap((kind) => {
     const rows =
       kind === "conductor"
-        ? wire.map((line) => wireRow(line, pieces.get(line.item) ?? 0, shows))
-        : buying.filter((line) => line.kind === kind).map(partRow);
-    return rows.length === 0 ? [] : [{ name: layoutInEnglish.partKinds[kind], rows }];
+        ? wire.map((line) => wireRow(line, pieces.get(line.item) ?? 0, shows, words))
+        : buying.filter((line) => line.kind === kind).map((line) => partRow(line, words));
+    return rows.length === 0 ? [] : [{ name: words.of.layout.partKinds[kind], rows }];
   });
-  const list = groupedTable(columns, groups, widthMm);
-  const shelf = shelfWords(parts, shows);
+  const list = groupedTable(columns(say), groups, widthMm, words.frame.continued);
+  const shelf = shelfWords(parts, shows, words.of.layout);
   const total = parts.total === undefined ? "" : moneyWords(parts.total);
   return {
-    title: "Shopping list",
-    subtitle: [counted(buying.length + wire.length, "item"), total].filter((part) => part !== "").join(" · "),
+    title: say.title,
+    subtitle: [say.count(buying.length + wire.length), total].filter((part) => part !== "").join(" · "),
     pages:
       parts.list.lines.length + parts.wire.length === 0
         ? []
         : flow(
             [
               ...(groups.length === 0 ? [] : list),
-              ...(shelf === "" ? [] : [heading("From the shelf", widthMm)]),
+              ...(shelf === "" ? [] : [heading(say.shelf, widthMm)]),
               ...(shelf === "" ? [] : [paragraph({ text: shelf, maxLines: 12 }, widthMm, 1)]),
               space(2),
-              paragraph({ text: totalWords(parts), weight: "semibold", maxLines: 8 }, widthMm),
+              paragraph({ text: totalWords(parts, words), weight: "semibold", maxLines: 8 }, widthMm),
             ],
             paper,
           ),
   };
 }
 
-const priceCell = (price: PartLine["price"]): Cell =>
-  price === undefined ? { words: [{ text: "not known", sizePt: 9.5, colour: "accent" }] } : moneyWords(price);
+const priceCell = (price: PartLine["price"], { noPrice }: ShoppingWords): Cell =>
+  price === undefined ? { words: [{ text: noPrice, sizePt: 9.5, colour: "accent" }] } : moneyWords(price);
 
-function partRow(line: PartLine): Row {
-  const { item, needed, spares, fromStock, leftOver, price, for: uses } = line;
+function partRow(line: PartLine, words: PaperWords): Row {
+  const { layout } = words.of;
+  const { item, kind, needed, spares, fromStock, leftOver, price } = line;
   return {
     cells: [
       "",
-      { words: [{ text: item, weight: "semibold" }] },
-      packWords(line),
-      priceCell(price),
+      { words: [{ text: layout.part(item, kind), weight: "semibold" }] },
+      packWords(line, layout),
+      priceCell(price, words.layout.shopping),
       String(needed),
       some(spares),
       some(fromStock),
       some(leftOver),
-      { words: [{ text: usesWords(item, uses), sizePt: 9.5, colour: "soft", maxLines: 2 }] },
+      { words: [{ text: usesWords(line, words), sizePt: 9.5, colour: "soft", maxLines: 2 }] },
     ],
   };
 }
 
 const some = (count: number): string => (count > 0 ? String(count) : "");
 
-function wireRow(line: WireLine, pieces: number, shows: Shows): Row {
+function wireRow(line: WireLine, pieces: number, shows: Shows, words: PaperWords): Row {
+  const { layout } = words.of;
   const length = (lengthMm: number) => (lengthMm > 0 ? roundLengthWords(lengthMm, shows) : "");
   return {
     cells: [
       "",
-      { words: [{ text: line.item, weight: "semibold" }] },
-      wireBuyWords(line, shows),
-      priceCell(line.price),
+      { words: [{ text: layout.wire(line.item), weight: "semibold" }] },
+      wireBuyWords(line, shows, layout),
+      priceCell(line.price, words.layout.shopping),
       length(line.neededMm),
       "",
       length(line.fromStockMm),
       length(line.leftMm),
-      { words: [{ text: `${counted(pieces, "piece")}: see the cut list`, sizePt: 9.5, colour: "soft" }] },
+      { words: [{ text: words.layout.shopping.seeCuts(pieces), sizePt: 9.5, colour: "soft" }] },
     ],
   };
 }
 
 /** Gear is for itself. */
-function usesWords(item: string, uses: readonly string[]): string {
-  const others = uses.filter((one) => one !== item);
-  return others.length > 4 ? `${listed(others.slice(0, 3))} and ${others.length - 3} more` : listed(others);
+function usesWords({ item, kind, for: uses }: PartLine, { frame, of }: PaperWords): string {
+  const { joining, use } = of.layout;
+  const others = uses.filter((one) => one !== item).map((one) => use(one, kind));
+  return others.length > 4
+    ? `${listed(others.slice(0, 3), joining)}${frame.more(others.length - 3)}`
+    : listed(others, joining);
 }
 
-function shelfWords({ list, wire }: LayoutFigures["parts"], shows: Shows): string {
+function shelfWords({ list, wire }: LayoutFigures["parts"], shows: Shows, words: LayoutWords): string {
   return [
     ...wire.flatMap(({ item, fromStockMm }) =>
-      fromStockMm > 0 ? [`${item}: ${roundLengthWords(fromStockMm, shows)}`] : [],
+      fromStockMm > 0 ? [`${words.wire(item)}: ${roundLengthWords(fromStockMm, shows)}`] : [],
     ),
-    ...list.lines.flatMap(({ item, fromStock }) => (fromStock > 0 ? [`${item}: ${fromStock}`] : [])),
+    ...list.lines.flatMap(({ item, kind, fromStock }) =>
+      fromStock > 0 ? [`${words.part(item, kind)}: ${fromStock}`] : [],
+    ),
   ].join(";  ");
 }
 
-function totalWords({ total, withoutPrice, currencies }: LayoutFigures["parts"]): string {
-  if (currencies.length > 1)
-    return `Prices are in ${listed(currencies)}: no total is made of two currencies.`;
-  const sum = total === undefined ? "Nothing on it has a price." : `Total: ${moneyWords(total)}.`;
+function totalWords(
+  { total, withoutPrice, currencies, list, wire }: LayoutFigures["parts"],
+  { layout: { shopping: words }, of }: PaperWords,
+): string {
+  if (currencies.length > 1) return words.currencies(listed(currencies, of.layout.joining));
+  const sum = total === undefined ? words.noTotal : words.total(moneyWords(total));
   if (withoutPrice.length === 0) return sum;
-  return `${sum} Not in it, for want of a price: ${withoutPrice.join("; ")}.`;
+  const kinds = new Map(list.lines.map(({ item, kind }) => [item, kind]));
+  const named = new Set(wire.map(({ item }) => item));
+  const names = withoutPrice.map((item) =>
+    named.has(item) ? of.layout.wire(item) : of.layout.part(item, kinds.get(item) ?? "other"),
+  );
+  return `${sum}${words.without(names.join("; "))}`;
 }

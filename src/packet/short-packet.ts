@@ -7,7 +7,8 @@ import type { RoutesFigures } from "../core/route/plan-routes.js";
 import type { WorkFigures } from "../core/work/plan-work.js";
 import type { Step, Task } from "../core/work/step.js";
 import { planOfRuns } from "../drawing/work/step-circuit.js";
-import { counted, hours } from "../words/numbers.js";
+import { hours } from "../words/numbers.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
 import { clockText, dayText } from "../words/work-times.js";
 import { boxSheets } from "./box-sheets.js";
 import { builtSection } from "./built-section.js";
@@ -32,9 +33,15 @@ export function shortPages(
   shows: Shows,
   apart: Required<Apart>,
   scope: ShortScope,
+  words: PaperWords,
 ): Page[] {
   const paper = paperOf(shows.paper);
-  return boundPages(shortSections(figures, shows, paper, apart, scope), paper, planWords(figures));
+  return boundPages(
+    shortSections(figures, shows, paper, apart, scope, words),
+    paper,
+    planWords(figures, words),
+    words,
+  );
 }
 
 function shortSections(
@@ -43,6 +50,7 @@ function shortSections(
   paper: Paper,
   apart: Required<Apart>,
   scope: ShortScope,
+  words: PaperWords,
 ): Section[] {
   const { hull, layout, proof } = apart;
   const work = scope === "tonight" ? nextSession(apart.work) : apart.work;
@@ -51,21 +59,21 @@ function shortSections(
   const part = partOf(layout, steps);
   const connected = piecesOf(steps, "join end", "connect end");
   return [
-    orderSection(work, shows, paper, undefined, leadOf(apart.work, work, scope)),
-    ...marksSections(marksOf(hull, steps), shows, paper),
-    ...boxSheets(part, paper),
-    cutList(layout, shows, paper, piecesOf(steps, "cut wire")),
-    runSheet(part, shows, paper),
-    terminationsSection(part, shows, paper),
-    testSheetSection(testsOf(proof.sheet, steps), paper),
-    wireFlags(part, paper),
+    orderSection(work, shows, paper, words, undefined, leadOf(apart.work, work, scope, words)),
+    ...marksSections(marksOf(hull, steps), shows, paper, words),
+    ...boxSheets(part, paper, words),
+    cutList(layout, shows, paper, words, piecesOf(steps, "cut wire")),
+    runSheet(part, shows, paper, words),
+    terminationsSection(part, shows, paper, words),
+    testSheetSection(testsOf(proof.sheet, steps), paper, words),
+    wireFlags(part, paper, words),
     ...(connected.size === 0
       ? []
-      : [diagramSection({ ...figures, plan: planOfRuns(figures.plan, connected) }, shows, paper)]),
+      : [diagramSection({ ...figures, plan: planOfRuns(figures.plan, connected) }, shows, paper, words)]),
     ...(scope === "project"
-      ? [shoppingList(layout, shows, paper), builtSection(figures, work, shows, paper)]
+      ? [shoppingList(layout, shows, paper, words), builtSection(figures, work, shows, paper, words)]
       : []),
-    cautionsSection(figures, shows, paper),
+    cautionsSection(figures, shows, paper, words),
   ].filter(({ pages }) => pages.length > 0);
 }
 
@@ -84,16 +92,26 @@ function nextSession(work: WorkFigures): WorkFigures {
 }
 
 /** What stands over the steps in place of how the whole order came about. */
-function leadOf(whole: WorkFigures, { order, nowMin }: WorkFigures, scope: ShortScope): OrderLead {
+function leadOf(
+  whole: WorkFigures,
+  { order, nowMin }: WorkFigures,
+  scope: ShortScope,
+  { work: { order: words }, of }: PaperWords,
+): OrderLead {
   if (scope === "project")
     return {
-      title: "The project in hand",
-      lead: `All ${counted(order.steps.length, "step")} that are left, ${hours(order.workMin / 60)} of your hands, and the sheets they need; what stands from earlier projects is left out.`,
+      title: words.project,
+      lead: words.allLeft(order.steps.length, hours(order.workMin / 60)),
     };
   const [{ startMin } = { startMin: 0 }] = order.steps;
   return {
-    title: dayText(startMin, undefined, nowMin),
-    lead: `From ${clockText(startMin)}: ${order.steps.length} of the ${counted(whole.order.steps.length, "step")} that are left, ${hours(order.workMin / 60)} of your hands. With them come the sheets they need, and no more.`,
+    title: dayText(startMin, undefined, nowMin, of.steps),
+    lead: words.tonight(
+      clockText(startMin),
+      order.steps.length,
+      whole.order.steps.length,
+      hours(order.workMin / 60),
+    ),
   };
 }
 

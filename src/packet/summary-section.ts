@@ -7,10 +7,10 @@ import { fitText } from "../drawing/fonts/wrap.js";
 import { profileAfloat, profileHeightMm } from "../drawing/hull/profile-view.js";
 import { box, line, points, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
-import { firstOfAll } from "../words/cautions.js";
+import type { CautionWords } from "../words/cautions.js";
 import { findingSentence } from "../words/findings.js";
-import { ruleSetWords } from "../words/labels.js";
-import { boatLengthWords, counted, hours } from "../words/numbers.js";
+import { boatLengthWords, hours } from "../words/numbers.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
 import { stepTitles } from "../words/work-words.js";
 import { boatFacts } from "./boat-facts.js";
 import { keyFigures } from "./key-figures.js";
@@ -53,25 +53,29 @@ export function summarySection(
   shows: Shows,
   paper: Paper,
   contents: readonly ContentsLine[],
+  words: PaperWords,
   { hull, work }: FrontApart = {},
 ): Section {
+  const { frame: say, of } = words;
   const widthMm = paper.right - paper.left;
   const leftMm = widthMm * 0.46;
   const rightAt = widthMm * 0.5;
   const rightMm = widthMm - rightAt;
-  const strip = keyFigures(figures, widthMm);
-  const foot = contentsPiece(contents, widthMm);
-  const footMm = foot.heightMm + cautionWords(widthMm).heightMm + cautionPadMm + signMm;
+  const strip = keyFigures(figures, words, widthMm);
+  const foot = contentsPiece(contents, say.inThisPacket, widthMm);
+  const footMm = foot.heightMm + cautionWords(of.cautions, widthMm).heightMm + cautionPadMm + signMm;
   const roomMm = paper.top - paper.bottom - strip.heightMm - footMm - 3;
   const pageOf = (title: string) => contents.find((one) => one.title === title)?.page;
   const facts = fitting(mostOfAKind, roomMm, (most) => [
-    subheading("The boat", leftMm),
-    ...boatFacts(figures, shows, leftMm, most),
+    subheading(say.boat, leftMm),
+    ...boatFacts(figures, shows, words, leftMm, most),
   ]);
   const right = fitting(mostShown, roomMm, (most) => [
-    subheading("What stands in the way", rightMm),
-    ...findingLines(figures, shows, rightMm, pageOf("Findings"), most.findings),
-    ...(work === undefined ? [] : firstSteps(figures, work, rightMm, pageOf("Order of work"), most.steps)),
+    subheading(say.inTheWay, rightMm),
+    ...findingLines(figures, shows, words, rightMm, pageOf(words.findings.title), most.findings),
+    ...(work === undefined
+      ? []
+      : firstSteps(figures, work, words, rightMm, pageOf(words.work.order.title), most.steps)),
   ]);
   const left = stacked([facts, ...boatDrawing(hull, leftMm, roomMm - facts.heightMm)]);
   const page = stacked([
@@ -83,13 +87,13 @@ export function summarySection(
   ]);
   return {
     title: figures.plan.source.name,
-    subtitle: subtitle(figures, shows),
+    subtitle: subtitle(figures, shows, words),
     pages: [
       [
         ...page.draw(paper.left, paper.top),
         ...foot.draw(paper.left, paper.bottom + footMm),
-        ...cautionBox(paper),
-        ...signLine(["Looked through by", "Licence or firm", "Date", "Signature"], paper),
+        ...cautionBox(of.cautions, paper),
+        ...signLine(say.signed, paper),
       ],
     ],
   };
@@ -140,27 +144,20 @@ function signLine(names: readonly string[], paper: Paper): Shape[] {
 function firstSteps(
   { findings }: Figures,
   work: WorkFigures,
+  { frame: say, of }: PaperWords,
   widthMm: number,
   page: number | undefined,
   most: number,
 ): Piece[] {
   const { order } = work;
-  const title = stepTitles(work.step.values());
+  const title = stepTitles(work.step.values(), of.steps);
   const stops = findings.some(({ level }) => level === "stop");
-  const all = `${counted(order.steps.length, "step")}, ${hours(order.workMin / 60)} of your hands in all${page === undefined ? "" : `: page ${page}`}`;
+  const all = say.allSteps(order.steps.length, hours(order.workMin / 60), page);
   return [
-    subheading("Do first", widthMm),
-    ...(stops
-      ? [
-          paragraph(
-            { text: "Mend in the plan what stops the work, and print anew.", weight: "semibold" },
-            widthMm,
-            1.4,
-          ),
-        ]
-      : []),
+    subheading(say.doFirst, widthMm),
+    ...(stops ? [paragraph({ text: say.mendFirst, weight: "semibold" }, widthMm, 1.4)] : []),
     ...(order.steps.length === 0
-      ? [paragraph({ text: "No step of the work is left." }, widthMm)]
+      ? [paragraph({ text: say.noStepLeft }, widthMm)]
       : [
           ...order.steps
             .slice(0, most)
@@ -171,12 +168,13 @@ function firstSteps(
 }
 
 const cautionPadMm = 5;
-const cautionWords = (widthMm: number) => paragraph({ text: firstOfAll }, widthMm - 10);
+const cautionWords = ({ firstOfAll }: CautionWords, widthMm: number) =>
+  paragraph({ text: firstOfAll }, widthMm - 10);
 
 /** A framed word of caution over the names at the foot of the page. */
-function cautionBox(paper: Paper): Shape[] {
+function cautionBox(cautions: CautionWords, paper: Paper): Shape[] {
   const widthMm = paper.right - paper.left;
-  const words = cautionWords(widthMm);
+  const words = cautionWords(cautions, widthMm);
   const heightMm = words.heightMm + cautionPadMm;
   const bottom = paper.bottom + signMm;
   return [
@@ -185,19 +183,21 @@ function cautionBox(paper: Paper): Shape[] {
   ];
 }
 
-function subtitle({ plan }: Figures, shows: Shows): string {
+function subtitle({ plan }: Figures, shows: Shows, { frame, of }: PaperWords): string {
   const { craft, rules } = plan.source;
   const sizes = [craft.lengthM, craft.beamM].flatMap((lengthM) =>
     lengthM === undefined ? [] : [boatLengthWords(lengthM, shows)],
   );
-  const made = [craft.hullMaterial, craft.kind].filter((word) => word !== undefined).join(" ");
-  return [made, sizes.join(" × "), ruleSetWords[rules]].filter((part) => part !== "").join(" · ");
+  const material = craft.hullMaterial === undefined ? undefined : of.layout.material(craft.hullMaterial);
+  const made = frame.made(material, craft.kind);
+  return [made, sizes.join(" × "), of.labels.ruleSets[rules]].filter((part) => part !== "").join(" · ");
 }
 
 /** What must be put right before the work; where nothing must, what is worth a look. */
 function findingLines(
   figures: Figures,
   shows: Shows,
+  { frame: say, of }: PaperWords,
   widthMm: number,
   page: number | undefined,
   most: number,
@@ -206,17 +206,13 @@ function findingLines(
   const inTheWay = gravest.filter(({ level }) => level === "stop" || level === "mend");
   const shown = gravest.slice(0, most);
   const rest = gravest.length - shown.length;
-  const where = page === undefined ? "under Findings" : `under Findings, page ${page}`;
   return [
     ...(inTheWay.length > 0
       ? []
       : [
           paragraph(
             {
-              text:
-                gravest.length === 0
-                  ? "No rule found anything. Read what was assumed and what nobody checked."
-                  : "Nothing stops the work, nothing must be mended first. To know:",
+              text: gravest.length === 0 ? say.nothingFound : say.nothingInTheWay,
               weight: "semibold",
               maxLines: 2,
             },
@@ -226,7 +222,11 @@ function findingLines(
         ]),
     ...shown.map((finding): Piece => {
       const grave = finding.level === "stop" ? "semibold" : "regular";
-      const words = { text: findingSentence(finding, shows), weight: grave, maxLines: 2 } as const;
+      const words = {
+        text: findingSentence(finding, shows, of.findings),
+        weight: grave,
+        maxLines: 2,
+      } as const;
       const sentence = paragraph(words, widthMm - 7, 1.4);
       return {
         heightMm: sentence.heightMm,
@@ -237,7 +237,7 @@ function findingLines(
       };
     }),
     ...(rest > 0
-      ? [paragraph({ text: `and ${rest} more ${where}`, colour: "soft", sizePt: 9.5 }, widthMm)]
+      ? [paragraph({ text: say.moreFindings(rest, page), colour: "soft", sizePt: 9.5 }, widthMm)]
       : []),
   ];
 }
@@ -245,7 +245,7 @@ function findingLines(
 const contentsColumns = 6;
 
 /** Titles with their pages, in columns across the page. */
-function contentsPiece(contents: readonly ContentsLine[], widthMm: number): Piece {
+function contentsPiece(contents: readonly ContentsLine[], title: string, widthMm: number): Piece {
   if (contents.length === 0) return stacked([]);
   const type = { sizeMm: points(9.5), weight: "regular" } as const;
   const rowMm = type.sizeMm * 1.36;
@@ -255,15 +255,15 @@ function contentsPiece(contents: readonly ContentsLine[], widthMm: number): Piec
   const lines: Piece = {
     heightMm: rows * rowMm + 3,
     draw: (x, top) =>
-      contents.flatMap(({ title, page }, index) => {
+      contents.flatMap(({ title: name, page }, index) => {
         const left = x + Math.floor(index / rows) * (columnMm + gapMm);
         const y = top - (index % rows) * rowMm - type.sizeMm;
         return [
-          text(left, y, fitText(title, columnMm - 6, type), type),
+          text(left, y, fitText(name, columnMm - 6, type), type),
           text(left + columnMm, y, String(page), { ...type, anchor: "end", weight: "semibold" }),
           line(left, y - 1.2, left + columnMm, y - 1.2, strokes.hair),
         ];
       }),
   };
-  return stacked([subheading("In this packet", widthMm), lines]);
+  return stacked([subheading(title, widthMm), lines]);
 }

@@ -5,7 +5,9 @@ import { fitText } from "../drawing/fonts/wrap.js";
 import { surveyHeightMm, surveyView } from "../drawing/hull/survey-view.js";
 import { box, line, points, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
+import type { HullWords } from "../words/hull/english.js";
 import { nextReasonWords, nextWords } from "../words/hull-words.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
 import { flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { heading, type Piece, paragraph, space, stacked } from "./piece.js";
@@ -18,20 +20,26 @@ const rowMm = 8.2;
 const mostStations = 12;
 
 /** The sheet to survey with: the lines as known, what is measured, blanks for what is not, and what to measure next. */
-export function surveySection(hull: HullFigures, shows: Shows, paper: Paper): Section {
-  const title = "Survey of the form";
-  const unit = shows.lengths === "inches" ? "inches" : "millimetres";
-  const subtitle = `${unit}: half-breadths from the centreline, heights from the base line`;
+type SurveyWords = PaperWords["hull"]["survey"];
+
+export function surveySection(
+  hull: HullFigures,
+  shows: Shows,
+  paper: Paper,
+  { hull: { survey: words }, of }: PaperWords,
+): Section {
+  const { title } = words;
+  const subtitle = words.subtitle(shows.lengths === "inches");
   const { form } = hull;
   if (form?.form === undefined) return { title, subtitle, pages: [] };
   const widthMm = paper.right - paper.left;
   const stations = stationsOf(hull, form);
   const blocks = chunks(stations, mostStations);
   const below = [
-    ...nextPieces(form, shows, widthMm),
+    ...nextPieces(form, shows, words, of.hull, widthMm),
     space(2),
-    ...blocks.flatMap((block) => [...stationTable(hull, form, block, shows, widthMm), space(3)]),
-    paragraph({ text: how, sizePt: 9.5, maxLines: 5 }, widthMm),
+    ...blocks.flatMap((block) => [...stationTable(hull, form, block, shows, words, widthMm), space(3)]),
+    paragraph({ text: words.how, sizePt: 9.5, maxLines: 5 }, widthMm),
   ];
   const left = paper.top - paper.bottom - stacked(below).heightMm - 2;
   const mostMm = Math.min(drawingMm.most, Math.max(drawingMm.least, left));
@@ -42,9 +50,6 @@ export function surveySection(hull: HullFigures, shows: Shows, paper: Paper): Se
     pages: flow([drawing(hull, form, stations, widthMm, heightMm), ...below], paper),
   };
 }
-
-const how =
-  "Chock the boat level both ways. Stretch a line along the centre from transom to stem and mark the stations on it. At each station measure square from the line out to each line of the hull, and up to it from a level plank or floor, the same base for all. A dash means that the line does not reach; an empty box waits for its figure. Read twice what is far from its neighbours: it is written down as it is, never smoothed.";
 
 /** Stations that were measured; of a starting form those that have figures. */
 function stationsOf(hull: HullFigures, form: FormFigures): number[] {
@@ -87,7 +92,13 @@ const mostNext = 4;
 const nextMm = 11;
 
 /** What to measure next, with a box to write it in; two beside each other. */
-function nextPieces({ next }: FormFigures, shows: Shows, widthMm: number): Piece[] {
+function nextPieces(
+  { next }: FormFigures,
+  shows: Shows,
+  words: SurveyWords,
+  hullWords: HullWords,
+  widthMm: number,
+): Piece[] {
   if (next.length === 0) return [];
   const shown = next.slice(0, mostNext);
   const half = widthMm / 2;
@@ -104,8 +115,8 @@ function nextPieces({ next }: FormFigures, shows: Shows, widthMm: number): Piece
           const left = x + column * (half + 2);
           return [
             text(left, top - 5, String(row * 2 + column + 1), { ...title, colour: "accent" }),
-            text(left + 6, top - 4.4, fitText(nextWords(one, shows), room, title), title),
-            text(left + 6, top - 8.6, fitText(nextReasonWords(one, shows), room, soft), {
+            text(left + 6, top - 4.4, fitText(nextWords(one, shows, hullWords), room, title), title),
+            text(left + 6, top - 8.6, fitText(nextReasonWords(one, shows, hullWords), room, soft), {
               ...soft,
               colour: "soft",
             }),
@@ -114,7 +125,7 @@ function nextPieces({ next }: FormFigures, shows: Shows, widthMm: number): Piece
         }),
     }),
   );
-  return [heading("Measure next, most useful first", widthMm), ...rows];
+  return [heading(words.next, widthMm), ...rows];
 }
 
 /** A row a figure, a column a station: what was measured, a dash, or a box to fill. */
@@ -123,6 +134,7 @@ function stationTable(
   form: FormFigures,
   stations: readonly number[],
   shows: Shows,
+  words: SurveyWords,
   widthMm: number,
 ): Piece[] {
   const nameMm = 44;
@@ -154,12 +166,12 @@ function stationTable(
   });
   return [
     row(
-      "station",
+      words.station,
       `, ${shows.lengths === "inches" ? "in" : "mm"}`,
       stations.map((x) => short(x, shows)),
       true,
     ),
-    ...rowsOf(hull, form, stations).map(({ name, of, values }) =>
+    ...rowsOf(hull, form, stations, words).map(({ name, of, values }) =>
       row(
         name,
         of,
@@ -196,7 +208,12 @@ interface RowOf {
   readonly values: readonly (number | "none" | undefined)[];
 }
 
-function rowsOf(hull: HullFigures, form: FormFigures, stations: readonly number[]): RowOf[] {
+function rowsOf(
+  hull: HullFigures,
+  form: FormFigures,
+  stations: readonly number[],
+  { out, up }: SurveyWords,
+): RowOf[] {
   const written = hull.plan.source.craft.form;
   return (form.form?.lines ?? []).flatMap((one): RowOf[] => {
     const measured =
@@ -217,8 +234,8 @@ function rowsOf(hull: HullFigures, form: FormFigures, stations: readonly number[
     };
     const centre = one.points.every(([, y]) => Math.abs(y) < 1e-6);
     return [
-      ...(centre ? [] : [{ name: one.name, of: ", out", values: stations.map((x) => value(x, 1)) }]),
-      { name: one.name, of: ", up", values: stations.map((x) => value(x, 2)) },
+      ...(centre ? [] : [{ name: one.name, of: out, values: stations.map((x) => value(x, 1)) }]),
+      { name: one.name, of: up, values: stations.map((x) => value(x, 2)) },
     ];
   });
 }

@@ -96,6 +96,7 @@ export function groupedTable(
   columns: readonly Column[],
   groups: readonly { readonly name: string; readonly beside?: string; readonly rows: readonly Row[] }[],
   widthMm: number,
+  continued: string,
 ): Piece[] {
   const places = placesOf(
     columns,
@@ -106,7 +107,7 @@ export function groupedTable(
   return [
     head,
     ...groups.flatMap(({ name, beside = "", rows }) => {
-      const again = stacked([head, groupPiece(`${name} (continued)`, "", widthMm, head)]);
+      const again = stacked([head, groupPiece(`${name}${continued}`, "", widthMm, head)]);
       return [groupPiece(name, beside, widthMm, head), ...rowPieces(rows, places, widthMm, again)];
     }),
   ];

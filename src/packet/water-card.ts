@@ -1,5 +1,7 @@
 import type { CardBattery, WaterCard } from "../core/proving/water/card.js";
 import { amps, decimals, hours, marked, percent, roughHours, shareSet } from "../words/numbers.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
+import type { ProofWords } from "../words/proof/proof-words.js";
 import { feedsWords, fuseWords, switchWords, usageWords } from "../words/water-card.js";
 import { columnWidthMm, flow } from "./flow.js";
 import type { Paper } from "./page.js";
@@ -10,65 +12,84 @@ import { type Column, type Row, table } from "./table.js";
 const columnCount = 2;
 
 /** The card that stays on board: switches and fuses, hours left, what to turn off, spares. */
-export function waterCardSection(card: WaterCard, paper: Paper): Section {
+type WaterWords = PaperWords["work"]["water"];
+
+export function waterCardSection(
+  card: WaterCard,
+  paper: Paper,
+  { work: { water: words }, of: { proof } }: PaperWords,
+): Section {
   const widthMm = columnWidthMm(paper, columnCount);
   const part = (title: string, columns: readonly Column[], rows: readonly Row[]): Piece[] =>
     rows.length === 0 ? [] : [heading(title, widthMm), ...table(columns, rows, widthMm), space(2)];
   const pieces = [
     ...part(
-      "Which switch, which fuse",
-      wayColumns,
-      card.ways.map((way) => ({ cells: [way.circuit, feedsWords(way), fuseWords(way), switchWords(way)] })),
+      words.ways,
+      wayColumns(words),
+      card.ways.map((way) => ({
+        cells: [way.circuit, feedsWords(way), fuseWords(way, proof), switchWords(way, proof)],
+      })),
     ),
     ...card.batteries.flatMap((battery) => [
-      ...part(`Hours left in ${battery.battery}`, hourColumns(battery), hourRows(battery)),
-      paragraph({ text: hoursNote(battery), colour: "soft", sizePt: 9.5 }, widthMm, 2),
+      ...part(words.hours(battery.battery), hourColumns(battery, words, proof), hourRows(battery)),
+      paragraph(
+        { text: words.note(shareSet(battery.reserveShare)), colour: "soft", sizePt: 9.5 },
+        widthMm,
+        2,
+      ),
       ...part(
-        `To get home on ${battery.battery}: turn off first`,
-        offColumns,
+        words.off(battery.battery),
+        offColumns(words),
         battery.turnOff.map(({ group, circuit, currentA, gainedH }) => ({
           cells: [group, circuit, amps(currentA), hours(gainedH)],
         })),
       ),
     ]),
     ...part(
-      "Spares to carry",
-      spareColumns,
+      words.spares,
+      spareColumns(words),
       card.spareFuses.map(({ device, ratingA, inUse, carry }) => ({
-        cells: [`${device} ${marked(ratingA, "A")}`, String(inUse), String(carry)],
+        cells: [
+          proof.water.device(proof.water.devices[device], marked(ratingA, "A")),
+          String(inUse),
+          String(carry),
+        ],
       })),
     ),
-    paragraph({ text: `And: ${card.spareThings.join(", ")}.`, sizePt: 9.5 }, widthMm),
+    paragraph(
+      { text: words.and(card.spareThings.map((thing) => proof.water.things[thing]).join(", ")), sizePt: 9.5 },
+      widthMm,
+    ),
   ];
   return {
-    title: "Card for the water",
-    subtitle: "keep it dry, by the panel",
+    title: words.title,
+    subtitle: words.subtitle,
     pages: card.ways.length === 0 ? [] : flow(pieces, paper, columnCount),
   };
 }
 
-const wayColumns: readonly Column[] = [
-  { heading: "Way", share: 34 },
-  { heading: "Feeds", share: 50 },
-  { heading: "Fuse", share: 32 },
-  { heading: "Switch", share: 32 },
+const wayColumns = ({ heads }: WaterWords): readonly Column[] => [
+  { heading: heads.way, share: 34 },
+  { heading: heads.feeds, share: 50 },
+  { heading: heads.fuse, share: 32 },
+  { heading: heads.switch, share: 32 },
 ];
-const offColumns: readonly Column[] = [
-  { heading: "Gear", share: 40 },
-  { heading: "Way", share: 38 },
-  { heading: "Draws", share: 22, align: "right" },
-  { heading: "Gains", share: 28, align: "right" },
+const offColumns = ({ heads }: WaterWords): readonly Column[] => [
+  { heading: heads.gear, share: 40 },
+  { heading: heads.way, share: 38 },
+  { heading: heads.draws, share: 22, align: "right" },
+  { heading: heads.gains, share: 28, align: "right" },
 ];
-const spareColumns: readonly Column[] = [
-  { heading: "Fuse", share: 60 },
-  { heading: "In use", share: 20, align: "right" },
-  { heading: "Carry", share: 20, align: "right" },
+const spareColumns = ({ heads }: WaterWords): readonly Column[] => [
+  { heading: heads.fuse, share: 60 },
+  { heading: heads.inUse, share: 20, align: "right" },
+  { heading: heads.carry, share: 20, align: "right" },
 ];
 
-const hourColumns = ({ uses }: CardBattery): Column[] => [
-  { heading: "At rest, V", share: 20, align: "right" },
-  { heading: "Charge", share: 20, align: "right" },
-  ...uses.map((use): Column => ({ heading: usageWords(use), share: 38, align: "right" })),
+const hourColumns = ({ uses }: CardBattery, { heads }: WaterWords, proof: ProofWords): Column[] => [
+  { heading: heads.resting, share: 20, align: "right" },
+  { heading: heads.charge, share: 20, align: "right" },
+  ...uses.map((use): Column => ({ heading: usageWords(use, proof), share: 38, align: "right" })),
 ];
 
 const hourRows = ({ rows }: CardBattery): Row[] =>
@@ -79,6 +100,3 @@ const hourRows = ({ rows }: CardBattery): Row[] =>
       ...left.map(({ hoursToReserve }) => roughHours(hoursToReserve)),
     ],
   }));
-
-const hoursNote = ({ reserveShare }: CardBattery): string =>
-  `Until the reserve of ${shareSet(reserveShare)}; at less volts than the last line turn for home. Volts after an hour at rest tell the charge to within about a tenth, volts under load to within a fifth. Gains are for half of what is above the reserve, everything else left on.`;

@@ -4,7 +4,7 @@ import { textWidthMm } from "../drawing/fonts/measure.js";
 import { fitText } from "../drawing/fonts/wrap.js";
 import { box, line, points, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
-import { counted } from "../words/numbers.js";
+import type { PaperWords } from "../words/paper/paper-words.js";
 import { type PieceName, pieceNames } from "../words/piece-words.js";
 import { columnGapMm, flow } from "./flow.js";
 import type { Paper } from "./page.js";
@@ -14,25 +14,25 @@ import type { Section } from "./section.js";
 /** A flag: the same words on both halves, and between them what goes round the wire [mm]. */
 const flag = { halfMm: 35, wrapMm: 10, heightMm: 12, gapMm: 2 } as const;
 const across = 3;
+type FlagWords = PaperWords["layout"]["flags"];
 
 /** Flags to print, cut out and fold round both ends of every piece: which piece, where this end goes, where the other is. */
-export function wireFlags({ cables, cuts }: LayoutFigures, paper: Paper): Section {
+export function wireFlags({ cables, cuts }: LayoutFigures, paper: Paper, words: PaperWords): Section {
+  const say = words.layout.flags;
   const widthMm = paper.right - paper.left;
   const { labels } = cuts;
-  const names = pieceNames(cables);
-  const intro =
-    "Print on label paper at 100 %, cut along the lines, fold at the middle round the wire so that the halves stick together, and cover with clear sleeve or tape where it gets wet. Each piece has two: both go on before it is cut.";
+  const names = pieceNames(cables, words.of.layout);
   const rows: Piece[] = [];
   for (let first = 0; first < labels.length; first += across)
-    rows.push(flagRow(labels.slice(first, first + across), names, widthMm));
+    rows.push(flagRow(labels.slice(first, first + across), names, say, widthMm));
   return {
-    title: "Wire flags",
-    subtitle: counted(labels.length, "flag"),
+    title: say.title,
+    subtitle: say.count(labels.length),
     pages:
       labels.length === 0
         ? []
         : flow(
-            [paragraph({ text: intro, sizePt: 9.5, colour: "soft" }, widthMm), space(2.5), ...rows],
+            [paragraph({ text: say.intro, sizePt: 9.5, colour: "soft" }, widthMm), space(2.5), ...rows],
             paper,
           ),
   };
@@ -41,6 +41,7 @@ export function wireFlags({ cables, cuts }: LayoutFigures, paper: Paper): Sectio
 function flagRow(
   labels: readonly WireLabel[],
   names: ReadonlyMap<string, PieceName>,
+  words: FlagWords,
   widthMm: number,
 ): Piece {
   const pitchMm = (widthMm + columnGapMm / 2) / across;
@@ -48,12 +49,24 @@ function flagRow(
     heightMm: flag.heightMm + flag.gapMm,
     draw: (x, top) =>
       labels.flatMap((label, index) =>
-        flagShapes(label, names.get(label.piece) ?? { head: label.piece, leg: "" }, x + index * pitchMm, top),
+        flagShapes(
+          label,
+          names.get(label.piece) ?? { head: label.piece, leg: "" },
+          words,
+          x + index * pitchMm,
+          top,
+        ),
       ),
   };
 }
 
-function flagShapes({ here, there }: WireLabel, { head, leg }: PieceName, x: number, top: number): Shape[] {
+function flagShapes(
+  { here, there }: WireLabel,
+  { head, leg }: PieceName,
+  words: FlagWords,
+  x: number,
+  top: number,
+): Shape[] {
   const { halfMm, wrapMm, heightMm } = flag;
   const bottom = top - heightMm;
   const plain = { sizeMm: points(8.5), weight: "regular" } as const;
@@ -64,8 +77,8 @@ function flagShapes({ here, there }: WireLabel, { head, leg }: PieceName, x: num
   const name = `${fitText(head, roomMm - textWidthMm(leg, bold.sizeMm, bold.weight), bold)}${leg}`;
   const half = (left: number): Shape[] => [
     text(left, top - 3.9, name, bold),
-    text(left, top - 7.6, fitText(`here ${here}`, roomMm, plain), plain),
-    text(left, top - 11.1, fitText(`to ${there}`, roomMm, plain), plain),
+    text(left, top - 7.6, fitText(words.here(here), roomMm, plain), plain),
+    text(left, top - 11.1, fitText(words.there(there), roomMm, plain), plain),
   ];
   const [fold, second] = [x + halfMm, x + halfMm + wrapMm];
   return [

@@ -1,3 +1,4 @@
+import type { AssumedField } from "../core/plan/complete/assumed-fields.js";
 import type { AssumptionReason } from "../core/plan/complete/reasons.js";
 
 /** Why a value was taken that the plan leaves out. Common practice, no source, where nothing else is said. */
@@ -47,7 +48,15 @@ export const assumptionWords: Readonly<Record<AssumptionReason, string>> = {
   "working-range": "no range given: most 12 V gear works from 10.5 V to 15 V",
 };
 
-/** The reason behind an assumption, as part of a sentence. */
-export function assumptionReason(reason: AssumptionReason): string {
-  return assumptionWords[reason];
+/** How a language tells what was assumed: the key that is left out, the value taken in its place, and why. */
+export interface AssumedWords {
+  readonly reasons: Readonly<Record<AssumptionReason, string>>;
+  readonly field: (field: AssumedField) => string;
+  readonly value: (value: string) => string;
 }
+
+export const assumedInEnglish: AssumedWords = {
+  reasons: assumptionWords,
+  field: (field) => field,
+  value: (value) => value,
+};

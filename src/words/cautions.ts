@@ -58,3 +58,13 @@ export const neverChecked: readonly string[] = [
   "mains voltage, lightning, radio interference, corrosion by stray current",
   "stability, buoyancy and structure of the hull",
 ];
+
+/** What can hurt and who decides, in one language. */
+export interface CautionWords {
+  readonly cautions: readonly Caution[];
+  readonly firstOfAll: string;
+  readonly deference: string;
+  readonly neverChecked: readonly string[];
+}
+
+export const cautionsInEnglish: CautionWords = { cautions, firstOfAll, deference, neverChecked };

@@ -87,3 +87,16 @@ export function tickProblemSentence(problem: TickProblem, title: (step: string) 
       return problem satisfies never;
   }
 }
+
+/** What is said of the record of the work, in one language. */
+export interface RecordWords {
+  readonly difference: typeof differenceSentence;
+  readonly tick: typeof tickProblemSentence;
+  readonly place: typeof placeWords;
+}
+
+export const recordInEnglish: RecordWords = {
+  difference: differenceSentence,
+  tick: tickProblemSentence,
+  place: placeWords,
+};

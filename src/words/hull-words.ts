@@ -10,6 +10,7 @@ import type { Verdict } from "../core/hull/marks/verdict.js";
 import type { Reference } from "../core/plan/model/hull.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { writeInches } from "../core/quantity/write.js";
+import { type HullWords, hullInEnglish } from "./hull/english.js";
 import { decimals, lengthWords, noFigure } from "./numbers.js";
 
 const tie = "\u00a0";
@@ -26,12 +27,16 @@ export function readingWords(valueM: number, graduationM: number, shows: Shows):
 }
 
 /** Small lengths that are no readings (a spread, a shift): to 1/32 in, or tenths of a millimetre. */
-export function smallWords(valueM: number | undefined, shows: Shows): string {
+export function smallWords(
+  valueM: number | undefined,
+  shows: Shows,
+  { under }: HullWords = hullInEnglish,
+): string {
   if (valueM === undefined || !Number.isFinite(valueM)) return noFigure;
   if (shows.lengths !== "inches") return `${decimals(valueM * 1000, 1)}${tie}mm`;
   const least = 0.0254 / 32;
   return Math.abs(valueM) < least / 2
-    ? `under ${writeInches(least, 32)}`.replaceAll(" ", tie)
+    ? under(writeInches(least, 32)).replaceAll(" ", tie)
     : writeInches(valueM, 32).replaceAll(" ", tie);
 }
 
@@ -44,26 +49,25 @@ export const boreWords = (mm: number): string => `${Number(decimals(mm, 1))}${ti
 export const degreeWords = (degrees: number | undefined, places = 0): string =>
   degrees === undefined || !Number.isFinite(degrees) ? noFigure : `${decimals(degrees, places)}°`;
 
-const nextReasons: Readonly<Record<NextMeasurement["reason"], string>> = {
-  missing: "no figure at this station",
-  gap: "nothing measured near it",
-  end: "not measured to its end",
-  check: "all else is sure enough; this one guards against a slip",
-};
-
 /** What to measure next. */
-export function nextWords(next: NextMeasurement, shows: Shows): string {
+export function nextWords(
+  next: NextMeasurement,
+  shows: Shows,
+  { next: words }: HullWords = hullInEnglish,
+): string {
   const what =
-    next.coordinate === "breadth"
-      ? `breadth over both ${next.line}s`
-      : `${next.coordinate} of the ${next.line}`;
-  return `${what} at station ${surveyWords(next.atM, shows)}`;
+    next.coordinate === "breadth" ? words.breadth(next.line) : words.coordinate(next.coordinate, next.line);
+  return words.at(what, surveyWords(next.atM, shows));
 }
 
 /** Why that, and how unsure it is now. */
-export function nextReasonWords({ reason, uncertaintyM }: NextMeasurement, shows: Shows): string {
-  const unsure = reason === "check" ? "" : `; unsure by ${surveyWords(uncertaintyM, shows)}`;
-  return `${nextReasons[reason]}${unsure}`;
+export function nextReasonWords(
+  { reason, uncertaintyM }: NextMeasurement,
+  shows: Shows,
+  { next: words }: HullWords = hullInEnglish,
+): string {
+  const unsure = reason === "check" ? "" : words.unsure(surveyWords(uncertaintyM, shows));
+  return `${words.reasons[reason]}${unsure}`;
 }
 
 /** A length of the survey as it is written down: inches without feet, or millimetres. */
@@ -88,17 +92,22 @@ export function reasonWords({ reason, with: [a, b], crossingDeg, majorM }: Reaso
 }
 
 /** Where a reference point is, as the plan gives it. `flat`: names of the flat faces. */
-export function referenceWords({ place }: Reference, flat: ReadonlySet<string>, shows: Shows): string {
+export function referenceWords(
+  { place }: Reference,
+  flat: ReadonlySet<string>,
+  shows: Shows,
+  { reference: words }: HullWords = hullInEnglish,
+): string {
   const length = (valueM: number) => lengthWords(valueM, shows);
-  if (place.kind === "at") return `${place.atM.map(length).join(", ")} forward, to port, up`;
-  if (place.kind === "station") return `on the ${place.line}, at station ${length(place.stationM)}`;
-  if (place.kind === "along") return `on the ${place.line}, ${length(place.alongM)} from its aft end`;
+  if (place.kind === "at") return words.at(place.atM.map(length).join(", "));
+  if (place.kind === "station") return words.station(place.line, length(place.stationM));
+  if (place.kind === "along") return words.along(place.line, length(place.alongM));
   const { alongM, offM, edge, from } = place.place;
-  const start = from === undefined ? "" : ` from ${from}`;
-  if (flat.has(place.face)) return `${length(alongM)} to the right${start}, ${length(offM)} up`;
+  const start = from === undefined ? "" : words.from(from);
+  if (flat.has(place.face)) return words.flat(length(alongM), start, length(offM));
   return edge === undefined
-    ? `${length(alongM)} along${start}, ${length(offM)} below the upper edge`
-    : `${length(alongM)} along${start}, ${length(offM)} ${edge.off} the ${edge.line}`;
+    ? words.belowEdge(length(alongM), start, length(offM))
+    : words.offLine(length(alongM), start, length(offM), edge.off, edge.line);
 }
 
 /** How the mark is set out, in one line. */
@@ -109,124 +118,125 @@ export function methodWords(mark: Mark, face?: Face): string {
 }
 
 /** What an edge is called: of a strip by its place, of a flat face by where it lies as one looks at it. */
-export function edgeWords(name = "", face?: Face): string {
+export function edgeWords(name = "", face?: Face, words: HullWords = hullInEnglish): string {
   const side = edgeSide(name, face);
-  return side === undefined ? name || "the edge" : `the ${side} edge`;
+  return side === undefined ? name || words.theEdge : words.edge(side);
 }
 
 /** Which way a length along an edge is to be laid off. */
-export function wayWords(name: string, alongM: number, face: Face): string {
+export function wayWords(
+  name: string,
+  alongM: number,
+  face: Face,
+  { ways }: HullWords = hullInEnglish,
+): string {
   const way = edgeWay(name, alongM, face);
-  if (way === undefined) return "";
-  return way === "left" || way === "right" ? `to the ${way}` : way;
+  return way === undefined ? "" : ways[way];
 }
 
 /** `forward`, `aft` along a strip, `right`, `left` on a flat face; `up`, `down`. */
-export function moveWords({ moveAlongM, moveUpM }: Verdict, strip: boolean, shows: Shows): string {
-  const along = moveAlongM > 0 ? (strip ? "forward" : "right") : strip ? "aft" : "left";
+export function moveWords(
+  { moveAlongM, moveUpM }: Verdict,
+  strip: boolean,
+  shows: Shows,
+  words: HullWords = hullInEnglish,
+): string {
+  const { move } = words;
+  const small = (lengthM: number) => smallWords(Math.abs(lengthM), shows, words);
   const parts = [
-    ...(Math.abs(moveAlongM) > 2.5e-4 ? [`${smallWords(Math.abs(moveAlongM), shows)} ${along}`] : []),
-    ...(Math.abs(moveUpM) > 2.5e-4
-      ? [`${smallWords(Math.abs(moveUpM), shows)} ${moveUpM > 0 ? "up" : "down"}`]
-      : []),
+    ...(Math.abs(moveAlongM) > 2.5e-4 ? [move.along(small(moveAlongM), moveAlongM > 0, strip)] : []),
+    ...(Math.abs(moveUpM) > 2.5e-4 ? [move.up(small(moveUpM), moveUpM > 0)] : []),
   ];
-  return parts.length > 0 ? `move ${parts.join(" and ")}` : "leave it";
+  return parts.length > 0 ? move.both(parts) : move.leave;
 }
 
-const verdicts: Readonly<Record<Verdict["verdict"], string>> = {
-  good: "good",
-  misplaced: "misplaced",
-  "boat not symmetrical": "follows the boat, which is not symmetrical",
-  "reading in doubt": "a reading is in doubt: take it again",
-  "not known": "not measured",
-};
-export const verdictWords = (verdict: Verdict["verdict"]): string => verdicts[verdict];
+export const verdictWords = (verdict: Verdict["verdict"], { verdicts }: HullWords = hullInEnglish): string =>
+  verdicts[verdict];
 
 /** How a mark of the second side goes with its twin; empty on the first. */
-export function twinWords({ twin }: SideMark, shows: Shows): string {
+export function twinWords({ twin }: SideMark, shows: Shows, words: HullWords = hullInEnglish): string {
   if (twin === undefined) return "";
-  if (twin.shared) return `same numbers as ${twin.of}`;
-  return `own numbers: ${twin.of}'s would land ${smallWords(twin.shiftM, shows)} off`;
+  return twin.shared
+    ? words.twin.same(twin.of)
+    : words.twin.own(twin.of, smallWords(twin.shiftM, shows, words));
 }
-
-const minds: Readonly<Record<HoleTool["mind"][number], string>> = {
-  "back with wood": "back the sheet with wood",
-  "peck and clear chips": "go in steps and clear the chips",
-  "no cutting oil": "no cutting oil: it cracks the sheet",
-  "round the rim": "round the rim",
-  "keep off moulded corners": "keep off moulded corners",
-  "seal the end grain": "seal the end grain",
-  "isolate from the fitting": "isolate the metals from each other",
-  "dust of glass": "mask and goggles: glass dust",
-  "stop the step with tape": "mark the step with tape, or it runs on",
-};
 
 /** Pilot, tool and speed, and what to mind. */
-export function toolWords(hole: HoleFigures): string {
+export function toolWords(hole: HoleFigures, { tool: words }: HullWords = hullInEnglish): string {
   const { tool, cut } = hole;
-  if (hole.there) return "there already";
-  if (tool === undefined || cut === undefined) return "not known";
-  const speed = tool.rpm === undefined ? "" : `, about ${tool.rpm}${tie}rpm`;
-  const pilot = tool.pilotMm < cut.holeMm ? `pilot ${boreWords(tool.pilotMm)}, then ` : "";
-  return `${pilot}${tool.tool} ${boreWords(cut.holeMm)}${speed}`;
+  if (hole.there) return words.there;
+  if (tool === undefined || cut === undefined) return words.unknown;
+  const speed = tool.rpm === undefined ? "" : words.speed(tool.rpm);
+  const pilot = tool.pilotMm < cut.holeMm ? words.pilot(boreWords(tool.pilotMm)) : "";
+  return `${pilot}${words.names[tool.tool]} ${boreWords(cut.holeMm)}${speed}`;
 }
 
-export const mindWords = (tool: HoleTool | undefined): string =>
+export const mindWords = (tool: HoleTool | undefined, { minds }: HullWords = hullInEnglish): string =>
   (tool?.mind ?? []).map((one) => minds[one]).join("; ");
 
 /** What seals it, and how long that takes. */
-export function sealWords({ plan, sealing }: HoleFigures): string {
-  if (plan.water === "drain") return "drain";
-  if (plan.water === "open") return "open";
-  if (plan.water === undefined) return "not said";
-  if (plan.seal === "gasket") return "sealed by its gasket";
-  if (sealing === undefined) return "sealed";
-  return `sealant, ${decimals(sealing.ml, 1)}${tie}ml; cured through in ${decimals(sealing.cureHours / 24, 1)}${tie}days`;
+export function sealWords(
+  { plan, sealing }: HoleFigures,
+  { seal: words }: HullWords = hullInEnglish,
+): string {
+  if (plan.water === "drain") return words.drain;
+  if (plan.water === "open") return words.open;
+  if (plan.water === undefined) return words.notSaid;
+  if (plan.seal === "gasket") return words.gasket;
+  if (sealing === undefined) return words.sealed;
+  return words.sealant(decimals(sealing.ml, 1), decimals(sealing.cureHours / 24, 1));
 }
 
 /** Sealant for all holes, and what to buy for it; empty where none is needed. */
-export function sealantWords(holes: readonly HoleFigures[]): string {
+export function sealantWords(
+  holes: readonly HoleFigures[],
+  { seal: words }: HullWords = hullInEnglish,
+): string {
   const ml = holes.reduce((sum, { sealing }) => sum + (sealing?.ml ?? 0), 0);
   if (ml <= 0) return "";
   const { count, name, withWasteMl } = containerFor(ml);
-  return `Sealant in all: about ${Math.ceil(withWasteMl)}${tie}ml, waste counted: ${count} × ${name}.`;
+  return words.all(Math.ceil(withWasteMl), count, words.container(name));
 }
 
 /** What is behind it, nearest thing first. */
-export function behindWords(hole: HoleFigures, shows: Shows): string {
+export function behindWords(
+  hole: HoleFigures,
+  shows: Shows,
+  { behind: say }: HullWords = hullInEnglish,
+): string {
   const { zone, roomM, words } = hole.behind;
   return [
     ...(words === undefined ? [] : [words]),
-    ...(zone === undefined ? [] : [`${zone.name}: ${lengthWords(zone.distanceM, shows)} away`]),
-    ...(roomM === undefined ? [] : [`room ${lengthWords(roomM, shows)}`]),
-    ...(hole.reach?.through[0] === undefined ? [] : [`reached through ${hole.reach.through[0].opening}`]),
+    ...(zone === undefined ? [] : [say.zone(zone.name, lengthWords(zone.distanceM, shows))]),
+    ...(roomM === undefined ? [] : [say.room(lengthWords(roomM, shows))]),
+    ...(hole.reach?.through[0] === undefined ? [] : [say.reached(hole.reach.through[0].opening)]),
   ].join("; ");
 }
 
 /** Height over still water. */
-export function heightWords({ afloat }: HoleFigures, shows: Shows): string {
-  if (afloat === undefined) return "not known";
+export function heightWords(
+  { afloat }: HoleFigures,
+  shows: Shows,
+  { afloat: words }: HullWords = hullInEnglish,
+): string {
+  if (afloat === undefined) return words.unknown;
   return afloat.heightM > 0
     ? lengthWords(afloat.heightM, shows)
-    : `${lengthWords(-afloat.heightM, shows)} under`;
+    : words.below(lengthWords(-afloat.heightM, shows));
 }
 
 /** Heel that puts it under, and to which side. */
-export function heelWords({ afloat }: HoleFigures): string {
-  if (afloat === undefined) return "not known";
-  if (afloat.heightM <= 0) return "under";
+export function heelWords({ afloat }: HoleFigures, { afloat: words }: HullWords = hullInEnglish): string {
+  if (afloat === undefined) return words.unknown;
+  if (afloat.heightM <= 0) return words.under;
   const heel = afloat.heelUnderDeg;
-  return heel === undefined
-    ? "dry to 60°"
-    : `${degreeWords(Math.abs(heel))} to ${heel > 0 ? "starboard" : "port"}`;
+  return heel === undefined ? words.dry(60) : words.heel(degreeWords(Math.abs(heel)), heel > 0);
 }
 
 /** Trim that puts it under. */
-export function trimWords({ afloat }: HoleFigures): string {
-  if (afloat === undefined) return "not known";
-  if (afloat.heightM <= 0) return "under";
+export function trimWords({ afloat }: HoleFigures, { afloat: words }: HullWords = hullInEnglish): string {
+  if (afloat === undefined) return words.unknown;
+  if (afloat.heightM <= 0) return words.under;
   const trim = afloat.trimUnderDeg;
-  return trim === undefined
-    ? "dry to 15°"
-    : `${degreeWords(Math.abs(trim))} by the ${trim > 0 ? "bow" : "stern"}`;
+  return trim === undefined ? words.dry(15) : words.trim(degreeWords(Math.abs(trim)), trim > 0);
 }

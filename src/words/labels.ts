@@ -1,5 +1,7 @@
 import type { ConditionResult, ProtectionCondition } from "../core/circuit/protection/types.js";
 import type { Level } from "../core/findings/finding.js";
+import type { Protection } from "../core/plan/model/common.js";
+import type { Side } from "../core/plan/model/placing.js";
 import type { Chemistry } from "../core/plan/model/supply.js";
 
 /** What a level asks of the reader. */
@@ -38,6 +40,31 @@ export const stateWords: Readonly<Record<ConditionResult["state"], string>> = {
 
 export const ruleSetWords = { us: "US rule-set", iso: "ISO rule-set" } as const;
 
-/** Foot of every page. */
-export const planningAid =
-  "Planning aid. Local rules, makers' instructions and licensed practice come first.";
+/** Short words for what has a key, in one language. */
+export interface LabelWords {
+  readonly levels: typeof levelWords;
+  readonly chemistries: typeof chemistryWords;
+  readonly conditions: typeof conditionWords;
+  readonly states: typeof stateWords;
+  readonly ruleSets: Readonly<Record<keyof typeof ruleSetWords, string>>;
+  readonly devices: Readonly<Record<Protection["device"], string>>;
+  readonly sides: Readonly<Record<Side, string>>;
+  /** A name with the side the hull's figures put behind it: `end port`. */
+  readonly sided: (name: string) => string;
+}
+
+export const labelsInEnglish: LabelWords = {
+  levels: levelWords,
+  chemistries: chemistryWords,
+  conditions: conditionWords,
+  states: stateWords,
+  ruleSets: ruleSetWords,
+  devices: {
+    "blade fuse": "blade fuse",
+    "bolted fuse": "bolted fuse",
+    "cartridge fuse": "cartridge fuse",
+    breaker: "breaker",
+  },
+  sides: { port: "port", starboard: "starboard" },
+  sided: (name) => name,
+};

@@ -1,4 +1,5 @@
 import type { RunCable } from "../core/circuit/conductor/run-cable.js";
+import { type LayoutWords, layoutInEnglish } from "./layout/english.js";
 
 /** A piece of wire as one calls it: what a label may shorten, and what it must not. */
 export interface PieceName {
@@ -9,7 +10,10 @@ export interface PieceName {
 }
 
 /** Names of all pieces by their ids: `battery feed / house / feed / out` is called `battery feed, out`. */
-export function pieceNames(cables: readonly Pick<RunCable, "run" | "pieces">[]): Map<string, PieceName> {
+export function pieceNames(
+  cables: readonly Pick<RunCable, "run" | "pieces">[],
+  { leg: said }: LayoutWords = layoutInEnglish,
+): Map<string, PieceName> {
   return new Map(
     cables.flatMap(({ run, pieces }) => {
       const parts = pieces.map(({ id }) => id.slice(run.name.length + 3).split(" / "));
@@ -21,7 +25,7 @@ export function pieceNames(cables: readonly Pick<RunCable, "run" | "pieces">[]):
         const circuit = own.slice(0, -1).join(" / ");
         return [
           id,
-          { head: alone || circuit === "" ? run.name : `${run.name}, ${circuit}`, leg: `, ${leg}` },
+          { head: alone || circuit === "" ? run.name : `${run.name}, ${circuit}`, leg: `, ${said(leg)}` },
         ];
       });
     }),

@@ -1,23 +1,28 @@
 import type { SizeReason } from "../core/circuit/sizes/types.js";
 import { amps, percentAgainst, shareSet } from "./numbers.js";
+import type { PaperWords } from "./paper/paper-words.js";
 
 /** What a size breaks (or why it was taken), in one clause that starts small. */
-export function sizeReason(reason: SizeReason): string {
+export function sizeReason(reason: SizeReason, { electrics: { sizes: words } }: PaperWords): string {
   switch (reason.rule) {
     case "owner":
-      return "the owner's choice";
+      return words.owner;
     case "drop":
-      return `drop of ${percentAgainst(reason.dropShare, reason.limitShare)} at ${reason.gear}, ${shareSet(reason.limitShare)} allowed`;
+      return words.drop(
+        percentAgainst(reason.dropShare, reason.limitShare),
+        reason.gear,
+        shareSet(reason.limitShare),
+      );
     case "ampacity":
-      return `${amps(reason.currentA)} to carry, ${amps(reason.ampacityA)} allowed`;
+      return words.ampacity(amps(reason.currentA), amps(reason.ampacityA));
     case "protection":
-      return `${amps(reason.ratingA)} fuse or breaker, ${amps(reason.allowedA)} allowed`;
+      return words.protection(amps(reason.ratingA), amps(reason.allowedA));
     case "least size":
-      return `least size allowed here (${reason.clause})`;
+      return words.least(reason.clause);
     case "price":
-      return "the next smaller is no cheaper";
+      return words.price;
     case "smallest made":
-      return "the smallest on the list";
+      return words.smallest;
     default:
       return reason satisfies never;
   }

@@ -33,7 +33,8 @@ export function sessionWords(
   startMin: number,
   beforeMin: number | undefined,
   nowMin: number | undefined,
+  words: StepWords = english,
 ): string {
-  const words = dayText(startMin, beforeMin, nowMin);
-  return words === "" ? "" : `${words}, from ${clockText(startMin)}`;
+  const day = dayText(startMin, beforeMin, nowMin, words);
+  return day === "" ? "" : words.session(day, clockText(startMin));
 }

@@ -1,4 +1,5 @@
 // Parts of the packet share a page where both may: nothing is lost, nothing stands on anything else, no title without what it heads.
+
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { pdfDocument } from "../../src/drawing/writers/pdf.js";
@@ -6,6 +7,7 @@ import { paperOf } from "../../src/packet/page.js";
 import { type Piece, paragraph } from "../../src/packet/piece.js";
 import { boundPages, firstPages, flowing, packed, type Section } from "../../src/packet/section.js";
 import { table } from "../../src/packet/table.js";
+import { paperInEnglish } from "../../src/words/paper/english.js";
 import { fonts } from "../drawing/help.js";
 import { overlaps, textsOf } from "./pages.js";
 
@@ -40,7 +42,7 @@ test("whatever the lengths, every row stands once and in order, in its own part,
         const title = `part ${String.fromCharCode(97 + index)}`;
         return count === 0 ? alone(title) : rowsPart(title, count);
       });
-      const pages = boundPages(sections, paper, plan);
+      const pages = boundPages(sections, paper, plan, paperInEnglish);
       const words = pages.flatMap(wordsOf);
       for (const [index, count] of counts.entries()) {
         const title = `part ${String.fromCharCode(97 + index)}`;
@@ -70,7 +72,7 @@ test("whatever the lengths, every row stands once and in order, in its own part,
 
 describe("two short parts and one that stays alone", () => {
   const sections = [rowsPart("loads", 3), rowsPart("runs", 4), alone("diagram")];
-  const pages = boundPages(sections, paper, plan);
+  const pages = boundPages(sections, paper, plan, paperInEnglish);
   test("take two pages", () => {
     expect(pages.map(({ parts }) => parts)).toEqual([["loads", "runs"], ["diagram"]]);
     expect(pages.map(({ caption }) => caption)).toEqual(["loads · runs", "diagram"]);

@@ -7,6 +7,7 @@ import { readMoment } from "../../src/core/quantity/moments.js";
 import { planWork } from "../../src/core/work/plan-work.js";
 import { packetPages } from "../../src/packet/packet.js";
 import { shortPages } from "../../src/packet/short-packet.js";
+import { paperInEnglish } from "../../src/words/paper/english.js";
 import { overlaps, planAt, textsOf } from "./pages.js";
 
 const mondayEvening = readMoment("2026-04-13 18:00");
@@ -22,8 +23,8 @@ function made(name: string) {
   return {
     work,
     whole: packetPages(figures, plan.shows, apart),
-    tonight: shortPages(figures, plan.shows, apart, "tonight"),
-    project: shortPages(figures, plan.shows, apart, "project"),
+    tonight: shortPages(figures, plan.shows, apart, "tonight", paperInEnglish),
+    project: shortPages(figures, plan.shows, apart, "project", paperInEnglish),
   };
 }
 type Pages = ReturnType<typeof made>["tonight"];
@@ -87,6 +88,7 @@ test("marks and boxes come along on the evening that takes them in hand; where a
       plan.shows,
       { hull, layout, proof, work: { ...work, order: { ...work.order, steps } } },
       "tonight",
+      paperInEnglish,
     );
   };
   expect(titles(only("mark / power socket")).slice(1)).toEqual(["Marks: helm board", "Cautions"]);

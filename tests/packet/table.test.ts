@@ -86,6 +86,7 @@ describe("a table", () => {
           { name: "aft", rows: rows.slice(2) },
         ],
         200,
+        "",
       ),
     ]) {
       const drawn = flow(pieces, paper).flat();

@@ -7,6 +7,7 @@ import type { Shape } from "../../src/drawing/shapes.js";
 import { builtSection } from "../../src/packet/built-section.js";
 import { orderSection } from "../../src/packet/order-section.js";
 import { paperOf } from "../../src/packet/page.js";
+import { paperInEnglish } from "../../src/words/paper/english.js";
 
 const text = readFileSync("examples/tender.yaml", "utf8");
 
@@ -17,7 +18,11 @@ function pagesOf(more = "") {
   const work = planWork(figures, { layout, hull });
   const { shows } = read.plan;
   const paper = paperOf(shows.paper);
-  return { work, order: orderSection(work, shows, paper), built: builtSection(figures, work, shows, paper) };
+  return {
+    work,
+    order: orderSection(work, shows, paper, paperInEnglish),
+    built: builtSection(figures, work, shows, paper, paperInEnglish),
+  };
 }
 
 function* words(shapes: readonly Shape[]): Generator<string> {

@@ -1,7 +1,8 @@
 import { figuresJson } from "../../core/figures-json.js";
 import type { Figures } from "../../core/figures-types.js";
-import { assumptionReason } from "../../words/assumptions.js";
+import { assumptionWords } from "../../words/assumptions.js";
 import { amps, hours, lengthWords, percent, shareSet, sizeWords, volts, watts } from "../../words/numbers.js";
+import { paperInEnglish } from "../../words/paper/english.js";
 import { sizeReason } from "../../words/size-reasons.js";
 import { readArguments } from "../arguments.js";
 import { ledgerLines } from "../ledger.js";
@@ -102,7 +103,7 @@ function sizeLines({ sizes, plan }: Figures, screen: Terminal): string[] {
     lengthWords(choice.lengthM, shows),
     amps(choice.currentA),
     amps(choice.ampacityA),
-    choice.fixedByOwner ? "yours" : sizeReason(choice.reason),
+    choice.fixedByOwner ? "yours" : sizeReason(choice.reason, paperInEnglish),
   ]);
   const columns = [
     left("run"),
@@ -227,7 +228,7 @@ function energyLines({ corners, outings, charging }: Figures, screen: Terminal):
 
 function assumedLines({ assumptions }: Figures, screen: Terminal): string[] {
   const rows = assumptions.map(({ at, field, value, reason }) =>
-    [at, field, value, assumptionReason(reason)].map(harmless),
+    [at, field, value, assumptionWords[reason]].map(harmless),
   );
   return [
     ...heading("Assumed, because the plan leaves it out", screen),

@@ -1,7 +1,9 @@
 import { type FileWanted, fileList, makeFile } from "../../packet/files/make-file.js";
+import { paperWords } from "../../words/paper/fetch.js";
 import { readArguments } from "../arguments.js";
 import { writeWhole } from "../files.js";
 import { houseFonts } from "../fonts.js";
+import { languageAsked } from "../language.js";
 import { loadWhole } from "../load-whole.js";
 import { paperAsked } from "../paper.js";
 import { print } from "../print.js";
@@ -9,25 +11,27 @@ import { exit, InputProblem } from "../problem.js";
 import { harmless } from "../terminal.js";
 import { notThere } from "../unknown.js";
 
-export const help = `skiffloom sheet PLAN [--only TITLE] [--page N] [--paper letter|a4] [--to FILE] [--force]
+export const help = `skiffloom sheet PLAN [--only TITLE] [--page N] [--paper letter|a4] [--language en|es] [--to FILE] [--force]
 
 Writes one part of the packet by itself, as PDF, or one page of it as SVG. Without --only it lists the parts.
 
   --only TITLE  'conductor schedule', 'one-line diagram' and so on
   --page N      that page alone, as SVG at true scale
   --paper       letter or a4, else what the plan says
+  --language    en or es: what the page is written in, titles too; English if left out
   --to FILE     where; the plan's name with the title if left out
   --force       write over a file that is there`;
 
 export async function run(words: readonly string[]): Promise<number> {
   const given = readArguments("sheet", words, {
     plan: true,
-    flags: { only: "value", page: "value", paper: "value", to: "value", force: "switch" },
+    flags: { only: "value", page: "value", paper: "value", language: "value", to: "value", force: "switch" },
   });
   const whole = loadWhole(given.plan);
   const plan = whole.figures.plan.source;
   const shows = { ...plan.shows, paper: paperAsked(given.values.paper, plan.shows) };
-  const { sheets } = fileList(whole, shows);
+  const inWords = await paperWords(languageAsked(given.values.language));
+  const { sheets } = fileList(whole, shows, inWords);
   const { only } = given.values;
   if (only === undefined) {
     if (given.values.page !== undefined)
@@ -46,7 +50,7 @@ export async function run(words: readonly string[]): Promise<number> {
       only,
       sheets.map(({ title }) => title),
     );
-  const made = await makeFile(whole, wanted(found, given.values.page), shows, houseFonts);
+  const made = await makeFile(whole, wanted(found, given.values.page), shows, houseFonts, inWords);
   const to = given.values.to ?? `${plainName(given.plan)}${plainName(made.ending)}`;
   writeWhole(to, made.content, given.switches.has("force"));
   process.stdout.write(`${harmless(to)} written\n`);

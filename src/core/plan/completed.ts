@@ -1,5 +1,6 @@
 import type { RunEnd } from "../way/slack.js";
 import type { RouteAnswer } from "../way/types.js";
+import type { AssumedField } from "./complete/assumed-fields.js";
 import type { AssumptionReason } from "./complete/reasons.js";
 import type { Protection, Switch } from "./model/common.js";
 import type { PlanPoint } from "./model/form.js";
@@ -19,7 +20,7 @@ export interface Assumption {
   /** Thing it is about: a name from the plan, or `plan`. */
   readonly at: string;
   /** Field in the plan's own words, `internal resistance`. */
-  readonly field: string;
+  readonly field: AssumedField;
   /** What was taken, as the owner would write it. */
   readonly value: string;
   /** Key of the sentence that says why, in `words/`; the source stands there too. */

@@ -10,7 +10,8 @@ import { faceSheet } from "../../drawing/template-sheet.js";
 import { dxfSheet } from "../../drawing/writers/dxf.js";
 import { type PdfFonts, pdfDocument } from "../../drawing/writers/pdf.js";
 import { svgSheet } from "../../drawing/writers/svg.js";
-import { faceWords } from "../../words/template-words.js";
+import { paperInEnglish } from "../../words/paper/english.js";
+import type { PaperWords } from "../../words/paper/paper-words.js";
 import { type Apart, packetPdf, singleSheets } from "../packet.js";
 import type { Page } from "../page.js";
 import { shortPages } from "../short-packet.js";
@@ -76,11 +77,11 @@ const workOutApart = ({ figures, circuit, layout, hull }: Whole): Required<Apart
 /** Steps of the work that are left to do. */
 export const stepsLeft = (whole: Whole): number => apartOf(whole).work.order.steps.length;
 
-export function fileList(whole: Whole, shows: Shows): FileList {
+export function fileList(whole: Whole, shows: Shows, words: PaperWords = paperInEnglish): FileList {
   const { figures, circuit } = whole;
   return {
     stepsLeft: stepsLeft(whole),
-    sheets: singleSheets(figures, shows, apartOf(whole)).map(({ title, pages }) => ({
+    sheets: singleSheets(figures, shows, apartOf(whole), words).map(({ title, pages }) => ({
       title,
       pages: pages.length,
     })),
@@ -101,26 +102,27 @@ export async function makeFile(
   wanted: FileWanted,
   shows: Shows,
   fonts: () => Promise<PdfFonts> | PdfFonts,
+  words: PaperWords = paperInEnglish,
 ): Promise<MadeFile> {
   const { figures, circuit, layout } = whole;
   switch (wanted.file) {
     case "packet": {
-      const content = await packetPdf(figures, shows, await fonts(), undefined, apartOf(whole));
+      const content = await packetPdf(figures, shows, await fonts(), undefined, apartOf(whole), words);
       return { ending: ".pdf", type: "application/pdf", content };
     }
     case "short": {
       const { scope, nowMin } = wanted;
       const work = planWork(figures, whole, nowMin);
-      const pages = shortPages(figures, shows, { ...apartOf(whole), work }, scope);
+      const pages = shortPages(figures, shows, { ...apartOf(whole), work }, scope, words);
       if (pages.length === 0) throw new RangeError("a step that is left required, got none");
-      return pdfOf(whole, scope, pages, await fonts());
+      return pdfOf(whole, words.frame.scopes[scope], pages, await fonts(), words);
     }
     case "sheet": {
-      const { title, pages } = sheetNamed(whole, shows, wanted.title);
-      return pdfOf(whole, title, pages, await fonts());
+      const { title, pages } = sheetNamed(whole, shows, wanted.title, words);
+      return pdfOf(whole, title, pages, await fonts(), words);
     }
     case "page": {
-      const { title, pages } = sheetNamed(whole, shows, wanted.title);
+      const { title, pages } = sheetNamed(whole, shows, wanted.title, words);
       const page = pages[wanted.page - 1];
       if (!page) throw new RangeError(`a page 1…${pages.length} of ${title} required, got ${wanted.page}`);
       const number = pages.length === 1 ? "" : ` ${wanted.page}`;
@@ -137,10 +139,11 @@ export async function makeFile(
       const template = all.find(({ box, face }) => box === wanted.box && face === wanted.face);
       if (!template)
         throw new RangeError(`a face that is drilled required, got ${wanted.box}, ${wanted.face}`);
-      const ending = ` ${wanted.box} ${faceWords[wanted.face]}.${wanted.form}`;
+      const ending = ` ${wanted.box} ${words.of.layout.faces[wanted.face]}.${wanted.form}`;
+      const { drawn } = words.of;
       return wanted.form === "svg"
-        ? textFile(ending, "image/svg+xml", svgSheet(faceSheet(template, "print")))
-        : textFile(ending, "image/vnd.dxf", dxfSheet(faceSheet(template, "cut")));
+        ? textFile(ending, "image/svg+xml", svgSheet(faceSheet(template, "print", drawn)))
+        : textFile(ending, "image/vnd.dxf", dxfSheet(faceSheet(template, "cut", drawn)));
     }
     case "table":
       return textFile(` ${wanted.table}.csv`, "text/csv", planTable(wanted.table, whole));
@@ -154,16 +157,17 @@ async function pdfOf(
   title: string,
   pages: readonly Page[],
   fonts: PdfFonts,
+  words: PaperWords,
 ): Promise<MadeFile> {
   const content = await pdfDocument(
     pages.map(({ sheet }) => sheet),
-    { title: `${whole.figures.plan.source.name}: ${title}`, language: "en", fonts },
+    { title: `${whole.figures.plan.source.name}: ${title}`, language: words.language, fonts },
   );
   return { ending: ` ${title.toLowerCase()}.pdf`, type: "application/pdf", content };
 }
 
-function sheetNamed(whole: Whole, shows: Shows, title: string) {
-  const sheets = singleSheets(whole.figures, shows, apartOf(whole));
+function sheetNamed(whole: Whole, shows: Shows, title: string, words: PaperWords) {
+  const sheets = singleSheets(whole.figures, shows, apartOf(whole), words);
   const alike = (sheet: { title: string }) => sheet.title.toLowerCase() === title.toLowerCase();
   const found = sheets.find((sheet) => sheet.title === title) ?? sheets.find(alike);
   if (!found)

@@ -33,16 +33,16 @@ function OneAssumption({ at, field, value, reason }: Assumption) {
   return (
     <li>
       <span>
-        <bdi>{at}</bdi>, {field}: <b>{value}</b>
+        <bdi>{at}</bdi>, {why.words.field(field)}: <b>{why.words.value(value)}</b>
       </span>
       <span className="hint" lang={why.language}>
-        {why.words[reason]}
+        {why.words.reasons[reason]}
       </span>
       {!readOnly && (
         <button
           type="button"
           className="quiet"
-          aria-label={`${words.working.writeDown}: ${at}, ${field}`}
+          aria-label={`${words.working.writeDown}: ${at}, ${why.words.field(field)}`}
           onClick={write}
         >
           {words.working.writeDown}

@@ -1,8 +1,8 @@
-import { assumptionWords } from "../../words/assumptions.js";
+import { assumedInEnglish } from "../../words/assumptions.js";
 import { inLanguage } from "./in-language.js";
 
-/** Why a value was taken that the plan leaves out, in the person's language. */
+/** Which value was taken where the plan leaves one out, and why, in the person's language. */
 export const useAssumptionWords = inLanguage(
-  assumptionWords,
-  async () => (await import("../../words/spanish/assumptions.js")).assumptionWords,
+  assumedInEnglish,
+  async () => (await import("../../words/spanish/assumed.js")).assumedInSpanish,
 );

@@ -2,6 +2,7 @@ import type { LayoutFigures } from "../../core/parts/layout-types.js";
 import type { Shows } from "../../core/plan/model/plan.js";
 import type { ReadProblem } from "../../core/plan/source/problem.js";
 import type { FileList, FileWanted, MadeFile } from "../../packet/files/make-file.js";
+import type { PaperLanguage } from "../../words/paper/paper-words.js";
 
 /** What the page asks of its press: what there is to print of a plan, one file of it, or all that is cut, drilled and bought. */
 export interface PrintRequest {
@@ -10,6 +11,8 @@ export interface PrintRequest {
   readonly paper: Shows["paper"];
   /** Lengths and conductor sizes as this person reads them; the paper is given apart. */
   readonly shows: Shows;
+  /** Language of what is printed. */
+  readonly language: PaperLanguage;
   readonly wanted: FileWanted | { readonly file: "list" } | { readonly file: "layout" };
 }
 

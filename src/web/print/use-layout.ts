@@ -28,7 +28,13 @@ export function useLayout(): LayoutState {
     const load = async () => {
       press.current ??= new Press();
       const shows = { lengths, conductors, paper };
-      const outcome = await press.current.ask({ text, shows, paper, wanted: { file: "layout" } });
+      const outcome = await press.current.ask({
+        text,
+        shows,
+        paper,
+        language: "en",
+        wanted: { file: "layout" },
+      });
       if (!wanted) return;
       if (outcome.is === "layout") setKnown({ text, layout: outcome.layout });
       else if (outcome.is === "fault") setKnown({ text, fault: outcome.detail });

@@ -3,12 +3,13 @@ import type { DeviceAt } from "../../core/findings/devices.js";
 import type { Protection } from "../../core/plan/model/common.js";
 
 /** A fuse or breaker by its kind; all are masculine, so that `el` and `del` stand before any of them. */
-export const protectionKinds: Readonly<Record<string, string>> = {
+export const devices: Readonly<Record<Protection["device"], string>> = {
   "blade fuse": "fusible de cuchilla",
   "bolted fuse": "fusible atornillado",
   "cartridge fuse": "fusible de cartucho",
   breaker: "disyuntor",
-} satisfies Record<Protection["device"], string>;
+};
+export const protectionKinds: Readonly<Record<string, string>> = devices;
 
 /** What a finding calls a device. */
 export const deviceKinds: Readonly<Record<string, string>> = {

@@ -3,6 +3,7 @@ import type { Place } from "../../core/plan/model/placing.js";
 import type { Shows } from "../../core/plan/model/plan.js";
 import type { Difference } from "../../core/work/differences.js";
 import type { TickProblem } from "../../core/work/ticks.js";
+import type { RecordWords } from "../difference-words.js";
 import { boreWords } from "../hull-words.js";
 import { lengthWords, marked } from "../numbers.js";
 import { boxes } from "../screen/es/boxes.js";
@@ -99,3 +100,9 @@ export function tickProblemInSpanish(problem: TickProblem, title: (step: string)
       return problem satisfies never;
   }
 }
+
+export const recordInSpanish: RecordWords = {
+  difference: differenceInSpanish,
+  tick: tickProblemInSpanish,
+  place: placeWords,
+};

@@ -4,11 +4,11 @@ import { boxes } from "../screen/es/boxes.js";
 import { parts } from "../screen/es/parts.js";
 import { joinedInSpanish } from "./joining.js";
 import { jointInSpanish } from "./joint-kinds.js";
+import { many } from "./many.js";
 import { partInSpanish, toolInSpanish, wireInSpanish } from "./part-names.js";
 import { colourIn, materialIn } from "./trade.js";
 
 const { faces } = boxes;
-const many = (count: number, one: string, all: string) => `${count}\u00a0${count === 1 ? one : all}`;
 const tools: Readonly<Record<DrillTool, string>> = {
   punch: "granete",
   "twist drill": "broca helicoidal",

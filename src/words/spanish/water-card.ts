@@ -1,5 +1,5 @@
 import type { WaterWords } from "../proof/proof-words.js";
-import { protectionKinds } from "./devices.js";
+import { devices } from "./devices.js";
 
 /** The card for the water in Spanish. */
 export const water: WaterWords = {
@@ -10,7 +10,7 @@ export const water: WaterWords = {
     none: "sin interruptor",
   },
   noFuse: "sin fusible propio",
-  devices: protectionKinds,
+  devices,
   device: (kind, rating) => `${kind} de ${rating}`,
   outing: (name, use) => `como en ${name}, ${use} de media`,
   lights: (use) => `solo las luces de navegación, ${use}`,

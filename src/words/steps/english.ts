@@ -185,6 +185,7 @@ export const english: StepWords = {
   range: (from, to) => `${from} to ${to}`,
   weekdays: ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"],
   week: (weekday, week) => `${weekday}, week ${week}`,
+  session: (day, clock) => `${day}, from ${clock}`,
   days: (count) => `${count}\u00a0days`,
   binds: {
     start: (title) => `“${title}” is the first step.`,

@@ -188,6 +188,7 @@ export const spanish: StepWords = {
   range: (from, to) => `${from} a ${to}`,
   weekdays: ["Lunes", "Martes", "Miércoles", "Jueves", "Viernes", "Sábado", "Domingo"],
   week: (weekday, week) => `${weekday}, semana ${week}`,
+  session: (day, clock) => `${day}, desde las ${clock}`,
   days: (count) => `${count}\u00a0días`,
   binds: {
     start: (title) => `«${title}» es el primer paso.`,

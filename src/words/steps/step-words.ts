@@ -59,6 +59,8 @@ export interface StepWords {
   readonly range: (from: number, to: number) => string;
   readonly weekdays: readonly string[];
   readonly week: (weekday: string, week: number) => string;
+  /** A day, and when on it the work begins. */
+  readonly session: (day: string, clock: string) => string;
   readonly days: (count: number) => string;
   /** What holds the end of the work; `title` is the step's own line. */
   readonly binds: {

@@ -1,4 +1,5 @@
 import type { Assumption } from "../completed.js";
+import type { AssumedField } from "./assumed-fields.js";
 import type { AssumptionReason } from "./reasons.js";
 
 /** Collects assumptions while a plan is completed. `take` returns the owner's value, or the assumed one after noting it. */
@@ -14,7 +15,7 @@ export class Notes {
     written: T | undefined,
     assumed: T,
     at: string,
-    field: string,
+    field: AssumedField,
     reason: AssumptionReason,
     shown: (value: T) => string = String,
   ): T {

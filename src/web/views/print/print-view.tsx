@@ -104,7 +104,7 @@ function Sheet({ title, pages, make, making }: { title: string; pages: number; m
   return (
     <li>
       <span>
-        <bdi lang="en">{title}</bdi> <span className="hint">{words.pages(pages)}</span>
+        <bdi>{title}</bdi> <span className="hint">{words.pages(pages)}</span>
       </span>
       <span className="row">
         <Get

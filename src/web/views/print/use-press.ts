@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { FileList, FileWanted } from "../../../packet/files/make-file.js";
-import { usePlan, useShows } from "../../app/context.js";
+import { usePlan, usePreferences, useShows } from "../../app/context.js";
 import { Press } from "../../print/press.js";
 import { download, fileNameOf } from "../../state/files.js";
 
@@ -19,6 +19,7 @@ export function usePress(): {
   const text = usePlan((state) => state.text);
   const name = usePlan(({ record }) => record.name);
   const shows = useShows();
+  const [{ language }] = usePreferences();
   const press = useRef<Press>(undefined);
   const [list, setList] = useState<FileList>();
   const [making, setMaking] = useState<Making>({ is: "idle" });
@@ -41,6 +42,7 @@ export function usePress(): {
         text,
         shows: { lengths, conductors, paper },
         paper,
+        language,
         wanted: { file: "list" },
       });
       if (!wanted) return;
@@ -51,10 +53,10 @@ export function usePress(): {
     return () => {
       wanted = false;
     };
-  }, [ask, text, lengths, conductors, paper]);
+  }, [ask, text, lengths, conductors, paper, language]);
   const make = async (wanted: FileWanted, what: string) => {
     setMaking({ is: "making", what });
-    const outcome = await ask({ text, shows, paper, wanted });
+    const outcome = await ask({ text, shows, paper, language, wanted });
     if (outcome.is === "file") {
       const { ending, type, content } = outcome.made;
       const [stem = "", extension = ""] = ending.split(/\.(?=[^.]*$)/);

@@ -1,0 +1,116 @@
+import { counted, ordinal } from "../../numbers.js";
+
+/** Survey, marks, holes and float. */
+export const hull = {
+  survey: {
+    title: "Survey of the form",
+    subtitle: (inches: boolean): string =>
+      `${inches ? "inches" : "millimetres"}: half-breadths from the centreline, heights from the base line`,
+    how: "Chock the boat level both ways. Stretch a line along the centre from transom to stem and mark the stations on it. At each station measure square from the line out to each line of the hull, and up to it from a level plank or floor, the same base for all. A dash means that the line does not reach; an empty box waits for its figure. Read twice what is far from its neighbours: it is written down as it is, never smoothed.",
+    next: "Measure next, most useful first",
+    station: "station",
+    out: ", out",
+    up: ", up",
+  },
+  marks: {
+    title: (face: string): string => `Marks: ${face}`,
+    count: (count: number): string => counted(count, "mark"),
+    subtitle: (marks: string, inside: boolean, straight: boolean, division: string): string =>
+      `${marks}; from ${inside ? "inside" : "outside"}, ${straight ? "tape pulled straight" : "tape lying on the surface"}, read to ${division}`,
+    ownMark: "a mark of this sheet",
+    twoTapes:
+      "Put the end of the tape to the first point and swing an arc at its reading; the same from the second; mark where they cross.",
+    square:
+      "Where the second tape is off an edge: measure the first along that edge, then the second square off it.",
+    check:
+      "Then read the check and write it down: outside its ± something is wrong, so measure both tapes again before you think of drilling.",
+    order: "Set out in the order of the table: surest first.",
+    strip:
+      "Along counts from the aft end of this face, on its own edge, with the tape bent along it: not from the transom.",
+    pair: "The other side has a sheet of its own.",
+    before: "Know what is behind; set the drill's stop; drill the pilot only, and look.",
+    scale: (scale: number, bar: string): string => `1 : ${scale}; the bar is ${bar}`,
+    heads: {
+      number: "Order",
+      name: "Mark",
+      first: "First tape",
+      second: "Second tape",
+      check: "Check should read",
+      read: "You read",
+      hole: "Hole",
+    },
+    ordinal,
+    cannot: "cannot be set out: see the findings",
+    from: (point: string): string => `from ${point}`,
+    off: (edge: string): string => `off ${edge}`,
+    straight: ", straight",
+    noCheck: "no check",
+    lands: (length: string): string => `19 of 20 land within ${length}`,
+    say: (verdict: string, move: string): string => `Your readings say: ${verdict}${move}`,
+  },
+  holes: {
+    title: "Hole list",
+    withPulling: "Hole list, and pulling the wires",
+    count: (count: number): string => counted(count, "hole"),
+    heads: {
+      hole: "Hole",
+      cut: "Cut",
+      tool: "Tool",
+      edge: "To the edge; to the next",
+      water: "Water and sealing",
+      over: "Over still water",
+      behind: "Behind it",
+    },
+    intro: (sealant: string): string =>
+      `Measure each fitting with a caliper before cutting. ${sealant} Let a drill's first pilot tell you what is behind before the large tool does.`,
+    many: (group: string, count: number): string => `${group}, ${count} of them`,
+    lowest: (height: string): string => `lowest ${height}`,
+    heel: (heel: string): string => `heel ${heel}`,
+    notKnown: "not known",
+    notSaid: "not said",
+    pulling: {
+      title: "Pulling the wires",
+      how: "In this order, the largest end first, while the way is still empty. Draw a line through first, and leave one in for the next time. Openings are reached into by hand; lengths are of the line, straight from place to place.",
+      heads: {
+        cable: "Cable",
+        through: "Draw it through",
+        line: "Line",
+        pass: "Must pass",
+        tightest: "Tightest place",
+      },
+    },
+  },
+  float: {
+    title: "How she floats",
+    subtitle: "planning aid for still water, no stability assessment",
+    atRest: "At rest",
+    levers: "Righting levers",
+    moved: (length: string): string => `Moved forward by ${length}`,
+    foot: "Waves, people who move, and water inside change everything. The plate on the boat and her maker come first. Levers hold while the sheer is above water.",
+    key: (scale: number): string =>
+      `from the side, bow to the right, 1 : ${scale}; dashes: still water; dots: weights from 2 kg up; rings: holes to port and holes that are there`,
+    noRest: "she finds no rest",
+    seeFindings: "see the findings",
+    weighs: "Weighs",
+    draft: "Draft",
+    freeboard: "Least freeboard",
+    atStation: "at station",
+    trim: "Trim",
+    heel: "Heel",
+    metacentre: "GM across",
+    byBow: (degrees: string): string => `${degrees} by the bow`,
+    byStern: (degrees: string): string => `${degrees} by the stern`,
+    toStarboard: (degrees: string): string => `${degrees} to starboard`,
+    toPort: (degrees: string): string => `${degrees} to port`,
+    without: (names: string): string => `Left out, for want of a place or a weight: ${names}.`,
+    heads: {
+      heel: "Heel",
+      lever: "Lever",
+      sheer: "Sheer over water",
+      weight: "Weight",
+      kg: "kg",
+      bow: "Bow down",
+    },
+    fills: "she fills",
+  },
+};

@@ -1,0 +1,116 @@
+import type { PaperWords } from "../../paper/paper-words.js";
+import { many } from "../many.js";
+
+export const hull: PaperWords["hull"] = {
+  survey: {
+    title: "Levantamiento de las formas",
+    subtitle: (inches) =>
+      `${inches ? "pulgadas" : "milímetros"}: semimangas desde crujía, alturas desde la línea base`,
+    how: "Calza el barco a nivel en los dos sentidos. Tiende un hilo por crujía del espejo a la roda y marca en él las estaciones. En cada una mide a escuadra desde el hilo hasta cada línea del casco, y hacia arriba desde una tabla o un suelo a nivel, la misma base para todas. Una raya dice que la línea no llega; una casilla vacía espera su cifra. Lee dos veces lo que se aparta de sus vecinas: se apunta como es, nunca suavizado.",
+    next: "Qué medir ahora, lo más útil primero",
+    station: "estación",
+    out: ", fuera",
+    up: ", alto",
+  },
+  marks: {
+    title: (face) => `Marcas: ${face}`,
+    count: (count) => many(count, "marca", "marcas"),
+    subtitle: (marks, inside, straight, division) =>
+      `${marks}; desde ${inside ? "dentro" : "fuera"}, ${straight ? "cinta tensa" : "cinta pegada a la superficie"}, se lee a ${division}`,
+    ownMark: "una marca de esta hoja",
+    twoTapes:
+      "Pon el extremo de la cinta en el primer punto y traza un arco con su lectura; lo mismo desde el segundo; marca donde se cruzan.",
+    square:
+      "Donde la segunda cinta sale de un borde: mide la primera a lo largo de ese borde y luego la segunda a escuadra desde él.",
+    check:
+      "Luego lee la comprobación y apúntala: fuera de su ± algo está mal, así que mide otra vez las dos cintas antes de pensar en taladrar.",
+    order: "Traza en el orden de la tabla: lo más seguro primero.",
+    strip:
+      "A lo largo se cuenta desde el extremo de popa de esta cara, por su propio borde y con la cinta doblada sobre él: no desde el espejo.",
+    pair: "El otro costado tiene su propia hoja.",
+    before: "Entérate de lo que hay detrás; pon el tope de la broca; taladra solo la guía, y mira.",
+    scale: (scale, bar) => `1 : ${scale}; la barra son ${bar}`,
+    heads: {
+      number: "Orden",
+      name: "Marca",
+      first: "Primera cinta",
+      second: "Segunda cinta",
+      check: "Debe leerse",
+      read: "Tú lees",
+      hole: "Agujero",
+    },
+    ordinal: (count) => `${count}.ª`,
+    cannot: "no se puede trazar: mira los hallazgos",
+    from: (point) => `desde ${point}`,
+    off: (edge) => `desde ${edge}`,
+    straight: ", tensa",
+    noCheck: "sin comprobación",
+    lands: (length) => `19 de 20 caen a menos de ${length}`,
+    say: (verdict, move) => `Tus lecturas dicen: ${verdict}${move}`,
+  },
+  holes: {
+    title: "Lista de agujeros",
+    withPulling: "Lista de agujeros, y paso de los cables",
+    count: (count) => many(count, "agujero", "agujeros"),
+    heads: {
+      hole: "Agujero",
+      cut: "Corte",
+      tool: "Herramienta",
+      edge: "Al borde; al siguiente",
+      water: "Agua y sellado",
+      over: "Sobre agua en calma",
+      behind: "Detrás",
+    },
+    intro: (sealant) =>
+      `Mide cada pieza con un calibre antes de cortar. ${sealant} Que la primera broca, la guía, te diga lo que hay detrás antes que la herramienta grande.`,
+    many: (group, count) => `${group}, son ${count}`,
+    lowest: (height) => `el más bajo ${height}`,
+    heel: (heel) => `escora ${heel}`,
+    notKnown: "no se sabe",
+    notSaid: "no se dice",
+    pulling: {
+      title: "Paso de los cables",
+      how: "En este orden, la punta más grande primero, mientras el camino está vacío. Pasa antes una guía, y deja una puesta para la próxima vez. A las aberturas se llega con la mano; las longitudes son de la guía, recta de un sitio a otro.",
+      heads: {
+        cable: "Cable",
+        through: "Se pasa por",
+        line: "Guía",
+        pass: "Debe pasar",
+        tightest: "Lo más estrecho",
+      },
+    },
+  },
+  float: {
+    title: "Cómo flota",
+    subtitle: "ayuda para planear en agua en calma, no es un estudio de estabilidad",
+    atRest: "En reposo",
+    levers: "Brazos adrizantes",
+    moved: (length) => `Movido ${length} a proa`,
+    foot: "Las olas, la gente que se mueve y el agua dentro lo cambian todo. Antes van la placa del barco y su constructor. Los brazos valen mientras la regala está sobre el agua.",
+    key: (scale) =>
+      `de perfil, proa a la derecha, 1 : ${scale}; rayas: agua en calma; puntos: pesos desde 2 kg; anillos: agujeros a babor y los que ya hay`,
+    noRest: "no encuentra reposo",
+    seeFindings: "mira los hallazgos",
+    weighs: "Pesa",
+    draft: "Calado",
+    freeboard: "Menor francobordo",
+    atStation: "en la estación",
+    trim: "Asiento",
+    heel: "Escora",
+    metacentre: "GM transversal",
+    byBow: (degrees) => `${degrees} de proa`,
+    byStern: (degrees) => `${degrees} de popa`,
+    toStarboard: (degrees) => `${degrees} a estribor`,
+    toPort: (degrees) => `${degrees} a babor`,
+    without: (names) => `Sin contar, por falta de lugar o de peso: ${names}.`,
+    heads: {
+      heel: "Escora",
+      lever: "Brazo",
+      sheer: "Regala sobre el agua",
+      weight: "Peso",
+      kg: "kg",
+      bow: "Baja la proa",
+    },
+    fills: "se llena",
+  },
+};

@@ -1,0 +1,153 @@
+import type { PaperWords } from "../../paper/paper-words.js";
+import { boxes } from "../../screen/es/boxes.js";
+import { many } from "../many.js";
+
+export const layout: PaperWords["layout"] = {
+  boxes: {
+    title: (box) => `Caja: ${box}`,
+    template: (face) => `Plantilla de la ${boxes.faces[face]}, vista desde fuera`,
+    notLaidOut: "sin distribuir",
+    holes: (count) => many(count, "agujero", "agujeros"),
+    casing: "envolvente de un cuadro",
+    drilled: "ya taladrada",
+    lidOff: (scale) => `Sin tapa, ${scale}; números como en la plantilla de cada cara`,
+    order: "En este orden",
+    clamp:
+      "Sujeta la caja con mordazas, nunca con la mano: la broca escalonada se engancha. Ojos protegidos. La tapa se queda puesta mientras taladras: mantiene la caja a escuadra. Prueba cada prensaestopas en su agujero antes de pasar a la cara siguiente.",
+    stands: (onWall, water) =>
+      `${onWall ? "Va colgada de una pared, con la tapa hacia ti" : "Va de pie en un piso, con la tapa arriba"}${water}.`,
+    waterUnknown: "; no se dice su código IP: no se comprobó si deja fuera el agua",
+    water: (numerals) => `; cifra de agua de su código IP ${numerals}`,
+    numerals: (jets, other) => `${jets} y ${other}`,
+    measures: boxes.measures,
+    spares: (count) => `${many(count, "entrada", "entradas")} de reserva, con tapón.`,
+    contents:
+      "Lo de dentro se atornilla al fondo antes de poner la tapa; detrás de cada prensaestopas queda sitio para doblar.",
+    unmeasured: (what) => `Sin medir, así que sin comprobar: ${what}. Mide antes de taladrar.`,
+    asTheyAre: "Sus agujeros se toman como están.",
+    heads: {
+      face: "Cara",
+      number: "N.º",
+      comes: "Entra",
+      gland: "Prensa",
+      hole: "Agujero,\u00a0mm",
+      along: "A lo largo, dentro,\u00a0mm",
+      up: "Desde el fondo,\u00a0mm",
+      nut: "Tuerca, vértices,\u00a0mm",
+    },
+    plug: "tapón",
+  },
+  runs: {
+    title: "Hoja de tendidos",
+    subtitle: (cables, clips) =>
+      `${many(cables, "cable", "cables")}, ${many(clips, "grapa o brida", "grapas y bridas")}`,
+    intro: (inches, slack) =>
+      `Las longitudes de corte llevan ya la holgura y se redondean hacia arriba ${inches ? "a la pulgada" : "a 10\u00a0mm"}: no la quites. Deja sacar una caja para trabajar en ella, apartar un aparato de su agujero y rehacer una punta. ${slack} en total.`,
+    together: "Qué va junto",
+    points: "Puntos por los que se pasa",
+    alone: "Tendidos que solo tienen longitud",
+    aloneNote: "De estos no se dice el recorrido: no se comprobó junto a qué van ni a qué se acercan.",
+    run: {
+      run: "Tendido",
+      way: "De, por, a",
+      length: "Recorrido",
+      start: "Holgura al principio",
+      end: "Holgura al final",
+      cut: "Corte",
+    },
+    leg: {
+      leg: "Tramo",
+      way: "De, a",
+      length: "Longitud",
+      lies: "Va por él",
+      bundle: "Mazo",
+      held: "Sujeto",
+    },
+    point: { point: "Punto", passes: "Pasa por él", bundle: "Mazo", looked: "Mirado" },
+    direct: (from, to) => `de ${from} a ${to}`,
+    past: (from, past, to) => `de ${from}, por ${past}, a ${to}`,
+    noWay: (way) => `${way}: no hay camino por los tramos`,
+    none: "ninguna",
+    notKnown: "no se sabe",
+    checks: {
+      bend: "sitio para doblar",
+      chafe: "su canto",
+      opening: "ancho del agujero",
+      "wet exhaust": "escape húmedo",
+      "dry exhaust": "escape seco",
+      "hot surface": "calor",
+      "fuel part": "combustible",
+    },
+    states: { holds: "vale", fails: "no vale", unchecked: "sin comprobar" },
+    nothing: "nada que mirar",
+  },
+  cuts: {
+    title: "Lista de cortes",
+    count: (count) => many(count, "trozo", "trozos"),
+    intro: (trim) =>
+      `Corta en este orden: primero lo que hay en el estante, con su punta vieja recortada hasta el cobre brillante (${trim}), y de cada largo el trozo más largo primero. Pon las banderitas en las dos puntas antes de separar un trozo, y mide dos veces: la lista no tiene cable para un error.`,
+    heads: {
+      from: "Se corta de",
+      piece: "Trozo",
+      ends: "De, a",
+      colours: "Colores",
+      length: "Longitud",
+    },
+    nothingLeft: "No queda nada.",
+    others: (count) =>
+      `${many(count, "trozo más sale", "trozos más salen")} de este largo otro día: deja entero el resto.`,
+    keep: (length) => `Quedan ${length}: de vuelta al estante.`,
+    scrap: (length) => `Quedan ${length}: demasiado corto para guardarlo.`,
+  },
+  ends: {
+    title: "Puntas",
+    subtitle: (ends, places) =>
+      `${many(ends, "punta de conductor", "puntas de conductor")} en ${many(places, "sitio", "sitios")}`,
+    intro:
+      "Pela lo que se dice, sin morder ningún hilo. Un terminal toma los conductores que dicen su color y su campo, y nada más. Las cifras de tracción son lo menos que aguanta un engaste de esa sección durante un minuto en una probeta; el que se queda en el barco se prueba con cuatro quintos como mucho. Mide el casquillo que compraste: su fondo decide cuánto pelar. No están aquí las dos puntas de un portafusibles intercalado, como el del fusible general, ni los cables dentro de un cuadro entre barras, fusibles e interruptores; la lista de la compra tiene ambos, de la clase que piden sus fabricantes.",
+    heads: {
+      run: "Tendido, conductor",
+      size: "Sección",
+      terminal: "Terminal o unión",
+      with: "Con él en la unión",
+      strip: "Pelar",
+      sleeve: "Funda, corte",
+      tool: "Herramienta",
+      pull: "Tracción",
+    },
+    folded: ", doblado",
+    finding: "Hay un hallazgo sobre esta punta: mira Hallazgos.",
+    itsLead: "su hilo",
+    beside: (names) => `junto a ${names}`,
+    across: (names) => `enfrente de ${names}`,
+  },
+  flags: {
+    title: "Banderitas para cables",
+    count: (count) => many(count, "banderita", "banderitas"),
+    intro:
+      "Imprime en papel de etiquetas al 100 %, corta por las líneas, dobla por el medio alrededor del cable de modo que las mitades se peguen, y cubre con funda transparente o cinta donde se moje. Cada trozo tiene dos: las dos se ponen antes de cortarlo.",
+    here: (place) => `aquí ${place}`,
+    there: (place) => `a ${place}`,
+  },
+  shopping: {
+    title: "Lista de la compra",
+    count: (count) => many(count, "artículo", "artículos"),
+    heads: {
+      item: "Artículo",
+      buy: "Comprar",
+      price: "Precio",
+      needed: "Hace falta",
+      spare: "Reserva",
+      onHand: "En casa",
+      left: "Sobra",
+      for: "Para",
+    },
+    noPrice: "no se sabe",
+    seeCuts: (pieces) => `${many(pieces, "trozo", "trozos")}: mira la lista de cortes`,
+    shelf: "Del estante",
+    currencies: (all) => `Los precios están en ${all}: no se suma entre dos monedas.`,
+    noTotal: "Nada de la lista tiene precio.",
+    total: (total) => `Total: ${total}.`,
+    without: (items) => ` No cuenta, por falta de precio: ${items}.`,
+  },
+};
