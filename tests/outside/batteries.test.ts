@@ -1,10 +1,6 @@
 import { expect, test } from "vitest";
-import {
-  ageShare,
-  batteryModel,
-  resistanceFactor,
-  temperatureShare,
-} from "../../src/core/energy/battery-model.js";
+import { resistanceFactor } from "../../src/core/circuit/battery-resistance.js";
+import { ageShare, batteryModel, temperatureShare } from "../../src/core/energy/battery-model.js";
 import { cellOf, chargeCells } from "../../src/core/energy/cells.js";
 import type { OutingBattery } from "../../src/core/energy/outing.js";
 import { chemistries } from "../../src/core/plan/model/supply.js";

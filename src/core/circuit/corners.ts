@@ -1,6 +1,7 @@
 import type { CompletePlan } from "../plan/completed.js";
 import type { Corner } from "../plan/model/outing.js";
 import { onCharge, usualCopperRise, usualCorners } from "../reference/assumed.js";
+import { resistanceFactor } from "./battery-resistance.js";
 import { restingV } from "./battery-voltage.js";
 import { nominalCurrentA } from "./loads.js";
 import { gearNamed } from "./selection.js";
@@ -48,7 +49,13 @@ export function cornersOf(plan: CompletePlan): CornerState[] {
       copperC: hotC + rise,
       engineSpaceCopperC: Math.max(hotC, engineSpaceC) + rise,
       emfV: atCharge(({ reserveShare }) => reserveShare),
-      internalOhm: own,
+      // a worn battery near its end gives way: gear sees that as well as the copper
+      internalOhm: new Map(
+        plan.batteries.map(({ name, chemistry, internalOhm, reserveShare, ageYears }) => [
+          name,
+          internalOhm * resistanceFactor(chemistry, reserveShare, hotC, ageYears),
+        ]),
+      ),
       on: together,
     },
     {

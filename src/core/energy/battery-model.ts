@@ -1,4 +1,4 @@
-import { resistanceShareAt } from "../circuit/battery-resistance.js";
+import { resistanceFactor } from "../circuit/battery-resistance.js";
 import { restingV } from "../circuit/battery-voltage.js";
 import type { Chemistry } from "../plan/model/supply.js";
 import { onStraightLines } from "../quantity/straight-lines.js";
@@ -6,7 +6,6 @@ import {
   capacityByAge,
   capacityByTemperature,
   chargeLimits,
-  internalResistance,
   lithiumCapacityByTemperature,
 } from "../reference/batteries.js";
 import { resistanceByCharge } from "../reference/battery-charging.js";
@@ -33,13 +32,6 @@ const isLithium = (chemistry: Chemistry): boolean => chemistry === "lifepo4";
 const resistanceRows = (chemistry: Chemistry) =>
   resistanceByCharge[isLithium(chemistry) ? "lifepo4" : "lead"];
 
-const pointsOf = (rows: readonly { readonly charge: number; readonly factor: number }[]) =>
-  rows.map((row) => [row.charge, row.factor] as const);
-const resistancePoints = {
-  lead: pointsOf(resistanceByCharge.lead),
-  lifepo4: pointsOf(resistanceByCharge.lifepo4),
-} as const;
-
 /**
  * Share of the rated capacity left at a temperature.
  * @throws RangeError if the temperature is not a number.
@@ -59,21 +51,6 @@ export function temperatureShare(chemistry: Chemistry, temperatureC: number): nu
 export function ageShare(chemistry: Chemistry, ageYears: number): number {
   if (!(ageYears >= 0)) throw new RangeError(`age must be ≥ 0 years, got ${ageYears}`);
   return Math.max(capacityByAge.leastShare, 1 - capacityByAge[chemistry].lossPerYear * ageYears);
-}
-
-/**
- * Internal resistance at a charge, temperature and age over that of the new, full battery at 25 °C.
- * @throws RangeError if a figure is not a number or the age is negative.
- */
-export function resistanceFactor(
-  chemistry: Chemistry,
-  charge: number,
-  temperatureC: number,
-  ageYears: number,
-): number {
-  if (!(ageYears >= 0)) throw new RangeError(`age must be ≥ 0 years, got ${ageYears}`);
-  const ofCharge = onStraightLines(resistancePoints[isLithium(chemistry) ? "lifepo4" : "lead"], charge);
-  return ofCharge * resistanceShareAt(temperatureC) * (1 + internalResistance.perYear * ageYears);
 }
 
 /** @throws RangeError if a figure of the battery is impossible; the message names the battery. */

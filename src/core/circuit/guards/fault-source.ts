@@ -1,6 +1,5 @@
 import type { CompletePlan } from "../../plan/completed.js";
-import { internalResistance } from "../../reference/batteries.js";
-import { resistanceShareAt } from "../battery-resistance.js";
+import { resistanceFactor, resistanceShareAt } from "../battery-resistance.js";
 import { restingV } from "../battery-voltage.js";
 import type { FaultSource } from "../protection/guard.js";
 
@@ -12,14 +11,13 @@ export function faultSource(supply: string, plan: CompletePlan): FaultSource {
   if (!battery) return { kind: "unknown" };
   const { chemistry, nominalV, internalOhm, ageYears, reserveShare, shortCircuitA, name } = battery;
   const written = plan.source.batteries.find((each) => each.name === name);
-  const ageFactor = 1 + internalResistance.perYear * ageYears;
   return {
     kind: "battery",
     chemistry,
     maxEmfV: restingV(chemistry, nominalV, 1),
     minEmfV: restingV(chemistry, nominalV, reserveShare),
     minInternalOhm: internalOhm * resistanceShareAt(plan.ambient.hotC),
-    maxInternalOhm: internalOhm * ageFactor * resistanceShareAt(plan.ambient.coldC),
+    maxInternalOhm: internalOhm * resistanceFactor(chemistry, reserveShare, plan.ambient.coldC, ageYears),
     shortCircuitA,
     assumed: written?.internalOhm === undefined && written?.shortCircuitA === undefined,
   };
