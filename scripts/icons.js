@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { chromium } from "playwright-core";
+import { chromiumArguments, chromiumPath } from "./chromium.js";
 import { top } from "./ensure.js";
 
 const folder = join(top, "src", "web", "public");
@@ -14,7 +15,7 @@ const icons = [
   { name: "mark-maskable-512.png", sizePx: 512, markShare: 0.72, background: paper },
 ];
 
-const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", args: ["--no-sandbox"] });
+const browser = await chromium.launch({ executablePath: chromiumPath, args: chromiumArguments });
 for (const { name, sizePx, markShare, background = "transparent" } of icons) {
   const page = await browser.newPage({ viewport: { width: sizePx, height: sizePx } });
   await page.setContent(

@@ -4,6 +4,7 @@ import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { chromium } from "playwright-core";
 import { buildWeb, webFolder } from "./build-web.js";
+import { chromiumArguments, chromiumPath } from "./chromium.js";
 import { top } from "./ensure.js";
 import { serve } from "./serve.js";
 
@@ -42,8 +43,8 @@ if (!folder) rmSync(to, { recursive: true, force: true });
 mkdirSync(to, { recursive: true });
 const server = await serve({ folder: webFolder });
 const browser = await chromium.launch({
-  executablePath: "/usr/bin/chromium",
-  args: ["--no-sandbox", "--disable-gpu"],
+  executablePath: chromiumPath,
+  args: chromiumArguments,
 });
 const darkroom = await (await browser.newContext()).newPage();
 for (const size of Object.keys(sizes))

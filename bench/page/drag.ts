@@ -1,5 +1,6 @@
 /** From a step of a drag to its figures painted, in Chromium; beside it, in the same run, an empty page of the same framework. */
 import { type Browser, chromium, type Page } from "playwright-core";
+import { chromiumArguments, chromiumPath } from "../../scripts/chromium.js";
 import { serve } from "../../scripts/serve.js";
 import { launchWithFreeLegs, twoThousandLamps } from "./plans.js";
 
@@ -43,15 +44,8 @@ export async function dragBench(folders: {
     serve({ folder: folders.empty }),
   ]);
   const browser = await chromium.launch({
-    executablePath: "/usr/bin/chromium",
-    args: [
-      "--no-sandbox",
-      "--disable-gpu",
-      "--no-first-run",
-      "--disable-background-networking",
-      "--disable-component-update",
-      "--disable-sync",
-    ],
+    executablePath: chromiumPath,
+    args: chromiumArguments,
   });
   try {
     const rows: DragRow[] = [];

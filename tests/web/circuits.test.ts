@@ -54,6 +54,21 @@ describe("the map of the circuits", () => {
     await expect.poll(() => page.locator(spot("bilge pump")).textContent()).not.toBe(nominal);
   });
 
+  test("at first sight of a large boat on a desk battery and gear are both in sight, and the words can be read", async () => {
+    const { page } = await atMap("launch");
+    const window = page.locator(".map-window");
+    const beyondPx = () => window.evaluate((each) => each.scrollWidth - each.clientWidth);
+    await expect.poll(beyondPx).toBeLessThanOrEqual(2);
+    const name = await page.locator(`${spot("drive motor")} .map-name`).boundingBox();
+    expect(name?.height).toBeGreaterThan(10);
+    // a slip beside it leaves it as large as it is
+    const widthPx = () => page.locator(".map").evaluate((each) => each.getBoundingClientRect().width);
+    const before = await widthPx();
+    await page.locator(spot("drive motor")).click();
+    await page.locator(".slip").waitFor();
+    expect(await widthPx()).toBe(before);
+  });
+
   test("by keyboard alone: in, along, follow, let go; what is selected elsewhere is traced here; all of it is a table too", async () => {
     const { page } = await atMap("utility");
     await page.locator('.spot[tabindex="0"]').focus();

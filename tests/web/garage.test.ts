@@ -1,7 +1,17 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { goToView, openRig, openText, phone, planText, type Rig, settled, visit } from "./help.js";
+import {
+  goToView,
+  openExample,
+  openRig,
+  openText,
+  phone,
+  planText,
+  type Rig,
+  settled,
+  visit,
+} from "./help.js";
 
 // The utility boat's second project (an invented boat), walked in the garage on a phone from the step in hand to as built.
 
@@ -131,6 +141,10 @@ it("a note is kept when its field or its step is left, or a remote ticks; it and
   await note.press("Tab");
   await record.getByText("foam behind, 30 mm", { exact: true }).waitFor();
   expect(await note.inputValue()).toBe("");
+  // a click that leaves the field keeps what is in it with the click itself
+  await note.fill("two coats of varnish");
+  await sheet.locator("h3").first().click();
+  expect(await record.getByText("two coats of varnish", { exact: true }).count()).toBe(1);
   await sheet
     .locator(".photo-button input")
     .setInputFiles({ name: "any.png", mimeType: "image/png", buffer: onePixel });
@@ -173,11 +187,21 @@ it("a note is kept when its field or its step is left, or a remote ticks; it and
 
 it("the next project is found from the plans kept and in the log: one closes what is in hand, and what is not ticked stays to do", async () => {
   const { page } = await visit(rig, { viewport: phone });
+  const toStart = async () => {
+    await page.evaluate(() => {
+      location.hash = "#/";
+    });
+    await page.locator(".kept-plan").first().waitFor();
+  };
+  await openExample(page, "tender");
+  await toStart();
+  const next = page.getByRole("link", { name: /start the next on this boat/ });
+  // nothing of her is built yet
+  expect(await next.count()).toBe(0);
   await openText(page, secondSeason);
-  await page.evaluate(() => {
-    location.hash = "#/";
-  });
-  await page.getByRole("link", { name: /start the next on this boat/ }).click();
+  await toStart();
+  expect(await page.locator(".kept-plan").count()).toBe(2);
+  await next.click();
   const projects = page.locator(".projects");
   await projects.getByText("In hand: 2 steps ticked").waitFor();
   await projects.getByText("lamps and sounder", { exact: true }).waitFor();

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, expect, onTestFinished, test } from "vitest";
-import { chromiumArguments, chromiumPath } from "./browser.js";
+import { chromiumArguments, chromiumPath } from "../../scripts/chromium.js";
 import { goToView, openExample, openRig, type Rig, settled, type Visit, visit, withOffline } from "./help.js";
 
 let rig: Rig;

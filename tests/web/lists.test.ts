@@ -285,6 +285,18 @@ describe("hostile text", () => {
   });
 });
 
+test("a way on which nothing hangs yet has no rating, for no fuse is to be fitted", async () => {
+  const page = await open(
+    dinghy.replace("{fuse: 5 A}   # keep this word", "\n      spare: {switch: {rating: 10 A}}"),
+  );
+  await page.locator(".list-tabs").getByRole("button", { name: "Ways", exact: true }).click();
+  await page.locator(".list-grid").waitFor();
+  expect(await (await cell(page, 0, "Name")).textContent()).toBe("helm / lamps");
+  expect(await (await cell(page, 0, "Rating")).textContent()).toMatch(/\d.*A/);
+  expect(await (await cell(page, 1, "Name")).textContent()).toBe("helm / spare");
+  expect(await (await cell(page, 1, "Rating")).textContent()).not.toMatch(/\d/);
+});
+
 test("by touch: a tap goes to a cell, a second one opens it", async () => {
   const page = await openAs({ viewport: phone, hasTouch: true });
   const draws = await cell(page, 0, "Draws");

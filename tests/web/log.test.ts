@@ -125,6 +125,15 @@ test("comparing two moments tells the same as the command line: figures, finding
   );
   for (const sentence of sentences) expect(command).toContain(sentence);
   for (const cells of await Promise.all(rows)) expect(command).toContain(plain(cells.join(" ")));
+  // a heading stands over its column as the figures under it do
+  const aligned = await told.locator("table").evaluateAll((tables) =>
+    tables.map((table) => {
+      const sides = (row: string) =>
+        [...(table.querySelector(row)?.children ?? [])].map((each) => getComputedStyle(each).textAlign);
+      return [sides("thead tr"), sides("tbody tr")];
+    }),
+  );
+  for (const [heads, cells] of aligned) expect(heads).toEqual(cells);
   // the same in Spanish, once that is chosen
   await page.getByRole("button", { name: "Settings" }).click();
   await page.getByLabel("Español", { exact: true }).check();

@@ -3,9 +3,9 @@ import { join } from "node:path";
 import { chromium } from "playwright-core";
 import type { TestProject } from "vitest/node";
 import { webFolder } from "../../scripts/build-web.js";
+import { chromiumArguments, chromiumPath } from "../../scripts/chromium.js";
 import { run, top } from "../../scripts/ensure.js";
 import { serve } from "../../scripts/serve.js";
-import { chromiumArguments, chromiumPath } from "./browser.js";
 
 declare module "vitest" {
   interface ProvidedContext {

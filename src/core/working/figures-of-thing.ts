@@ -84,9 +84,10 @@ function runFigures({ sizes, corners, plan, protection }: Figures, name: string)
   ];
 }
 
+/** None for a way on which nothing hangs yet: it has no fuse. */
 function ratings({ protection }: Figures, name: string): ThingFigure[] {
   return protection
-    .filter(({ of }) => of === name)
+    .filter(({ of, spare }) => of === name && !spare)
     .map(({ id, ratingA }) => ({ figure: { of: "rating", device: id }, value: ratingA, unit: "A" }));
 }
 

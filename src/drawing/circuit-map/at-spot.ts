@@ -55,7 +55,8 @@ export class SpotFigures {
       else this.branchesOf.set(branch.of, [branch]);
     }
     this.lost = corner.status === "solved" ? lostSoFar(corner, paths) : new Map();
-    this.ratings = new Map(protection.map(({ id, ratingA }) => [id, ratingA]));
+    // a way on which nothing hangs has no fuse yet
+    this.ratings = new Map(protection.flatMap(({ id, ratingA, spare }) => (spare ? [] : [[id, ratingA]])));
     this.kinds = new Map(protection.map(({ id, device }) => [id, device]));
     this.sizes = new Map(sizes.choices.map(({ id, size }) => [id, size.key]));
     this.gear = new Map(corner.gear.map((piece) => [piece.id, piece]));

@@ -1,3 +1,4 @@
+import { begunIn } from "./begun.js";
 import { newStep } from "./history.js";
 import type { PlanRecord, StepAbout, StepRecord } from "./records.js";
 
@@ -18,6 +19,8 @@ export interface HeadMove {
   readonly from: number;
   readonly to: number;
   readonly name: string;
+  /** The text there. */
+  readonly text: string;
   readonly at: number;
 }
 
@@ -33,13 +36,14 @@ export function stepKept(record: PlanRecord | undefined, given: StepToKeep): Kep
   if (record.head !== given.head) return { is: "moved" };
   const no = record.steps + 1;
   const step = newStep({ ...given, plan: record.id, no, parent: given.head });
-  const shown = given.beside ? {} : { head: no, tip: no, name: given.name };
+  const begun = begunIn(given.after);
+  const shown = given.beside ? {} : { head: no, tip: no, name: given.name, begun };
   return { is: "kept", record: { ...record, ...shown, steps: no, changedAt: given.at }, step };
 }
 
 /** Another state shown: undo and redo. The way on from it stays known. */
-export function headMoved(record: PlanRecord | undefined, { from, to, name, at }: HeadMove): Kept {
+export function headMoved(record: PlanRecord | undefined, { from, to, name, text, at }: HeadMove): Kept {
   if (record === undefined) return { is: "gone" };
   if (record.head !== from) return { is: "moved" };
-  return { is: "kept", record: { ...record, head: to, name, changedAt: at } };
+  return { is: "kept", record: { ...record, head: to, name, begun: begunIn(text), changedAt: at } };
 }

@@ -1,3 +1,4 @@
+import { begunIn } from "./begun.js";
 import type { ShelfDatabase } from "./database.js";
 import { newStep } from "./history.js";
 import { type HeadMove, headMoved, type Kept, type StepToKeep, stepKept } from "./kept.js";
@@ -35,6 +36,7 @@ export async function makePlan(
     head: 1,
     tip: 1,
     steps: 1,
+    begun: begunIn(text),
   };
   const transaction = database.transaction(["plans", "steps"], "readwrite", toDisk);
   const first = newStep({ plan: plan.id, no: 1, parent: 0, at, about, before: "", after: text });

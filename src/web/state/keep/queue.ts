@@ -184,6 +184,7 @@ export class Queue {
       from: head,
       to,
       name: read.ok ? read.plan.name : name,
+      text,
       at: this.parts.now(),
     });
     if (kept.is === "moved") {

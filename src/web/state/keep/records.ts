@@ -38,6 +38,8 @@ export interface PlanRecord {
   readonly tip: number;
   /** Steps kept so far. */
   readonly steps: number;
+  /** Something of it has been built, as it stands; left out where it was kept before this was noted. */
+  readonly begun?: boolean;
   /** Step that was last written to a file outside the browser, when, and the file's name. */
   readonly saved?: { readonly step: number; readonly at: number; readonly file: string };
 }

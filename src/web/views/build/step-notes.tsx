@@ -3,8 +3,19 @@ import { usePlan, useWords } from "../../app/context.js";
 import { keepPhoto } from "../../garage/photos.js";
 import { ownersMinutes } from "../../garage/use-foreman.js";
 
-/** A note kept grows the list under it: the tap that left the field must have come to its end before things move. */
+/** What leaves the field without a click, as a hand that draws the page, has left it for good after this [ms]. */
 const tapMs = 300;
+
+/** A note kept grows the list under it: the tap that leaves the field must have come to its end before things move. */
+function afterTap(work: () => void): void {
+  const over = () => {
+    clearTimeout(timer);
+    document.removeEventListener("click", over);
+    work();
+  };
+  const timer = setTimeout(over, tapMs);
+  document.addEventListener("click", over);
+}
 
 /** A note that is kept as soon as its field or its step is left, or the page goes out of sight: nothing typed with wet hands is lost. */
 export function NoteField({ keep }: { keep: (note: string) => boolean }) {
@@ -39,7 +50,8 @@ export function NoteField({ keep }: { keep: (note: string) => boolean }) {
         rows={2}
         value={note}
         onChange={(event) => type(event.target.value)}
-        onBlur={() => setTimeout(() => latest.current(), tapMs)}
+        onKeyDown={(event) => event.key === "Tab" && latest.current()}
+        onBlur={() => afterTap(() => latest.current())}
       />
     </label>
   );

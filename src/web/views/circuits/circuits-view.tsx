@@ -14,6 +14,8 @@ import { pxPerMm, useWidth } from "./use-window.js";
 /** Under this width the map is drawn as lines set in, which need no panning [mm]. */
 const narrowMm = 170;
 const scales = { least: 0.5, most: 3, step: 1.25 } as const;
+/** At first sight a wide map is as small as this at the most, to show gear and battery at once: its words can still be read. */
+const leastAtFirst = 0.75;
 
 /** The circuits: what hangs on what, with voltage, current and rating at each point, and both legs of what is selected. */
 export function View() {
@@ -32,7 +34,8 @@ function Circuits({ figures }: { figures: Figures }) {
   const [selected, select] = useSelection();
   const fresh = usePlan((state) => state.fresh || state.triedOut !== undefined);
   const [cornerName, setCorner] = useState("nominal");
-  const [scale, setScale] = useState(1);
+  const [chosen, setScale] = useState<number>();
+  const first = useRef<number>(undefined);
   const place = useRef<HTMLDivElement>(null);
   const scroller = useRef<HTMLDivElement>(null);
   const width = useWidth(place);
@@ -44,11 +47,15 @@ function Circuits({ figures }: { figures: Figures }) {
     figures,
     corner?.name ?? "",
     shape,
-    Math.max(roomMm / (shape === "narrow" ? scale : 1), 60),
+    Math.max(roomMm / (shape === "narrow" ? (chosen ?? 1) : 1), 60),
     selected,
   );
+  const fitting = roomMm / picture.map.widthMm;
+  // once, so that a slip that opens beside it does not draw the map smaller
+  if (width !== undefined && shape === "wide") first.current ??= Math.min(Math.max(fitting, leastAtFirst), 1);
+  const scale = chosen ?? (shape === "wide" ? first.current : undefined) ?? 1;
   const zoom = (how: "larger" | "smaller" | "fit" | number) => {
-    const fit = shape === "narrow" ? 1 : roomMm / picture.map.widthMm;
+    const fit = shape === "narrow" ? 1 : fitting;
     const wanted =
       how === "fit"
         ? fit

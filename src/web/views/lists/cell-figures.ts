@@ -70,8 +70,10 @@ const ways: Maker = (figures, note) => {
         of: { of: "branch current", branch: branch.id, corner: "nominal" },
       });
   }
-  for (const { id, of, ratingA } of figures.protection)
-    note(of, "rating", { words: marked(ratingA, "A"), value: ratingA, of: { of: "rating", device: id } });
+  // a way on which nothing hangs has no fuse yet: what the circuit is worked out with there is none to fit
+  for (const { id, of, ratingA, spare } of figures.protection)
+    if (!spare)
+      note(of, "rating", { words: marked(ratingA, "A"), value: ratingA, of: { of: "rating", device: id } });
 };
 
 const runs: Maker = (figures, note) => {

@@ -126,13 +126,15 @@ function Told(props: { of: ChangesTold; language: string }) {
 
 function ToldTable(props: { rows: ChangesTold["rows"]; heads: readonly string[]; language: string }) {
   const { rows, heads, language } = props;
+  // the last two columns say what was and what is
+  const ofNumber = (column: number) => (column >= heads.length - 2 ? "number" : undefined);
   return (
     <div className="wide">
       <table>
         <thead>
           <tr>
-            {heads.map((head) => (
-              <th key={head} scope="col">
+            {heads.map((head, column) => (
+              <th key={head} scope="col" className={ofNumber(column)}>
                 {head}
               </th>
             ))}
@@ -147,7 +149,7 @@ function ToldTable(props: { rows: ChangesTold["rows"]; heads: readonly string[];
                     <bdi>{row[column]}</bdi>
                   </th>
                 ) : (
-                  <td key={head} className={column >= heads.length - 2 ? "number" : undefined}>
+                  <td key={head} className={ofNumber(column)}>
                     {row[column]}
                   </td>
                 ),

@@ -38,13 +38,15 @@ export function KeptPlans() {
               >
                 <Icon name="close" />
               </button>
-              <PlaceLink
-                className="next-project"
-                label={`${words.start.nextProject}: ${plan.name}`}
-                to={{ at: "plan", plan: plan.id, view: "log" }}
-              >
-                {words.start.nextProject}
-              </PlaceLink>
+              {plan.begun === true && (
+                <PlaceLink
+                  className="next-project"
+                  label={`${words.start.nextProject}: ${plan.name}`}
+                  to={{ at: "plan", plan: plan.id, view: "log" }}
+                >
+                  {words.start.nextProject}
+                </PlaceLink>
+              )}
               {asking === plan.id && <AskRemove plan={plan} done={() => setAsking(undefined)} />}
             </li>
           ))}
