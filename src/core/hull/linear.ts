@@ -1,19 +1,3 @@
-/**
- * Solves A·x = b for a symmetric positive definite A (dense, row by row) by Cholesky.
- * @returns The solution, or undefined where A is not positive definite: the question has no single answer.
- * @throws RangeError if the sizes do not fit.
- */
-export function solveSymmetric(
-  a: readonly (readonly number[])[],
-  b: readonly number[],
-): number[] | undefined {
-  const lower = cholesky(a);
-  if (lower === undefined) return undefined;
-  if (b.length !== a.length)
-    throw new RangeError(`right side must have ${a.length} entries, got ${b.length}`);
-  return backSolve(lower, b);
-}
-
 /** Inverse of a symmetric positive definite matrix, or undefined where it is not one. */
 export function inverseSymmetric(a: readonly (readonly number[])[]): number[][] | undefined {
   const lower = cholesky(a);

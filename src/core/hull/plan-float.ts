@@ -4,7 +4,6 @@ import { loadOf, seaKgPerM3, type Weight } from "./float/equilibrium.js";
 import { drowningTable } from "./float/holes-afloat.js";
 import { type Rest, restOf, rightingCurve } from "./float/stability.js";
 import { type CutHull, cutHull } from "./float/stations.js";
-import type { HullProblem } from "./problem.js";
 import type { Point } from "./vector.js";
 
 const freshKgPerM3 = 1000;
@@ -95,9 +94,4 @@ function movesOf(hull: CutHull, rest: Rest, weights: readonly Weight[]): WeightM
       draftAftPerM: -radians * (planeCentreXM - aft),
     };
   });
-}
-
-/** Problems of the float itself, for the list of all. */
-export function floatProblems(float: FloatFigures | undefined): readonly HullProblem[] {
-  return float?.problems ?? [];
 }

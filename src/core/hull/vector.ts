@@ -28,12 +28,3 @@ export function unit(a: Point): Point {
   if (!(length > 0)) throw new RangeError(`a direction needs a length > 0, got ${length}`);
   return times(a, 1 / length);
 }
-
-/**
- * Refuses anything but three finite numbers.
- * @throws RangeError naming what the point is for.
- */
-export function demandPoint(a: Point, what: string): void {
-  if (!(Number.isFinite(a[0]) && Number.isFinite(a[1]) && Number.isFinite(a[2])))
-    throw new RangeError(`${what} must be three finite numbers in m, got (${a.join(", ")})`);
-}

@@ -4,7 +4,7 @@ import type { FaultReport } from "./faults.js";
 import type { Fit } from "./fit.js";
 import { fromScale, sigmaOnScale } from "./meter-error.js";
 import { type Possible, possibleReadings } from "./possible-probes.js";
-import { conditionKey, type Probe } from "./probe.js";
+import type { Probe } from "./probe.js";
 import { type Reading, ReadingModel } from "./reading-model.js";
 import { polePairs } from "./shadows.js";
 import { type Spread, spreadOf } from "./spread.js";
@@ -148,9 +148,4 @@ function information(p: readonly number[], mean: readonly number[], sigma: reado
     }
   });
   return Math.max(0, bits);
-}
-
-/** States of the boat a report's readings were taken in. */
-export function statesOf(report: FaultReport): string[] {
-  return [...new Set(report.model.readings.map(({ probe }) => conditionKey(probe)))];
 }

@@ -10,13 +10,6 @@ export const peukertExponents = {
   lifepo4: { minK: 1, maxK: 1.05, k: 1.03 },
 } as const satisfies Sourced;
 
-/** A published range for lead-acid batteries in general, wider than the practice above. */
-export const peukertLeadAcidRange = {
-  source: { title: "electrical teaching page on Peukert (1897)", place: "range of k", status: "published" },
-  minK: 1.2,
-  maxK: 2,
-} as const satisfies Sourced;
-
 /** Internal resistance of a new, charged 12 V block at 25 °C times its capacity [Ω·Ah], and what ageing and cold do to it. */
 export const internalResistance = {
   source: commonPractice,

@@ -12,16 +12,6 @@ export const copper = {
   densityKgPerM3: 8890,
 } as const satisfies Sourced;
 
-/** The temperature at which the straight line of copper resistance would reach zero: R2/R1 = (234.5 + T2)/(234.5 + T1). */
-export const copperZero = {
-  source: {
-    title: "FAA AC 43.13-1B Change 1 (2001)",
-    place: "paragraph 11-66d(4)",
-    status: "published",
-  },
-  zeroResistanceC: -234.5,
-} as const satisfies Sourced;
-
 /** Estimate of the temperature of a loaded conductor: T = air + (rating − air) · sqrt(current / ampacity). */
 export const hotConductor = {
   source: {

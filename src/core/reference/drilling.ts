@@ -88,17 +88,6 @@ export const cutting = {
   },
 } as const;
 
-/** Room round a fastener in plastics for the sheet to move [mm]. */
-export const plasticClearance = {
-  source: {
-    title: "plastics fabricators' notes on acrylic and polycarbonate",
-    place: "clearance around the fastener",
-    status: "published",
-  },
-  minMm: 1,
-  maxMm: 2,
-} as const;
-
 /** Linear expansion per kelvin. */
 export const expansion = {
   source: { title: "recalled handbook values", place: "linear expansion", status: "memory" },

@@ -55,11 +55,3 @@ export const breakerTimes = {
     { share: 10, minS: 0.1, maxS: 2 },
   ],
 } as const satisfies OperatingTimes;
-
-/** General-purpose fuses of the UL/CSA family: longest times [s]. */
-export const ulFuseTimes = {
-  source: { title: "UL/CSA 248-14", place: "as quoted in a maker's fuse guide", status: "published" },
-  at135MaxS: 3600,
-  at200MaxSTo30A: 120,
-  at200MaxSTo60A: 240,
-} as const satisfies Sourced;

@@ -35,10 +35,3 @@ export const relativePrice = {
   perMm2PerM: 0.6,
   tinnedFactor: 1.25,
 } as const satisfies Sourced;
-
-/** Copper nominal areas of the sizes commonly sold. */
-export const commonSizes = {
-  source: commonPractice,
-  awg: ["18", "16", "14", "12", "10", "8", "6", "4", "2", "1", "1/0", "2/0", "3/0", "4/0"],
-  metricMm2: [0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95],
-} as const satisfies Sourced;

@@ -18,12 +18,6 @@ import {
 } from "./symbols.js";
 import type { TreeNode } from "./tree.js";
 
-/** A node drawn with its line at (`x`, `y`): what it looks like and how wide it is. */
-export interface NodeLook {
-  readonly widthMm: number;
-  readonly draw: (x: number, y: number) => Shape[];
-}
-
 const name = { sizeMm: points(9.5), weight: "semibold" } as const;
 const detail = { sizeMm: points(8.5), weight: "regular", colour: "soft" } as const;
 const trimmed = (words: string, roomMm: number, type: typeof name | typeof detail) =>

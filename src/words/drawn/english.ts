@@ -71,4 +71,3 @@ export const drawnInEnglish = {
 };
 
 export type DrawnWords = typeof drawnInEnglish;
-export type TemplateWords = DrawnWords["template"];

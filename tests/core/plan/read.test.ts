@@ -154,6 +154,7 @@ describe("forms", () => {
     [`${head}gear: {work out: {draws: 1 W}}`, "bad name"],
     [`${head}gear: {" lamp": {draws: 1 W}}`, "bad name"],
     [`${head}gear: {"a\\nb": {draws: 1 W}}`, "bad name"],
+    [`${head}gear: {"half \\ud83d of a letter": {draws: 1 W}}`, "bad name"],
     [`${head}panels: {helm: {ways: {feed: {}}}}`, "bad name"],
     [`${head}corners: {c: {charge: 50 %, voltage: 12 V}}`, "both keys"],
     [`${head}prices: {wire: [{size: 16 AWG}]}`, "neither key"],

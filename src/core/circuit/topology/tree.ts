@@ -96,14 +96,3 @@ export function ohmToSupply(tree: SupplyTree, branchOhm: Float64Array): Float64A
   }
   return sum;
 }
-
-/** Branches from a node back to a supply terminal (or to `stop`, whichever comes first), nearest the node first. */
-export function pathToSupply(tree: SupplyTree, node: number, stop: number): number[] {
-  const path: number[] = [];
-  for (let at = node; at !== stop; at = tree.parentNode[at] ?? -1) {
-    const branch = tree.parentBranch[at] ?? -1;
-    if (at < 0 || branch < 0) break;
-    path.push(branch);
-  }
-  return path;
-}

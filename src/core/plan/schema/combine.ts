@@ -88,11 +88,16 @@ export function named<T>(
   };
 }
 
-/** A name may hold anything printable but ` / `, which parts a place from its outlet, and a slash or blank at an end. */
+/** A name may hold anything printable (no control signs, no lone half of a letter) but ` / `, which parts a place from its outlet, and a slash or blank at an end. */
 export function isName(text: string): boolean {
   if (text.length > limits.maxNameLength || text.includes(" / ")) return false;
   // biome's rule on control characters asks for their escapes to be spelt by property
-  return !/\p{Cc}/u.test(text) && /^[^\s/](.*[^\s/])?$/u.test(text) && text !== "work out" && text !== "none";
+  return (
+    !/[\p{Cc}\p{Cs}]/u.test(text) &&
+    /^[^\s/](.*[^\s/])?$/u.test(text) &&
+    text !== "work out" &&
+    text !== "none"
+  );
 }
 
 /** One shape for each form a value may be written in; what is missing cannot be written so. */

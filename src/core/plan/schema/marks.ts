@@ -1,6 +1,6 @@
 import type { MarkReading } from "../model/hull.js";
 import { type ProblemLog, pathOf, shortened, type Trail } from "../source/problem-log.js";
-import { map, named } from "./combine.js";
+import { named } from "./combine.js";
 import { fields, optional, otherwise, required } from "./fields.js";
 import { boatPoint } from "./form.js";
 import { kilograms, positiveMetres } from "./quantities.js";
@@ -61,4 +61,3 @@ export const floatKeys = fields("how she floats", {
   people: otherwise("people", named(weightKeys), [], "People by name or seat."),
   other: otherwise("other", named(weightKeys), [], "Motor, tank, anchor, catch: by name."),
 });
-export const float = map(floatKeys, (given) => given);

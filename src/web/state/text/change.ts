@@ -1,4 +1,4 @@
-/** One stretch of a text replaced by another. It can be undone, since what was removed is kept too. */
+/** One stretch of a text replaced by another. What was removed is kept too, to notice a text it was not made on. */
 export interface TextChange {
   /** Place of the first sign that differs, counted from 0. */
   readonly at: number;
@@ -23,15 +23,6 @@ export function changeBetween(before: string, after: string): TextChange {
 
 /** @returns undefined where the text is not the one the change was made on. */
 export function makeChange(text: string, { at, removed, added }: TextChange): string | undefined {
-  return replaceAt(text, at, removed, added);
-}
-
-/** The text before a change. @returns undefined where the text is not the one the change gave. */
-export function unmakeChange(text: string, { at, removed, added }: TextChange): string | undefined {
-  return replaceAt(text, at, added, removed);
-}
-
-function replaceAt(text: string, at: number, from: string, to: string): string | undefined {
-  if (!text.startsWith(from, at) || at > text.length) return undefined;
-  return text.slice(0, at) + to + text.slice(at + from.length);
+  if (!text.startsWith(removed, at) || at > text.length) return undefined;
+  return text.slice(0, at) + added + text.slice(at + removed.length);
 }
