@@ -1,5 +1,3 @@
-import type { CompletePlan } from "../plan/completed.js";
-import type { RuleSet } from "../reference/rule-sets.js";
 import { chargerGuards } from "./guards/chargers.js";
 import { GuardReader } from "./guards/guards.js";
 import type { GuardInput, GuardState } from "./guards/input.js";
@@ -7,7 +5,6 @@ import type { Guard } from "./protection/guard.js";
 import { judgeGuards, settledRatings } from "./protection/judge-all.js";
 import type { ProtectionFigures } from "./protection/types.js";
 import type { RunGroup } from "./sizing/groups.js";
-import type { Topology } from "./topology/types.js";
 
 /** Conditions a thicker conductor can mend. */
 const mendedByCopper: ReadonlySet<string> = new Set([
@@ -16,25 +13,21 @@ const mendedByCopper: ReadonlySet<string> = new Set([
   "withstands-short",
 ]);
 
+const noneOpen: ReadonlySet<string> = new Set();
+
 /** Judges a plan's devices at states of sizes and loads. */
 export class DeviceJudge {
-  private readonly plan: CompletePlan;
-  private readonly rules: RuleSet;
-  private readonly topology: Topology;
   private readonly reader: GuardReader;
 
-  constructor(input: GuardInput) {
-    this.plan = input.plan;
-    this.rules = input.rules;
-    this.topology = input.topology;
+  constructor(private readonly input: GuardInput) {
     this.reader = new GuardReader(input);
   }
 
   /** A rating for each device to price a network with before any is judged: the owner's, or the load and a quarter. */
   firstRatings(mostBranchA: Float64Array): ReadonlyMap<string, number> {
-    const owners = new Map(this.topology.devices.map(({ id, protection }) => [id, protection.ratingA]));
+    const owners = new Map(this.input.topology.devices.map(({ id, protection }) => [id, protection.ratingA]));
     const ratings = new Map<string, number>();
-    this.topology.branches.forEach(({ parts }, index) => {
+    this.input.topology.branches.forEach(({ parts }, index) => {
       const part = parts[0];
       if (part?.kind !== "protection") return;
       ratings.set(part.device, owners.get(part.device) ?? Math.max(1, 1.25 * (mostBranchA[index] ?? 0)));
@@ -44,33 +37,28 @@ export class DeviceJudge {
 
   /** Ratings that suit load, start, gear and the conductors already fixed; those still open are left out of account. */
   ratings(state: GuardState, openSizes: ReadonlySet<string>): ReadonlyMap<string, number> {
-    const groupOf = this.groupOfBranch();
-    const known = this.guards(state).map((guard) => ({
-      ...guard,
-      conductors: guard.conductors.filter(({ id }) => !openSizes.has(groupOf.get(id) ?? "")),
-    }));
-    return settledRatings(known, this.rules);
+    return settledRatings(this.guards(state, openSizes), this.input.rules);
   }
 
   all(state: GuardState): readonly ProtectionFigures[] {
-    return judgeGuards(this.guards(state), this.rules);
+    return judgeGuards(this.guards(state, noneOpen), this.input.rules);
   }
 
   /** Greatest rating that stands before each group of conductors. */
   ratingByGroup(ratingsA: ReadonlyMap<string, number>): Map<string, number> {
     const byGroup = new Map<string, number>();
     this.reader.downstream.branches.forEach((branches, device) => {
-      const ratingA = ratingsA.get(this.topology.devices[device]?.id ?? "");
+      const ratingA = ratingsA.get(this.input.topology.devices[device]?.id ?? "");
       if (ratingA === undefined) return;
       for (const branch of branches) {
-        for (const part of this.topology.branches[branch]?.parts ?? []) {
+        for (const part of this.input.topology.branches[branch]?.parts ?? []) {
           if (part.kind === "conductor")
             byGroup.set(part.sizeGroup, Math.max(byGroup.get(part.sizeGroup) ?? 0, ratingA));
         }
       }
     });
-    const chargers = new Set(this.plan.chargers.map(({ name }) => name));
-    for (const { group, from, to, protection } of this.plan.runs) {
+    const chargers = new Set(this.input.plan.chargers.map(({ name }) => name));
+    for (const { group, from, to, protection } of this.input.plan.runs) {
       if (protection?.ratingA === undefined) continue;
       if (chargers.has(from.place) || chargers.has(to.place)) byGroup.set(group, protection.ratingA);
     }
@@ -106,14 +94,14 @@ export class DeviceJudge {
 
   private groupOfBranch(): ReadonlyMap<string, string> {
     return new Map(
-      this.topology.branches.flatMap(({ id, parts }) => {
+      this.input.topology.branches.flatMap(({ id, parts }) => {
         const part = parts.find(({ kind }) => kind === "conductor");
         return part?.kind === "conductor" ? [[id, part.sizeGroup] as const] : [];
       }),
     );
   }
 
-  private guards(state: GuardState): Guard[] {
-    return [...this.reader.guardsAt(state), ...chargerGuards(this.plan, this.rules, state.chosen)];
+  private guards(state: GuardState, open: ReadonlySet<string>): Guard[] {
+    return [...this.reader.guardsAt(state, open), ...chargerGuards(this.input, state.chosen)];
   }
 }

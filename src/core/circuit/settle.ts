@@ -5,6 +5,7 @@ import { largestShort } from "../reference/short-circuit.js";
 import { cornerFigures } from "./corner-figures.js";
 import { type CornerState, cornerNames, cornersOf, type Turn, turnsOf } from "./corners.js";
 import { DeviceJudge } from "./device-judge.js";
+import { RunAmpacities } from "./guards/run-ampacities.js";
 import { CircuitNetwork } from "./network.js";
 import type { Chosen } from "./parts.js";
 import type { ProtectionFigures } from "./protection/types.js";
@@ -68,10 +69,11 @@ export function settleCircuit(plan: CompletePlan, rules: RuleSet): SettledCircui
   const bounds = [...cases, ...casesOf(highestStage)].map(({ state }) => demands.at(state));
   const mostBranchA = greatest(bounds.map(({ flows }) => flows.mostOfAll()));
   const mostGearA = greatest(bounds.map((bound) => bound.mostGearA));
-  const groups = runGroups(plan, rules, worstStage.state.copperC, worstStage.state.engineSpaceCopperC);
+  const ampacities = new RunAmpacities(plan, rules);
+  const groups = runGroups(plan, rules, ampacities, worstStage.state);
   const tree = supplyTree(topology);
   const coldestC = Math.min(largestShort.maxCopperC, plan.ambient.coldC);
-  const judge = new DeviceJudge({ plan, rules, topology, tree, pieces: network.gear.pieces });
+  const judge = new DeviceJudge({ plan, rules, ampacities, topology, tree, pieces: network.gear.pieces });
 
   const openSizes = new Set(groups.filter(({ fixed }) => fixed === undefined).map(({ id }) => id));
   const largest = chosenWith(

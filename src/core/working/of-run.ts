@@ -1,5 +1,5 @@
 import { sizeOfKey } from "../circuit/conductor/sizes.js";
-import { runAmpacity } from "../circuit/guards/conductors.js";
+import { runAmpacity } from "../circuit/guards/run-ampacities.js";
 import type { SizeChoice, SizeReason } from "../circuit/sizes/types.js";
 import type { Figures } from "../figures-types.js";
 import { ruleSet } from "../reference/rule-sets.js";

@@ -1,18 +1,19 @@
-import type { CompletePlan } from "../../plan/completed.js";
 import { usualCopperRise } from "../../reference/assumed.js";
-import type { RuleSet } from "../../reference/rule-sets.js";
 import { conductorOhmPerM } from "../conductor/resistance.js";
 import type { Chosen } from "../parts.js";
 import type { Guard } from "../protection/guard.js";
 import { outGroup } from "../topology/build.js";
-import { runAmpacity } from "./conductors.js";
 import { faultSource } from "./fault-source.js";
+import type { GuardInput } from "./input.js";
 
 /**
  * Guards of the leads between chargers and batteries. The battery is the strong source there, so the distance that counts
  * is from its post. What the charger itself can drive into a short is left to its own limit.
  */
-export function chargerGuards(plan: CompletePlan, rules: RuleSet, chosen: Chosen): Guard[] {
+export function chargerGuards(
+  { plan, ampacities }: Pick<GuardInput, "plan" | "ampacities">,
+  chosen: Chosen,
+): Guard[] {
   const chargers = new Map(plan.chargers.map((charger) => [charger.name, charger]));
   return plan.runs.flatMap((run): Guard[] => {
     const charger = chargers.get(run.from.place) ?? chargers.get(run.to.place);
@@ -21,7 +22,7 @@ export function chargerGuards(plan: CompletePlan, rules: RuleSet, chosen: Chosen
     if (!charger || !protection || !size) return [];
     const nominalV = plan.batteries.find(({ name }) => name === charger.charges)?.nominalV ?? 12;
     const loadA = charger.outputA ?? (charger.outputW === undefined ? 0 : charger.outputW / nominalV);
-    const ampacityA = runAmpacity(run, plan, rules, size).ampacityA;
+    const ampacityA = ampacities.at(run).of(size);
     const { hotC, engineSpaceC } = plan.ambient;
     const copperC = (run.inEngineSpace ? Math.max(hotC, engineSpaceC) : hotC) + usualCopperRise.riseK;
     const perM = conductorOhmPerM(size, { tinned: run.tinned, copperC });

@@ -1,36 +1,18 @@
-import type { CompleteGear, CompletePlan, CompleteRun } from "../../plan/completed.js";
+import type { CompleteGear, CompleteRun } from "../../plan/completed.js";
 import type { ConductorSize } from "../../plan/model/common.js";
-import type { RuleSet } from "../../reference/rule-sets.js";
-import { type AmpacityWorking, ampacityA } from "../conductor/ampacity.js";
 import type { Chosen } from "../parts.js";
 import type { GuardedConductor } from "../protection/guard.js";
 import type { PartPlan, TopologyBranch } from "../topology/types.js";
 import type { GuardInput } from "./input.js";
-
-/** Ampacity of a run's conductors where they lie; one loaded conductor more for each that shares its cable or bundle. */
-export function runAmpacity(
-  run: CompleteRun,
-  plan: CompletePlan,
-  rules: RuleSet,
-  size: ConductorSize,
-): AmpacityWorking {
-  const loaded =
-    run.carries.length + (run.return === "shared" || run.carries.length === 0 ? 1 : run.carries.length);
-  return ampacityA(size, {
-    insulationC: run.insulationC,
-    engineSpace: run.inEngineSpace,
-    bundledConductors: Math.max(1, loaded + run.bundledWith),
-    nominalV: plan.circuits.get(run.carries[0] ?? "")?.nominalV ?? 12,
-    ruleSet: rules,
-  });
-}
+import { AmpacityAt } from "./run-ampacities.js";
 
 /** What a branch is as a conductor, whatever its size. */
 interface Facts {
   readonly id: string;
   readonly part: PartPlan & { readonly kind: "conductor" | "lead" };
-  readonly run?: CompleteRun;
-  readonly leads?: NonNullable<CompleteGear["leads"]>;
+  readonly insulationC: number | undefined;
+  /** Undefined: nothing says what the insulation stands. */
+  readonly ampacity: AmpacityAt | undefined;
   /** Ends of the outgoing leg, and where the way back starts; undefined where one is missing. */
   readonly loop?: { readonly from: number; readonly to: number; readonly back: number };
 }
@@ -43,7 +25,7 @@ export class ConductorReader {
   private readonly returnFrom = new Map<string, number>();
   private readonly outs = new Map<string, TopologyBranch>();
   private readonly facts = new Map<number, Facts | undefined>();
-  private readonly ampacities = new Map<CompleteRun | string, Map<string, number | undefined>>();
+  private readonly ofLeads = new Map<number, AmpacityAt>();
 
   constructor(private readonly input: GuardInput) {
     this.runs = new Map(input.plan.runs.map((run) => [run.name, run]));
@@ -58,19 +40,28 @@ export class ConductorReader {
   }
 
   /**
-   * The branch as a conductor to be guarded; a switch, a link, and a lead with a fuse of its own is none.
+   * The branch as a conductor to be guarded, as large as `chosen` says.
    * @param hotToSupply Resistance from each node back to its supply, copper hot [Ω].
+   * @returns Undefined for what is none: a switch, a link, a lead with a fuse of its own.
    */
-  read(index: number, chosen: Chosen, hotToSupply: Float64Array): GuardedConductor[] {
+  read(index: number, chosen: Chosen, hotToSupply: Float64Array): GuardedConductor | undefined {
+    const facts = this.factsAt(index);
+    if (!facts) return undefined;
+    const { id, part, loop, insulationC, ampacity } = facts;
+    const size = part.kind === "conductor" ? chosen.sizes.get(part.sizeGroup) : part.size;
+    if (!size) return undefined;
+    return conductor(id, loop && loopOhm(loop, hotToSupply), size, insulationC, ampacity?.of(size));
+  }
+
+  /** Group whose size the branch has; undefined where it has none. */
+  groupOf(index: number): string | undefined {
+    const part = this.factsAt(index)?.part;
+    return part?.kind === "conductor" ? part.sizeGroup : undefined;
+  }
+
+  private factsAt(index: number): Facts | undefined {
     if (!this.facts.has(index)) this.facts.set(index, this.factsOf(index));
-    const facts = this.facts.get(index);
-    if (!facts) return [];
-    const { id, part, loop, leads, run } = facts;
-    const farLoopOhm = loop && loopOhm(loop, hotToSupply);
-    if (leads) return [conductor(id, farLoopOhm, leads.size, leads.insulationC, this.leadAmpacityA(leads))];
-    const size = part.kind === "conductor" ? chosen.sizes.get(part.sizeGroup) : undefined;
-    if (!run || !size) return [];
-    return [conductor(id, farLoopOhm, size, run.insulationC, this.runAmpacityA(run, size))];
+    return this.facts.get(index);
   }
 
   private factsOf(index: number): Facts | undefined {
@@ -81,10 +72,11 @@ export class ConductorReader {
     const base = { id: branch.id, part, ...(loop && { loop }) };
     if (part.kind === "lead") {
       const leads = this.pieces.get(branch.of)?.leads;
-      return leads && leads.fuseA === undefined ? { ...base, leads } : undefined;
+      if (!leads || leads.fuseA !== undefined) return undefined;
+      return { ...base, insulationC: leads.insulationC, ampacity: this.leadAmpacity(leads.insulationC) };
     }
     const run = this.runs.get(branch.of);
-    return run && { ...base, run };
+    return run && { ...base, insulationC: run.insulationC, ampacity: this.input.ampacities.at(run) };
   }
 
   private loopOf(branch: TopologyBranch): Facts["loop"] {
@@ -94,27 +86,14 @@ export class ConductorReader {
     return out && back !== undefined ? { from: out.from, to: out.to, back } : undefined;
   }
 
-  private leadAmpacityA({ size, insulationC }: NonNullable<CompleteGear["leads"]>): number | undefined {
+  private leadAmpacity(insulationC: number | undefined): AmpacityAt | undefined {
     if (insulationC === undefined) return undefined;
-    const at = { insulationC, engineSpace: false, bundledConductors: 2, nominalV: 12 };
-    return this.remembered(`leads ${insulationC}`, size, () =>
-      ampacityA(size, { ...at, ruleSet: this.input.rules }),
-    );
-  }
-
-  private runAmpacityA(run: CompleteRun, size: ConductorSize): number | undefined {
-    return this.remembered(run, size, () => runAmpacity(run, this.input.plan, this.input.rules, size));
-  }
-
-  private remembered(
-    of: CompleteRun | string,
-    { key }: ConductorSize,
-    work: () => AmpacityWorking,
-  ): number | undefined {
-    const bySize = this.ampacities.get(of) ?? new Map<string, number | undefined>();
-    this.ampacities.set(of, bySize);
-    if (!bySize.has(key)) bySize.set(key, work().ampacityA);
-    return bySize.get(key);
+    const { rules: ruleSet } = this.input;
+    const at =
+      this.ofLeads.get(insulationC) ??
+      new AmpacityAt({ insulationC, engineSpace: false, bundledConductors: 2, nominalV: 12, ruleSet });
+    this.ofLeads.set(insulationC, at);
+    return at;
   }
 }
 

@@ -1,4 +1,4 @@
-import type { FaultSource, Guard } from "../protection/guard.js";
+import type { FaultSource, Guard, GuardedConductor } from "../protection/guard.js";
 import { ohmToSupply } from "../topology/tree.js";
 import type { Device } from "../topology/types.js";
 import { ConductorReader } from "./conductors.js";
@@ -29,8 +29,11 @@ export class GuardReader {
     );
   }
 
-  /** One guard for each device of the circuit, in the topology's order. */
-  guardsAt({ chosen, hotOhm, coldOhm, branchA, gearA }: GuardState): Guard[] {
+  /**
+   * One guard for each device of the circuit, in the topology's order.
+   * @param open Groups whose conductors are left out of account: their sizes are still to be chosen.
+   */
+  guardsAt({ chosen, hotOhm, coldOhm, branchA, gearA }: GuardState, open: ReadonlySet<string>): Guard[] {
     const { plan, topology, tree, pieces } = this.input;
     const { downstream } = this;
     const hotToSupply = ohmToSupply(tree, hotOhm);
@@ -47,11 +50,18 @@ export class GuardReader {
       const nearOhm = sumAt(at?.from, coldToSupply, coldBack);
       const supply = plan.circuits.get(at?.circuits[0] ?? "")?.supply ?? "";
       const { ratingA, interruptingA } = device.protection;
-      const conductors = (downstream.branches[index] ?? []).flatMap((each) =>
-        this.conductors.read(each, chosen, hotToSupply),
-      );
+      const conductors: GuardedConductor[] = [];
+      let isOpen = false;
+      for (const each of downstream.branches[index] ?? []) {
+        if (open.has(this.conductors.groupOf(each) ?? "")) isOpen = true;
+        else {
+          const conductor = this.conductors.read(each, chosen, hotToSupply);
+          if (conductor) conductors.push(conductor);
+        }
+      }
       const gear = (downstream.gear[index] ?? []).map((each) => this.guardedGear(each));
-      const feedsNothing = conductors.length === 0 && gear.length === 0 && !this.followed.has(index);
+      const feedsNothing =
+        conductors.length === 0 && !isOpen && gear.length === 0 && !this.followed.has(index);
       return {
         id: device.id,
         of: device.of,

@@ -3,11 +3,13 @@ import type { RuleSet } from "../../reference/rule-sets.js";
 import type { Chosen } from "../parts.js";
 import type { SupplyTree } from "../topology/tree.js";
 import type { Topology } from "../topology/types.js";
+import type { RunAmpacities } from "./run-ampacities.js";
 
 /** What the guards are read from, whatever the sizes. */
 export interface GuardInput {
   readonly plan: CompletePlan;
   readonly rules: RuleSet;
+  readonly ampacities: RunAmpacities;
   readonly topology: Topology;
   readonly tree: SupplyTree;
   /** Gear in the topology's order. */

@@ -16,6 +16,12 @@ export interface PreparedConductor {
   readonly neverOverloaded: boolean;
 }
 
+/** A short at the far end of a conductor, and how long it may last [A], [s]. */
+export interface HardShort {
+  readonly farShortA: number;
+  readonly maxShortS: number;
+}
+
 /** The least of some figures and whose it is, and the first thing whose figure is missing. */
 export interface Least {
   readonly least: { readonly value: number; readonly of: string } | undefined;
@@ -28,6 +34,8 @@ export interface PreparedGuard {
   readonly rules: GuardRules;
   readonly kind: DeviceKind;
   readonly conductors: readonly PreparedConductor[];
+  /** Those of them whose short at the far end is the hardest to clear: where these are cleared, all are. */
+  readonly hardest: readonly HardShort[];
   readonly nearShortA: number | undefined;
   /** Allowed rating in front of the conductors [A]. */
   readonly allowed: Least;
@@ -51,6 +59,22 @@ function leastOf<T>(
     else if (least === undefined || value < least.value) least = { value, of: idOf(thing) };
   }
   return { least, unknown };
+}
+
+/** A device takes no less time for a smaller current: a short that is no smaller and may last as long is no harder. */
+function hardestOf(conductors: readonly PreparedConductor[]): HardShort[] {
+  const hardest: HardShort[] = [];
+  for (const { farShortA, maxShortS, neverOverloaded } of conductors) {
+    if (neverOverloaded || farShortA === undefined || maxShortS === undefined) continue;
+    const isEasier = (a: HardShort, b: HardShort) => a.farShortA >= b.farShortA && a.maxShortS >= b.maxShortS;
+    const own = { farShortA, maxShortS };
+    if (hardest.some((other) => isEasier(own, other))) continue;
+    let kept = 0;
+    for (const other of hardest) if (!isEasier(other, own)) hardest[kept++] = other;
+    hardest.length = kept;
+    hardest.push(own);
+  }
+  return hardest;
 }
 
 /** @throws RangeError if a current or a start's duration is negative or a conductor's figures are impossible. */
@@ -86,6 +110,7 @@ export function prepareGuard(guard: Guard, rules: GuardRules): PreparedGuard {
     rules,
     kind: deviceKinds[guard.device],
     conductors,
+    hardest: hardestOf(conductors),
     nearShortA: shortAtDeviceA(guard.faults),
     allowed: leastOf(conductors, idOf, ({ allowedA }) => allowedA),
     gear: leastOf(

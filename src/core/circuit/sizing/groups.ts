@@ -4,7 +4,8 @@ import type { RuleSet } from "../../reference/rule-sets.js";
 import { conductorMassKgPerM, relativeCostPerM } from "../conductor/make.js";
 import { conductorOhmPerM } from "../conductor/resistance.js";
 import { rising, seriesOf, sizeOfKey } from "../conductor/sizes.js";
-import { runAmpacity } from "../guards/conductors.js";
+import type { CornerState } from "../corners.js";
+import type { AmpacityAt, RunAmpacities } from "../guards/run-ampacities.js";
 import type { SizeCandidate } from "../sizes/problem.js";
 import { outGroup, returnGroup } from "../topology/build.js";
 
@@ -26,8 +27,8 @@ export interface RunGroup {
 export function runGroups(
   plan: CompletePlan,
   rules: RuleSet,
-  copperC: number,
-  engineSpaceCopperC: number,
+  ampacities: RunAmpacities,
+  { copperC, engineSpaceCopperC }: Pick<CornerState, "copperC" | "engineSpaceCopperC">,
 ): RunGroup[] {
   const byGroup = new Map<string, CompleteRun[]>();
   for (const run of plan.runs) {
@@ -35,7 +36,7 @@ export function runGroups(
     if (list) list.push(run);
     else byGroup.set(run.group, [run]);
   }
-  const priced = priceScale(plan);
+  const maker = new CandidateMaker(plan, rules);
   return [...byGroup.values()].flatMap((runs): RunGroup[] => {
     const run = runs[0];
     if (!run) return [];
@@ -43,13 +44,32 @@ export function runGroups(
     const returnM = runs.reduce((sum, each) => sum + each.returnPulledM, 0);
     const outs = run.legs === "return" ? 0 : Math.max(1, run.carries.length);
     const returns = returnsOf(run);
-    const at = { plan, rules, copperC: run.inEngineSpace ? engineSpaceCopperC : copperC, priced };
+    const place: ConductorPlace = {
+      copperC: run.inEngineSpace ? engineSpaceCopperC : copperC,
+      tinned: run.tinned,
+      ampacity: ampacities.at(run),
+    };
+    const make = (id: string, fixedSize: ConductorSize | undefined, ofM: number, conductors: number) => {
+      const candidates = maker.candidates(place, conductors, fixedSize);
+      const fixed = fixedSize
+        ? candidates.findIndex(({ size }) => size.areaMm2 === fixedSize.areaMm2)
+        : undefined;
+      const least = leastSize(run, rules, candidates);
+      return {
+        id,
+        run,
+        lengthM: ofM,
+        cores: conductors,
+        candidates,
+        ...(fixed !== undefined && { fixed }),
+        ...(least && { least }),
+      };
+    };
     const back = returnGroup(run);
     const cores = back === outGroup(run) ? outs + returns * (lengthM > 0 ? returnM / lengthM : 1) : outs;
     const groups: RunGroup[] = [];
-    if (outs > 0) groups.push(makeGroup(outGroup(run), run, run.size, lengthM, cores, at));
-    if (back !== outGroup(run) && returns > 0)
-      groups.push(makeGroup(back, run, run.returnSize, returnM, returns, at));
+    if (outs > 0) groups.push(make(outGroup(run), run.size, lengthM, cores));
+    if (back !== outGroup(run) && returns > 0) groups.push(make(back, run.returnSize, returnM, returns));
     return groups;
   });
 }
@@ -59,54 +79,63 @@ function returnsOf(run: CompleteRun): number {
   return run.return === "shared" ? 1 : Math.max(1, run.carries.length);
 }
 
-interface GroupContext {
-  readonly plan: CompletePlan;
-  readonly rules: RuleSet;
+/** How conductors are made and lie, whatever their size. */
+interface ConductorPlace {
   readonly copperC: number;
-  readonly priced: ReturnType<typeof priceScale>;
+  readonly tinned: boolean;
+  readonly ampacity: AmpacityAt;
 }
 
-function makeGroup(
-  id: string,
-  run: CompleteRun,
-  fixedSize: ConductorSize | undefined,
-  lengthM: number,
-  cores: number,
-  context: GroupContext,
-): RunGroup {
-  const { plan, rules, copperC, priced } = context;
-  const offered = plan.source.conductors.sizes.length > 0 ? plan.source.conductors.sizes : seriesOf(rules);
-  const sizes = rising(fixedSize ? [fixedSize, ...offered] : offered);
-  const candidates = sizes.map(
-    (size): SizeCandidate => ({
-      size,
-      ohmPerM: conductorOhmPerM(size, { tinned: run.tinned, copperC }),
-      costPerM: priced(size, cores, run.tinned),
-      massKgPerM: conductorMassKgPerM(size),
-      ampacityA: runAmpacity(run, plan, rules, size).ampacityA,
-    }),
-  );
-  const fixed = fixedSize ? sizes.findIndex(({ areaMm2 }) => areaMm2 === fixedSize.areaMm2) : -1;
-  const least = leastSize(run, rules, sizes);
-  return {
-    id,
-    run,
-    lengthM,
-    cores,
-    candidates,
-    ...(fixed >= 0 && { fixed }),
-    ...(least && { least }),
-  };
+/** Makes the sizes to choose from. Groups that are made and lie alike share them. */
+class CandidateMaker {
+  private readonly offered: readonly ConductorSize[];
+  private readonly priced: ReturnType<typeof priceScale>;
+  private readonly known = new Map<AmpacityAt, Map<string, readonly SizeCandidate[]>>();
+
+  constructor(plan: CompletePlan, rules: RuleSet) {
+    const { sizes } = plan.source.conductors;
+    this.offered = rising(sizes.length > 0 ? sizes : seriesOf(rules));
+    this.priced = priceScale(plan);
+  }
+
+  /** @param fixed The owner's own size: it is one of them, whether it is made or not. */
+  candidates(
+    { copperC, tinned, ampacity }: ConductorPlace,
+    cores: number,
+    fixed: ConductorSize | undefined,
+  ): readonly SizeCandidate[] {
+    const ofPlace = this.known.get(ampacity) ?? new Map<string, readonly SizeCandidate[]>();
+    this.known.set(ampacity, ofPlace);
+    const key = `${copperC} ${tinned} ${Math.round(cores)} ${fixed?.key ?? ""}`;
+    const before = ofPlace.get(key);
+    if (before) return before;
+    const sizes = fixed ? rising([fixed, ...this.offered]) : this.offered;
+    const made = sizes.map(
+      (size): SizeCandidate => ({
+        size,
+        ohmPerM: conductorOhmPerM(size, { tinned, copperC }),
+        costPerM: this.priced(size, cores, tinned),
+        massKgPerM: conductorMassKgPerM(size),
+        ampacityA: ampacity.of(size),
+      }),
+    );
+    ofPlace.set(key, made);
+    return made;
+  }
 }
 
 /** First size the rule-set lets lie here; pigtails short enough are exempt. */
-function leastSize(run: CompleteRun, rules: RuleSet, sizes: readonly ConductorSize[]): RunGroup["least"] {
+function leastSize(
+  run: CompleteRun,
+  rules: RuleSet,
+  candidates: readonly SizeCandidate[],
+): RunGroup["least"] {
   if (run.lengthM <= rules.leastSizeExemptM.value) return undefined;
   const least = run.sheathed ? rules.leastSheathed : rules.leastSingle;
   const { areaMm2 } = sizeOfKey(least.value);
-  const index = sizes.findIndex((size) => size.areaMm2 >= areaMm2 * (1 - 1e-9));
+  const index = candidates.findIndex(({ size }) => size.areaMm2 >= areaMm2 * (1 - 1e-9));
   return {
-    index: index < 0 ? sizes.length - 1 : index,
+    index: index < 0 ? candidates.length - 1 : index,
     clause: `${least.source.title}, ${least.source.place}`,
   };
 }

@@ -60,13 +60,16 @@ export function failsBeforeMain(
   nearerA: number,
 ): boolean {
   if (nearShortA === undefined) return false;
-  const leastA = leastOpeningA(kind, ratingA);
-  const pair = { branch: kind, branchA: ratingA, main: deviceKinds[nearer], mainA: nearerA };
+  const main = deviceKinds[nearer];
+  // up to its first row the main never opens
+  const leastA = Math.max(leastOpeningA(kind, ratingA), (main.times.rows[0]?.share ?? 0) * nearerA);
+  if (nearShortA < leastA) return false;
+  const pair = { branch: kind, branchA: ratingA, main, mainA: nearerA };
   // the greatest fault is its last corner and the likeliest to fail
   for (let corner = cornersOf(pair) - 1; corner >= 0; corner -= 1) {
     const faultA = cornerA(pair, corner, nearShortA);
     if (faultA < leastA || faultA > nearShortA) continue;
-    const mainS = leastOperatingS(pair.main, nearerA, faultA);
+    const mainS = leastOperatingS(main, nearerA, faultA);
     if (mainS === undefined || mainS === Infinity) continue;
     const branchS = greatestOperatingS(kind, ratingA, faultA);
     if (branchS !== undefined && !(branchS < mainS)) return true;

@@ -8,11 +8,10 @@ import { conditionResult } from "./result.js";
 /** A short at the far end of each conductor is cleared within 5 s and before the conductor's insulation is harmed. */
 export const clearsFarShort: OwnCondition = {
   condition: "clears-far-short",
-  fails: ({ conductors, kind }, ratingA) => {
-    for (const each of conductors) {
-      const lastsS = shortLastsS(each, kind, ratingA);
-      if (lastsS !== undefined && each.maxShortS !== undefined && !within(lastsS, each.maxShortS))
-        return true;
+  fails: ({ hardest, kind }, ratingA) => {
+    for (const { farShortA, maxShortS } of hardest) {
+      const lastsS = greatestOperatingS(kind, ratingA, farShortA);
+      if (lastsS !== undefined && !within(lastsS, maxShortS)) return true;
     }
     return false;
   },
