@@ -3,7 +3,7 @@ import type { CircuitNetwork } from "./network.js";
 import type { Chosen } from "./parts.js";
 import type { BranchFigures, CornerFigures, GearFigures, WayFigures } from "./results.js";
 import type { Solution } from "./solve/types.js";
-import type { SolvedCorner } from "./solved-corner.js";
+import { cutOutAt, type SolvedCorner } from "./solved-corner.js";
 import type { Topology } from "./topology/types.js";
 
 /** Turns a solution back into tables with the plan's names. */
@@ -11,8 +11,9 @@ export function cornerFigures(
   network: CircuitNetwork,
   plan: CompletePlan,
   chosen: Chosen,
-  { state: corner, numbers, solution, turns, cutOut }: SolvedCorner,
+  solved: SolvedCorner,
 ): CornerFigures {
+  const { state: corner, numbers, solution, turns } = solved;
   const { topology } = network;
   const parts = network.partsAt(chosen, corner);
   const across = (plus: number, minus: number) => (solution.nodeV[plus] ?? 0) - (solution.nodeV[minus] ?? 0);
@@ -68,7 +69,7 @@ export function cornerFigures(
     copperC: corner.copperC,
     ...(solution.carriedShare !== undefined && { carriedShare: solution.carriedShare }),
     ...(weakest !== undefined && { weakestGear: weakest }),
-    cutOut: cutOut.flatMap((index) => topology.gear[index]?.id ?? []),
+    cutOut: cutOutAt(network, solved).flatMap((index) => topology.gear[index]?.id ?? []),
     gear,
     branches,
     ways: wayFigures(plan, topology, [solution, ...turns.map((turn) => turn.solution)]),

@@ -2,11 +2,11 @@ import type { CompleteConverter, CompletePlan } from "../plan/completed.js";
 import { reals, wholes } from "./columns.js";
 import type { CornerState } from "./corners.js";
 import { GearLoads } from "./loads.js";
-import { type Chosen, CopperAt, PartPricer } from "./parts.js";
+import { type Chosen, CopperAt, PartPricer, PartsList } from "./parts.js";
 import type { Part } from "./results.js";
 import { rememberingSolver } from "./solve/solve.js";
 import type { ConverterTable, LoadTable, NetworkNumbers, SolveNetwork } from "./solve/types.js";
-import type { Device, Topology } from "./topology/types.js";
+import type { Topology } from "./topology/types.js";
 
 /** A topology at one corner: the solver's numbers, and what each branch is made of. Same order as the topology's tables. */
 export interface PricedNetwork {
@@ -25,7 +25,7 @@ export class CircuitNetwork {
   private readonly sourcePlus: Int32Array;
   private readonly sourceMinus: Int32Array;
   private readonly converters: ConverterTable;
-  private readonly devices: ReadonlyMap<string, Device>;
+  private readonly partsList: PartsList;
   /** By the copper's temperatures: every corner and outing is asked of with several sets of sizes. */
   private readonly coppers = new Map<string, CopperAt>();
 
@@ -41,7 +41,7 @@ export class CircuitNetwork {
     this.sourcePlus = wholes(topology.sources, ({ plus }) => plus);
     this.sourceMinus = wholes(topology.sources, ({ minus }) => minus);
     this.converters = converterTable(topology, plan);
-    this.devices = new Map(topology.devices.map((device) => [device.id, device]));
+    this.partsList = new PartsList(topology);
   }
 
   /**
@@ -72,13 +72,13 @@ export class CircuitNetwork {
   /** Resistance of each branch [Ω]. */
   ohmAt(chosen: Chosen, corner: CornerState): Float64Array {
     const pricer = this.pricer(chosen, corner);
-    return reals(this.topology.branches, ({ parts }) => pricer.ohmOf(parts));
+    return reals(this.topology.branches, (_, branch) => pricer.ohmOf(branch));
   }
 
   /** The least each branch can have, for the largest short: full copper at its coldest, along the way without slack [Ω]. */
   leastOhm(chosen: Chosen, coldestC: number): Float64Array {
-    const pricer = new PartPricer(chosen, this.devices, new CopperAt(coldestC, coldestC, "least"));
-    return reals(this.topology.branches, ({ parts }) => pricer.ohmOf(parts));
+    const pricer = new PartPricer(chosen, this.partsList, new CopperAt(coldestC, coldestC, "least"));
+    return reals(this.topology.branches, (_, branch) => pricer.ohmOf(branch));
   }
 
   loadsAt(corner: CornerState): LoadTable {
@@ -88,14 +88,14 @@ export class CircuitNetwork {
   /** What each branch is made of at a corner. */
   partsAt(chosen: Chosen, corner: CornerState): Part[][] {
     const pricer = this.pricer(chosen, corner);
-    return this.topology.branches.map(({ parts }) => pricer.partsOf(parts));
+    return this.topology.branches.map((_, branch) => pricer.partsOf(branch));
   }
 
   pricer(chosen: Chosen, { copperC, engineSpaceCopperC }: CornerState): PartPricer {
     const key = `${copperC} ${engineSpaceCopperC}`;
     const copper = this.coppers.get(key) ?? new CopperAt(copperC, engineSpaceCopperC);
     this.coppers.set(key, copper);
-    return new PartPricer(chosen, this.devices, copper);
+    return new PartPricer(chosen, this.partsList, copper);
   }
 }
 

@@ -1,9 +1,10 @@
 import type { ConductorSize } from "../plan/model/common.js";
 import { hullReturn } from "../reference/assumed.js";
+import { wholes } from "./columns.js";
 import { jointOhm, protectionOhm, switchOhm } from "./conductor/contacts.js";
 import { conductorOhmPerM, type Make } from "./conductor/resistance.js";
 import type { Part } from "./results.js";
-import type { Device, PartPlan } from "./topology/types.js";
+import type { Device, PartPlan, Topology } from "./topology/types.js";
 
 /** Sizes and ratings settled so far: by size group, and by device. */
 export interface Chosen {
@@ -47,51 +48,75 @@ export class CopperAt {
   }
 }
 
-/** Prices the parts of branches in ohms, at one corner's copper temperatures. Keeps what it has worked out. */
-export class PartPricer {
-  private readonly byGroup = new Map<string, Stuff>();
+/** What of a topology its prices hang on, looked up once. */
+export class PartsList {
+  readonly devices: ReadonlyMap<string, Device>;
+  /** Groups of conductors that have a branch. */
+  readonly groups: readonly string[];
+  /** Group of the conductor in each branch, by index; −1: none. */
+  readonly groupOf: Int32Array;
 
+  constructor(readonly topology: Topology) {
+    this.devices = new Map(topology.devices.map((device) => [device.id, device]));
+    const indexOf = new Map<string, number>();
+    this.groupOf = wholes(topology.branches, ({ parts }) => {
+      const part = parts.find(({ kind }) => kind === "conductor");
+      if (part?.kind !== "conductor") return -1;
+      const index = indexOf.get(part.sizeGroup) ?? indexOf.size;
+      indexOf.set(part.sizeGroup, index);
+      return index;
+    });
+    this.groups = [...indexOf.keys()];
+  }
+}
+
+/** Prices the parts of branches in ohms, at one corner's copper temperatures. Branches by their index in the topology. */
+export class PartPricer {
+  /** By group. */
+  private readonly stuffs: readonly Stuff[];
+
+  /** @throws RangeError if a group has no size. */
   constructor(
     private readonly chosen: Chosen,
-    private readonly devices: ReadonlyMap<string, Device>,
+    private readonly list: PartsList,
     private readonly copper: CopperAt,
-  ) {}
+  ) {
+    this.stuffs = list.groups.map((id) => {
+      const size = chosen.sizes.get(id);
+      if (!size) throw new RangeError(`a size must be chosen for every group of conductors, none for ${id}`);
+      return copper.stuff(size, chosen.tinned.get(id) ?? true);
+    });
+  }
 
   /** Parts of one branch, joints on the conductor between them. */
-  partsOf(plans: readonly PartPlan[]): Part[] {
-    const areaMm2 = this.areaMm2(plans);
-    return plans.map((part) => this.part(part, areaMm2));
+  partsOf(branch: number): Part[] {
+    const stuff = this.stuffOf(branch);
+    return this.plansOf(branch).map((part) => this.part(part, stuff));
   }
 
   /** All parts of one branch together [Ω]. */
-  ohmOf(plans: readonly PartPlan[]): number {
-    const areaMm2 = this.areaMm2(plans);
+  ohmOf(branch: number): number {
+    const stuff = this.stuffOf(branch);
     let ohm = 0;
-    for (const part of plans) ohm += this.partOhm(part, areaMm2);
+    for (const part of this.plansOf(branch)) ohm += this.partOhm(part, stuff);
     return ohm;
   }
 
   /** The parts of one branch that keep their resistance whatever the size of its conductor, and its joints on it [Ω]. */
-  ohmBesideConductor(plans: readonly PartPlan[]): number {
-    const areaMm2 = this.areaMm2(plans);
+  ohmBesideConductor(branch: number): number {
+    const stuff = this.stuffOf(branch);
     let ohm = 0;
-    for (const part of plans) if (part.kind !== "conductor") ohm += this.partOhm(part, areaMm2);
+    for (const part of this.plansOf(branch)) if (part.kind !== "conductor") ohm += this.partOhm(part, stuff);
     return ohm;
   }
 
-  private areaMm2(plans: readonly PartPlan[]): number {
-    for (const part of plans) if (part.kind === "conductor") return this.group(part.sizeGroup).size.areaMm2;
-    return 1;
+  private plansOf(branch: number): readonly PartPlan[] {
+    return this.list.topology.branches[branch]?.parts ?? [];
   }
 
-  private group(id: string): Stuff {
-    const known = this.byGroup.get(id);
-    if (known) return known;
-    const size = this.chosen.sizes.get(id);
-    if (!size) throw new RangeError(`a size must be chosen for every group of conductors, none for ${id}`);
-    const stuff = this.copper.stuff(size, this.chosen.tinned.get(id) ?? true);
-    this.byGroup.set(id, stuff);
-    return stuff;
+  /** What the conductor of a branch is; undefined where it has none. */
+  private stuffOf(branch: number): Stuff | undefined {
+    return this.stuffs[this.list.groupOf[branch] ?? -1];
   }
 
   private ratingA(device: string): number {
@@ -101,20 +126,19 @@ export class PartPricer {
     return ratingA;
   }
 
-  private partOhm(part: PartPlan, areaMm2: number): number {
+  private partOhm(part: PartPlan, stuff: Stuff | undefined): number {
     switch (part.kind) {
       case "conductor": {
-        const { ohmPerM, engineSpaceOhmPerM } = this.group(part.sizeGroup);
+        const ohmPerM = part.inEngineSpace ? stuff?.engineSpaceOhmPerM : stuff?.ohmPerM;
         // slack may be cut away as it is fitted: the least there can be is the way alone
-        const lengthM = this.copper.make === "least" ? part.wayM : part.lengthM;
-        return (part.inEngineSpace ? engineSpaceOhmPerM : ohmPerM) * lengthM;
+        return (ohmPerM ?? 0) * (this.copper.make === "least" ? part.wayM : part.lengthM);
       }
       case "lead":
         return this.copper.stuff(part.size, true).ohmPerM * part.lengthM;
       case "joint":
-        return jointOhm(part.joint, areaMm2);
+        return jointOhm(part.joint, stuff?.size.areaMm2 ?? 1);
       case "protection": {
-        const device = this.devices.get(part.device);
+        const device = this.list.devices.get(part.device);
         if (!device) throw new RangeError(`a device of the circuit is required, got ${part.device}`);
         return protectionOhm(device.protection.device, this.ratingA(part.device));
       }
@@ -127,14 +151,15 @@ export class PartPricer {
     }
   }
 
-  private part(part: PartPlan, areaMm2: number): Part {
-    const ohm = this.partOhm(part, areaMm2);
+  private part(part: PartPlan, stuff: Stuff | undefined): Part {
+    const ohm = this.partOhm(part, stuff);
     switch (part.kind) {
       case "conductor":
       case "lead": {
-        const { size, ohmPerMAt20C } =
-          part.kind === "lead" ? this.copper.stuff(part.size, true) : this.group(part.sizeGroup);
-        return { kind: "conductor", lengthM: part.lengthM, sizeKey: size.key, ohmPerMAt20C, ohm };
+        const of = part.kind === "lead" ? this.copper.stuff(part.size, true) : stuff;
+        const { key: sizeKey } = of?.size ?? { key: "" };
+        const ohmPerMAt20C = of?.ohmPerMAt20C ?? 0;
+        return { kind: "conductor", lengthM: part.lengthM, sizeKey, ohmPerMAt20C, ohm };
       }
       case "joint":
         return { kind: "joint", joint: part.joint, ohm };

@@ -9,8 +9,6 @@ export interface SolvedCorner {
   readonly numbers: NetworkNumbers;
   readonly solution: Solution;
   readonly turns: readonly { readonly gear: readonly string[]; readonly solution: Solution }[];
-  /** Gear (index) that falls out, in order, where something is under its least voltage. */
-  readonly cutOut: readonly number[];
 }
 
 /** @throws RangeError if a group has no size or a device no rating. */
@@ -21,16 +19,19 @@ export function solveCorner(
   turns: readonly Turn[],
 ): SolvedCorner {
   const numbers = network.numbersAt(chosen, state);
-  const solution = network.solve(numbers);
-  const troubled = solution.status === "collapsed" || solution.underVoltage.length > 0;
   return {
     state,
     numbers,
-    solution,
+    solution: network.solve(numbers),
     turns: turns.map((turn) => ({
       gear: turn.gear,
       solution: network.solve({ ...numbers, loads: network.loadsAt(turn.state) }),
     })),
-    cutOut: troubled ? network.solve(numbers, { cutOut: true }).cutOut : [],
   };
+}
+
+/** Gear (index) that falls out, in order, where something is under its least voltage. */
+export function cutOutAt(network: CircuitNetwork, { numbers, solution }: SolvedCorner): readonly number[] {
+  const isTroubled = solution.status === "collapsed" || solution.underVoltage.length > 0;
+  return isTroubled ? network.solve(numbers, { cutOut: true }).cutOut : [];
 }

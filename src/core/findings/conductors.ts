@@ -1,6 +1,6 @@
+import { sizeOfKey } from "../circuit/conductor/sizes.js";
 import type { CompletePlan, CompleteRun } from "../plan/completed.js";
 import type { ConductorSize } from "../plan/model/common.js";
-import { readConductorSize } from "../quantity/conductor-size.js";
 import type { Facts } from "./facts.js";
 
 /** A run with the size of its outgoing conductors and the least sizes of the rule-set. */
@@ -12,9 +12,13 @@ export interface SizedRun {
 }
 
 /** Every run that has a size, chosen or given. */
-export function conductorsOf({ plan, choices, ruleSet }: Facts): SizedRun[] {
-  const leastSheathed = sizeOf(ruleSet.leastSheathed.value);
-  const leastSingle = sizeOf(ruleSet.leastSingle.value);
+export function conductorsOf({
+  plan,
+  choices,
+  ruleSet,
+}: Pick<Facts, "plan" | "choices" | "ruleSet">): SizedRun[] {
+  const leastSheathed = sizeOfKey(ruleSet.leastSheathed.value);
+  const leastSingle = sizeOfKey(ruleSet.leastSingle.value);
   return plan.runs.flatMap((run): SizedRun[] => {
     const size = choices.get(run.name)?.size ?? run.size;
     return size ? [{ run, size, leastSheathed, leastSingle }] : [];
@@ -32,10 +36,4 @@ export function exemptFromLeastSize({ ruleSet, gear, choices }: Facts, run: Comp
 export function runGroups(plan: CompletePlan): CompleteRun[] {
   const seen = new Set<string>();
   return plan.runs.filter(({ group }) => !seen.has(group) && seen.add(group));
-}
-
-function sizeOf(key: string): ConductorSize {
-  const read = readConductorSize(key);
-  if (!read.ok) throw new RangeError(`a rule-set's least size must be a conductor size, got ${key}`);
-  return read.value;
 }

@@ -1,5 +1,5 @@
+import type { CompletePlan } from "../plan/completed.js";
 import type { Protection, Surroundings, Switch } from "../plan/model/common.js";
-import type { Facts } from "./facts.js";
 
 /** A fuse, breaker or switch, what has it, and what surrounds the place it sits at. */
 export interface DeviceAt {
@@ -10,7 +10,7 @@ export interface DeviceAt {
 }
 
 /** Every protective device and switch of the plan. */
-export function devicesOf({ plan }: Facts): DeviceAt[] {
+export function devicesOf(plan: CompletePlan): DeviceAt[] {
   const found: DeviceAt[] = [];
   const add = (
     at: string,

@@ -1,5 +1,6 @@
 import type { SizeChoice } from "../circuit/sizes/types.js";
 import type {
+  Circuit,
   CompleteBattery,
   CompleteBox,
   CompleteConverter,
@@ -10,8 +11,12 @@ import type {
 import type { Run } from "../plan/model/runs.js";
 import { checkRecord, type RecordCheck } from "../work/record-check.js";
 import type { CheckInput } from "./check-input.js";
+import { conductorsOf, runGroups, type SizedRun } from "./conductors.js";
 import { type Currents, currentsOf } from "./currents.js";
+import { type DeviceAt, devicesOf } from "./devices.js";
 import { type JointFact, jointsOf } from "./joints.js";
+import { type Load, loadsOf } from "./loads.js";
+import { unlikeSupply, type WorstDrop, worstDrops } from "./voltages.js";
 
 /** The input, looked up the ways the rules look at it. Built once for a check. */
 export interface Facts extends CheckInput {
@@ -33,6 +38,17 @@ export interface Facts extends CheckInput {
   readonly choices: ReadonlyMap<string, SizeChoice>;
   readonly currents: Currents;
   readonly joints: readonly JointFact[];
+  /** One run of each entry the owner wrote: what is the same for all its cables is told once. */
+  readonly groups: readonly CompleteRun[];
+  /** Every run that has a size, chosen or given. */
+  readonly conductors: readonly SizedRun[];
+  /** Every set of conductors with its current. */
+  readonly loads: readonly Load[];
+  readonly devices: readonly DeviceAt[];
+  /** Greatest drop of each piece of gear. */
+  readonly drops: ReadonlyMap<string, WorstDrop>;
+  /** Gear whose working range does not hold its supply's nominal voltage, with the circuit that feeds it. */
+  readonly unlikeSupply: ReadonlyMap<string, Circuit>;
   /** What the record of work says against the plan. */
   readonly record: RecordCheck;
 }
@@ -48,6 +64,9 @@ export function factsOf(input: CheckInput): Facts {
   const panels = byName(plan.panels);
   const batteries = byName(plan.batteries);
   const converters = byName(plan.converters);
+  const runs = byName(plan.runs);
+  const choices = new Map(input.sizes.choices.map((choice) => [choice.id, choice]));
+  const currents = currentsOf(input);
   return {
     ...input,
     gear,
@@ -56,7 +75,7 @@ export function factsOf(input: CheckInput): Facts {
     panels,
     batteries,
     converters,
-    runs: byName(plan.runs),
+    runs,
     runsAt: gather(
       plan.runs.flatMap((run): [string, CompleteRun][] =>
         run.from.place === run.to.place
@@ -71,10 +90,16 @@ export function factsOf(input: CheckInput): Facts {
       plan.gear.map((one): [string | undefined, CompleteGear] => [plan.circuitOf.get(one.name), one]),
     ),
     carried: new Set(plan.runs.flatMap(({ carries }) => carries)),
-    choices: new Map(input.sizes.choices.map((choice) => [choice.id, choice])),
-    currents: currentsOf(input),
+    choices,
+    currents,
     record: checkRecord(input, input),
     joints: jointsOf(plan, { gear, written, places: [boxes, panels, batteries, converters] }),
+    groups: runGroups(plan),
+    conductors: conductorsOf({ plan, choices, ruleSet: input.ruleSet }),
+    loads: loadsOf({ sizes: input.sizes, runs, choices, currents }),
+    devices: devicesOf(plan),
+    drops: worstDrops(input),
+    unlikeSupply: unlikeSupply(plan),
   };
 }
 

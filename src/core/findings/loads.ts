@@ -12,7 +12,7 @@ export interface Load {
 }
 
 /** Every set of conductors with its current; a shared return apart from the outgoing ones, since it carries their sum. */
-export function loads(facts: Facts): Load[] {
+export function loadsOf(facts: Pick<Facts, "sizes" | "runs" | "choices" | "currents">): Load[] {
   return facts.sizes.choices.flatMap((choice): Load[] => {
     const run = facts.runs.get(choice.run);
     if (!run) return [];

@@ -1,4 +1,4 @@
-import type { Circuit } from "../plan/completed.js";
+import type { Circuit, CompletePlan } from "../plan/completed.js";
 import type { Facts } from "./facts.js";
 
 export interface WorstDrop {
@@ -9,7 +9,7 @@ export interface WorstDrop {
 }
 
 /** Greatest drop of each piece of gear over the corners in which it is on and a solution exists. */
-export function worstDrops({ corners }: Facts): Map<string, WorstDrop> {
+export function worstDrops({ corners }: Pick<Facts, "corners">): Map<string, WorstDrop> {
   const worst = new Map<string, WorstDrop>();
   for (const corner of corners) {
     if (corner.status !== "solved") continue;
@@ -22,7 +22,7 @@ export function worstDrops({ corners }: Facts): Map<string, WorstDrop> {
 }
 
 /** Gear whose working range does not hold its supply's nominal voltage, with the circuit that feeds it. */
-export function unlikeSupply({ plan }: Facts): Map<string, Circuit> {
+export function unlikeSupply(plan: CompletePlan): Map<string, Circuit> {
   const unlike = new Map<string, Circuit>();
   for (const gear of plan.gear) {
     const circuit = plan.circuits.get(plan.circuitOf.get(gear.name) ?? "");

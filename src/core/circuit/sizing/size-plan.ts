@@ -164,7 +164,7 @@ function limitReader({ plan, network, forest, groups, largest, cases }: SizePlan
   };
   const beside = (chosen: Chosen) => {
     const pricer = network.pricer(chosen, worst);
-    return reals(topology.branches, ({ parts }) => pricer.ohmBesideConductor(parts));
+    return reals(topology.branches, (_, branch) => pricer.ohmBesideConductor(branch));
   };
   return new LimitReader({
     plan,

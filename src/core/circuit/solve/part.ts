@@ -1,6 +1,6 @@
 import { copied, reals, wholes, zeros } from "../columns.js";
 import { type AnswerColumns, type AnswerLayout, columnsIn, layoutOf } from "./answer-columns.js";
-import { Structures, same } from "./structures.js";
+import { Structures, sameReals } from "./structures.js";
 import { loadLaw, type NetworkNumbers, type Solution } from "./types.js";
 
 /** How one part is solved; what it keeps from call to call belongs to the part. */
@@ -151,7 +151,7 @@ export class Part {
    */
   answerTo(network: NetworkNumbers, solvePart: SolvePart, inputW: Float64Array): PartAnswer {
     this.#take(network, inputW);
-    const at = this.#known.findIndex(({ asked }) => same(asked, this.#asked));
+    const at = this.#known.findIndex(({ asked }) => sameReals(asked, this.#asked));
     const known = this.#known[at];
     if (known !== undefined) {
       if (at > 0) this.#known.unshift(...this.#known.splice(at, 1));

@@ -156,13 +156,18 @@ export function joinedAlike(a: NetworkNumbers, b: NetworkNumbers): boolean {
     same(a.converters.outPlus, b.converters.outPlus) &&
     same(a.converters.outMinus, b.converters.outMinus) &&
     // tied nodes lie these voltages apart
-    same(a.converters.outputV, b.converters.outputV)
+    sameReals(a.converters.outputV, b.converters.outputV)
   );
 }
 
-type Numbers = Int32Array | Uint8Array | Float64Array;
+function same(a: Int32Array | Uint8Array, b: Int32Array | Uint8Array): boolean {
+  if (a.length !== b.length) return false;
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
+  return true;
+}
 
-export function same(a: Numbers, b: Numbers): boolean {
+/** Apart from `same`: a loop over one kind of column takes a fraction of the time. */
+export function sameReals(a: Float64Array, b: Float64Array): boolean {
   if (a.length !== b.length) return false;
   for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
   return true;

@@ -1,4 +1,3 @@
-import { loads } from "../loads.js";
 import { overCurrent } from "../over-current.js";
 import { rule } from "../rule.js";
 import { cfr, iso10133 } from "../sources.js";
@@ -10,7 +9,7 @@ export const ampacity = rule({
   level: "stop",
   sources: { us: [cfr("183.425, table 5")], iso: [iso10133("table A.1", "memory")] },
   check: (facts) =>
-    loads(facts)
+    facts.loads
       .filter(({ run, sharedReturn }) => !run.inEngineSpace && !sharedReturn)
       .flatMap((load) => overCurrent("ampacity", load)),
 });

@@ -1,4 +1,3 @@
-import { runGroups } from "../conductors.js";
 import type { Finding } from "../finding.js";
 import { uncheckedTogether } from "../merge.js";
 import { rule } from "../rule.js";
@@ -10,8 +9,7 @@ export const chafe = rule({
   theme: "conductors",
   level: "mend",
   sources: { us: [cfr("183.445(a)")], iso: [iso10133("protection from abrasion", "memory")] },
-  check: ({ plan }) => {
-    const runs = runGroups(plan);
+  check: ({ groups: runs }) => {
     const bare = runs
       .filter(({ protectedFromChafe }) => protectedFromChafe === false)
       .map(({ group }): Finding => ({ rule: "chafe", level: "mend", at: group, remedies: [protect(group)] }));

@@ -1,5 +1,4 @@
 import { bondingColours } from "../../reference/fitting-out.js";
-import { runGroups } from "../conductors.js";
 import type { Facts } from "../facts.js";
 import type { Finding } from "../finding.js";
 import { uncheckedTogether } from "../merge.js";
@@ -13,7 +12,7 @@ export const conductorColour = rule({
   level: "mend",
   sources: { us: [e11("colour table")], iso: [iso10133("colours of conductors", "memory")] },
   check: (facts) => {
-    const runs = runGroups(facts.plan);
+    const runs = facts.groups;
     const silent = runs
       .filter(
         ({ colours, legs }) => (legs !== "return" && !colours?.out) || (legs !== "out" && !colours?.return),

@@ -1,5 +1,4 @@
 import type { Protection, Surroundings, Switch } from "../../plan/model/common.js";
-import { devicesOf } from "../devices.js";
 import { rule } from "../rule.js";
 import { both, practice } from "../sources.js";
 
@@ -10,7 +9,7 @@ export const deviceInWet = rule({
   level: "mend",
   sources: both(practice),
   check: (facts) =>
-    devicesOf(facts)
+    facts.devices
       .filter(({ device, place }) => wet.has(around(device, place)))
       .map(({ at, device, kind, place }) => ({
         rule: "device-in-wet",

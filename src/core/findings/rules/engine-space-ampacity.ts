@@ -1,4 +1,3 @@
-import { loads } from "../loads.js";
 import { overCurrent } from "../over-current.js";
 import { rule } from "../rule.js";
 import { cfr, iso10133 } from "../sources.js";
@@ -13,7 +12,7 @@ export const engineSpaceAmpacity = rule({
     iso: [iso10133("table A.1 with its factors", "memory")],
   },
   check: (facts) =>
-    loads(facts)
+    facts.loads
       .filter(({ run, sharedReturn }) => run.inEngineSpace && !sharedReturn)
       .flatMap((load) => overCurrent("engine-space-ampacity", load)),
 });

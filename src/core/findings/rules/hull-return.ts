@@ -1,4 +1,3 @@
-import { runGroups } from "../conductors.js";
 import { rule } from "../rule.js";
 import { iso10133, practice } from "../sources.js";
 
@@ -8,8 +7,8 @@ export const hullReturn = rule({
   theme: "conductors",
   level: "stop",
   sources: { us: [practice], iso: [iso10133("two-wire systems", "memory")] },
-  check: ({ plan }) =>
-    runGroups(plan)
+  check: ({ groups }) =>
+    groups
       .filter((run) => run.return === "hull")
       .map(({ group }) => ({
         rule: "hull-return",

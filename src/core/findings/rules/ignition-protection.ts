@@ -1,4 +1,3 @@
-import { devicesOf } from "../devices.js";
 import type { Finding } from "../finding.js";
 import { uncheckedTogether } from "../merge.js";
 import { rule } from "../rule.js";
@@ -13,7 +12,7 @@ export const ignitionProtection = rule({
   check: (facts) => {
     const petrol = facts.plan.source.craft.petrolOnBoard;
     if (petrol === false) return [];
-    const there = devicesOf(facts).filter(
+    const there = facts.devices.filter(
       ({ device, place }) =>
         (device.surroundings ?? place) === "engine space" && device.ignitionProtected !== true,
     );

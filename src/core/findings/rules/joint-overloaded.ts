@@ -1,7 +1,7 @@
 import type { JointKind } from "../../plan/model/common.js";
 import { within } from "../../quantity/within.js";
 import { type JointFacts, joints } from "../../reference/joints.js";
-import { jointFindings } from "../joint-findings.js";
+import { currentThrough, jointFindings } from "../joint-findings.js";
 import { rule } from "../rule.js";
 import { both, practice } from "../sources.js";
 
@@ -16,11 +16,10 @@ export const jointOverloaded = rule({
       facts,
       "joint-overloaded",
       "crimped ring",
-      ({ joint }, currentA) => {
-        const limit = maxOf(joint);
-        return joint !== "tap" && limit !== undefined && currentA !== undefined && !within(currentA, limit)
-          ? "mend"
-          : undefined;
+      (fact) => {
+        const limit = maxOf(fact.joint);
+        if (fact.joint === "tap" || limit === undefined) return undefined;
+        return within(currentThrough(facts, fact) ?? 0, limit) ? undefined : "mend";
       },
       ({ joint }) => maxOf(joint),
     ),

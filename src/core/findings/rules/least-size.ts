@@ -1,4 +1,4 @@
-import { conductorsOf, exemptFromLeastSize } from "../conductors.js";
+import { exemptFromLeastSize } from "../conductors.js";
 import type { Finding } from "../finding.js";
 import { oneEachGroup } from "../merge.js";
 import { rule } from "../rule.js";
@@ -11,7 +11,7 @@ export const leastSize = rule({
   level: "mend",
   sources: { us: [cfr("183.425(d)"), cfr("183.425(e)")], iso: [iso10133("7.7")] },
   check: (facts) => {
-    const found = conductorsOf(facts).flatMap(({ run, size, leastSheathed, leastSingle }): Finding[] => {
+    const found = facts.conductors.flatMap(({ run, size, leastSheathed, leastSingle }): Finding[] => {
       const least = run.sheathed ? leastSheathed : leastSingle;
       if (size.areaMm2 >= least.areaMm2 || exemptFromLeastSize(facts, run)) return [];
       return [

@@ -2,7 +2,6 @@ import type { Finding } from "../finding.js";
 import { oneEachGroup } from "../merge.js";
 import { rule } from "../rule.js";
 import { both, physics } from "../sources.js";
-import { unlikeSupply } from "../voltages.js";
 
 /** 12 V gear hangs on a 12 V supply. */
 export const nominalVoltage = rule({
@@ -11,7 +10,7 @@ export const nominalVoltage = rule({
   level: "stop",
   sources: both(physics("the gear's working range against its supply's nominal voltage")),
   check: (facts) => {
-    const found = [...unlikeSupply(facts)].map(([at, supply]): Finding => {
+    const found = [...facts.unlikeSupply].map(([at, supply]): Finding => {
       const gear = facts.gear.get(at);
       const limit = gear && supply.nominalV > gear.maxV ? gear.maxV : gear?.minV;
       return {

@@ -1,4 +1,3 @@
-import { conductorsOf } from "../conductors.js";
 import type { Finding } from "../finding.js";
 import { oneEachGroup } from "../merge.js";
 import { rule } from "../rule.js";
@@ -12,7 +11,7 @@ export const outOfSheath = rule({
   sources: { us: [cfr("183.425(f)")], iso: [iso10133("7.7")] },
   check: (facts) => {
     const limit = facts.ruleSet.maxOutOfSheathM.value;
-    const found = conductorsOf(facts).flatMap(({ run, size, leastSingle }): Finding[] => {
+    const found = facts.conductors.flatMap(({ run, size, leastSingle }): Finding[] => {
       const figure = run.outOfSheathM;
       if (!run.sheathed || figure === undefined || size.areaMm2 >= leastSingle.areaMm2 || figure <= limit)
         return [];

@@ -3,7 +3,6 @@ import type { Finding } from "../finding.js";
 import { oneEachGroup } from "../merge.js";
 import { rule } from "../rule.js";
 import { both, physics } from "../sources.js";
-import { unlikeSupply } from "../voltages.js";
 
 /** The voltage while charging stays under what the gear can bear. */
 export const overVoltage = rule({
@@ -12,7 +11,7 @@ export const overVoltage = rule({
   level: "mend",
   sources: both(physics("the gear's own greatest voltage")),
   check: (facts) => {
-    const elsewhere = unlikeSupply(facts);
+    const elsewhere = facts.unlikeSupply;
     const highest = new Map<string, Finding>();
     for (const corner of facts.corners) {
       if (corner.status !== "solved") continue;

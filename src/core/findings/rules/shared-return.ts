@@ -1,4 +1,3 @@
-import { loads } from "../loads.js";
 import { overCurrent } from "../over-current.js";
 import { rule } from "../rule.js";
 import { both, physics } from "../sources.js";
@@ -10,7 +9,7 @@ export const sharedReturn = rule({
   level: "stop",
   sources: both(physics("Kirchhoff: what goes out on several conductors comes back on one")),
   check: (facts) =>
-    loads(facts)
+    facts.loads
       .filter((load) => load.sharedReturn)
       .flatMap((load) => overCurrent("shared-return", load))
       .map((one) => ({ ...one, with: facts.runs.get(one.at)?.carries ?? [] })),

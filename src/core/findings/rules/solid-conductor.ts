@@ -1,4 +1,3 @@
-import { runGroups } from "../conductors.js";
 import { rule } from "../rule.js";
 import { cfr, iso10133 } from "../sources.js";
 
@@ -8,8 +7,8 @@ export const solidConductor = rule({
   theme: "conductors",
   level: "mend",
   sources: { us: [cfr("183.425(a)")], iso: [iso10133("stranded copper", "memory")] },
-  check: ({ plan }) =>
-    runGroups(plan)
+  check: ({ groups }) =>
+    groups
       .filter(({ conductor }) => conductor === "solid")
       .map(({ group }) => ({
         rule: "solid-conductor",

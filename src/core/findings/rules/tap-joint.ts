@@ -1,6 +1,6 @@
 import { within } from "../../quantity/within.js";
 import { joints } from "../../reference/joints.js";
-import { jointFindings } from "../joint-findings.js";
+import { currentThrough, jointFindings } from "../joint-findings.js";
 import { rule } from "../rule.js";
 import { both, practice } from "../sources.js";
 
@@ -15,12 +15,10 @@ export const tapJoint = rule({
       facts,
       "tap-joint",
       "sealed butt",
-      ({ joint }, currentA) =>
-        joint !== "tap"
-          ? undefined
-          : currentA !== undefined && !within(currentA, joints.tap.maxA)
-            ? "mend"
-            : "mind",
+      (fact) => {
+        if (fact.joint !== "tap") return undefined;
+        return within(currentThrough(facts, fact) ?? 0, joints.tap.maxA) ? "mind" : "mend";
+      },
       () => joints.tap.maxA,
     ),
 });

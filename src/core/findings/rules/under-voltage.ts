@@ -4,7 +4,6 @@ import { oneEachGroup } from "../merge.js";
 import { sizeRemedies } from "../remedies.js";
 import { rule } from "../rule.js";
 import { both, physics } from "../sources.js";
-import { unlikeSupply } from "../voltages.js";
 
 /** Gear that stops or browns out for want of voltage in some corner. Graver where safety hangs on it. */
 export const underVoltage = rule({
@@ -14,7 +13,7 @@ export const underVoltage = rule({
   sources: both(physics("the gear's own least voltage")),
   check: (facts) => {
     const lowest = new Map<string, Finding>();
-    const elsewhere = unlikeSupply(facts);
+    const elsewhere = facts.unlikeSupply;
     for (const corner of facts.corners) {
       if (corner.status !== "solved") continue;
       const cutOut = new Set(corner.cutOut);

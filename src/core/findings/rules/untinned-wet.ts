@@ -1,4 +1,3 @@
-import { runGroups } from "../conductors.js";
 import { rule } from "../rule.js";
 import { both, practice } from "../sources.js";
 
@@ -8,8 +7,8 @@ export const untinnedWet = rule({
   theme: "conductors",
   level: "mind",
   sources: both(practice),
-  check: ({ plan }) =>
-    runGroups(plan)
+  check: ({ groups }) =>
+    groups
       .filter(({ tinned, surroundings }) => !tinned && (surroundings === "wet" || surroundings === "bilge"))
       .map(({ group, surroundings }) => ({
         rule: "untinned-wet",

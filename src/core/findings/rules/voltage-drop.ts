@@ -5,7 +5,6 @@ import { oneEachGroup } from "../merge.js";
 import { sizeRemedies } from "../remedies.js";
 import { rule } from "../rule.js";
 import { e11, iso10133 } from "../sources.js";
-import { worstDrops } from "../voltages.js";
 
 /** Drop from the source to the gear and back, in the worst corner, within the gear's own limit. */
 export const voltageDrop = rule({
@@ -17,7 +16,7 @@ export const voltageDrop = rule({
     iso: [iso10133("4.8 note, 3 %"), iso10133("10 % elsewhere", "memory")],
   },
   check: (facts) => {
-    const drops = worstDrops(facts);
+    const drops = facts.drops;
     const found = facts.plan.gear.flatMap((gear): Finding[] => {
       if (!facts.plan.circuitOf.has(gear.name)) return [];
       const limit = gear.maxDropShare * 100;
