@@ -29,9 +29,11 @@ export function editSentence(edit: Edit): string {
     case "remove field":
       return `Remove ${edit.field} from ${edit.at}.`;
     case "add":
+      if (edit.kind === "step done") return `Tick ${recordOf(edit)}.`;
+      if (edit.kind === "reading") return `Write down the reading at ${recordOf(edit)}.`;
       return edit.name === ""
         ? `Add ${edit.kind}: ${recordOf(edit)}.`
-        : `Add ${edit.kind} ${edit.name}: ${edit.as}.`;
+        : `Add ${edit.kind} ${edit.name}${edit.as.replace(/[{}\s]/g, "") === "" ? "" : `: ${plainly(edit.as)}`}.`;
     case "remove":
       return `Remove ${edit.at}.`;
     case "rename":
@@ -42,10 +44,19 @@ export function editSentence(edit: Edit): string {
 }
 
 const fieldValue = (value: string | number | boolean) =>
-  typeof value === "boolean" ? (value ? "yes" : "no") : String(value);
+  typeof value === "boolean" ? (value ? "yes" : "no") : plainly(String(value));
+
+/** What is written in the plan's brackets, without them: `from 300 mm, to 2.6 m, below sheer`. */
+export const plainly = (text: string): string =>
+  /^[{[]/.test(text)
+    ? text
+        .replace(/[{}[\]"]/g, "")
+        .replace(/: /g, " ")
+        .trim()
+    : text;
 
 /** What goes on record has no name of its own: it is told by its step or its point, or as it is written. */
 export function recordOf({ as }: Extract<Edit, { edit: "add" }>): string {
   const [, quoted, plain] = /\b(?:step|at): (?:"([^"]*)"|([^,}]+))/.exec(as) ?? [];
-  return quoted ?? plain ?? as;
+  return quoted ?? plain ?? plainly(as);
 }

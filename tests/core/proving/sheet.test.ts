@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { benchOf } from "../../../src/core/proving/bench-network.js";
+import { againstSheet } from "../../../src/core/proving/sheet/against-sheet.js";
 import { testSheet } from "../../../src/core/proving/sheet/sheet.js";
 import { example } from "./boats.js";
 
@@ -17,6 +18,23 @@ describe.each(["tender", "utility", "launch"])("%s", (name) => {
       expect(band.low, id).toBeLessThanOrEqual(band.expected);
       expect(band.high, id).toBeGreaterThanOrEqual(band.expected);
     }
+  });
+
+  test("what a meter shows is told against its line at once: as expected, too low, too high", () => {
+    for (const one of tests) {
+      const { band, ratingA, leastOhm, mostV, id } = one;
+      const limits = [band?.high, ratingA, mostV].filter((limit) => limit !== undefined);
+      for (const limit of limits) {
+        expect(againstSheet(one, limit), id).toBe("within");
+        expect(againstSheet(one, limit + Math.abs(limit) / 50 + 0.01), id).toBe("high");
+      }
+      if (ratingA !== undefined) expect(againstSheet(one, ratingA / 2), id).toBe("low");
+      if (leastOhm !== undefined) expect(againstSheet(one, leastOhm / 2), id).toBe("low");
+      if (limits.length === 0 && leastOhm === undefined) expect(againstSheet(one, 1), id).toBeUndefined();
+    }
+    const volts = tests.filter(({ test: kind, band }) => kind === "loaded voltage" && band);
+    expect(volts.length).toBeGreaterThan(0);
+    for (const one of volts) expect(againstSheet(one, 1), one.id).toBe("low");
   });
 
   test("every circuit with gear is proven loaded, on both legs, with its current, and every fuse is read", () => {

@@ -24,7 +24,7 @@ export function View() {
           </button>
         ))}
       </div>
-      {part === "sheet" && <SheetPart />}
+      {part === "sheet" && <SheetPart toFaults={() => show("faults")} />}
       {part === "faults" && <FaultsPart toSheet={() => show("sheet")} />}
       {part === "water" && <WaterPart />}
     </div>

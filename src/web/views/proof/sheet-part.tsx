@@ -1,17 +1,19 @@
 import type { Plan } from "../../../core/plan/model/plan.js";
 import type { TakenReading } from "../../../core/plan/model/work.js";
 import type { Probe } from "../../../core/proving/probe.js";
+import { againstSheet } from "../../../core/proving/sheet/against-sheet.js";
 import type { SheetSection, SheetTest } from "../../../core/proving/sheet/types.js";
 import { readingWords } from "../../../words/proving.js";
 import { expectedWords, howWords, sectionWords, settingWords } from "../../../words/test-sheet.js";
 import { usePlan, useWords } from "../../app/context.js";
+import { LevelMark } from "../../parts/level-mark.js";
 import { WrittenField } from "../../parts/written-field.js";
 import { useProof, useTakeReading } from "./use-proof.js";
 import { useProofWords } from "./use-proof-words.js";
 import { Waiting } from "./waiting.js";
 
 /** The test sheet: each reading with what to expect, and a place to put what the meter shows. */
-export function SheetPart() {
+export function SheetPart({ toFaults }: { toFaults: () => void }) {
   const words = useWords().proof;
   const { words: said, language } = useProofWords();
   const outcome = useProof("sheet");
@@ -26,24 +28,25 @@ export function SheetPart() {
             <summary>
               <h3 lang={language}>{sectionWords(section, said)}</h3>
             </summary>
-            <Section section={section} />
+            <Section section={section} toFaults={toFaults} />
           </details>
         ))}
     </>
   );
 }
 
-function Section({ section }: { section: SheetSection }) {
+function Section({ section, toFaults }: { section: SheetSection; toFaults: () => void }) {
   return (
     <ul className="sheet-tests">
       {section.tests.map((test) => (
-        <Test key={test.id} test={test} section={section} />
+        <Test key={test.id} test={test} section={section} toFaults={toFaults} />
       ))}
     </ul>
   );
 }
 
-function Test({ test, section }: { test: SheetTest; section: SheetSection }) {
+function Test(props: { test: SheetTest; section: SheetSection; toFaults: () => void }) {
+  const { test, section, toFaults } = props;
   const words = useWords().proof;
   const { words: said, language } = useProofWords();
   const take = useTakeReading();
@@ -72,6 +75,7 @@ function Test({ test, section }: { test: SheetTest; section: SheetSection }) {
           }
         />
       )}
+      {shown && <Against test={test} shown={shown} toFaults={toFaults} />}
       <span className="sheet-expect" lang={language}>
         {expectedWords(test, said)}
       </span>
@@ -79,6 +83,25 @@ function Test({ test, section }: { test: SheetTest; section: SheetSection }) {
         {settingWords(test, said)}: {how}. {said.sheet.stops[test.stop]}
       </span>
     </li>
+  );
+}
+
+/** What the reading on record says against what is expected, at once; where it is off, the way to what may be wrong. */
+function Against(props: { test: SheetTest; shown: TakenReading; toFaults: () => void }) {
+  const { proof } = useWords();
+  const { words: said, language } = useProofWords();
+  const verdict = againstSheet(props.test, props.shown.value);
+  if (verdict === undefined) return null;
+  return (
+    <p className="sheet-verdict" data-verdict={verdict} role="status">
+      {verdict !== "within" && <LevelMark level="mend" />}
+      <b lang={language}>{said.proving.verdicts[verdict]}</b>
+      {verdict !== "within" && (
+        <button type="button" className="quiet" onClick={props.toFaults}>
+          {proof.parts.faults}
+        </button>
+      )}
+    </p>
   );
 }
 

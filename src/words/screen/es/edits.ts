@@ -1,5 +1,5 @@
 import type { Edit } from "../../../core/plan/edits/edit.js";
-import { recordOf } from "../../edits.js";
+import { plainly, recordOf } from "../../edits.js";
 import { jointInSpanish } from "../../spanish/joint-kinds.js";
 import { colourIn } from "../../spanish/trade.js";
 import type { ScreenWords } from "../en.js";
@@ -34,9 +34,11 @@ function sentence(edit: Edit): string {
     case "remove field":
       return `Quitar ${edit.field} de ${edit.at}.`;
     case "add":
+      if (edit.kind === "step done") return `Marcar hecho: ${recordOf(edit)}.`;
+      if (edit.kind === "reading") return `Anotar la lectura en ${recordOf(edit)}.`;
       return edit.name === ""
         ? `Añadir ${edit.kind}: ${recordOf(edit)}.`
-        : `Añadir ${edit.kind} ${edit.name}: ${edit.as}.`;
+        : `Añadir ${edit.kind} ${edit.name}${edit.as.replace(/[{}\s]/g, "") === "" ? "" : `: ${plainly(edit.as)}`}.`;
     case "remove":
       return `Quitar ${edit.at}.`;
     case "rename":
@@ -49,6 +51,6 @@ function sentence(edit: Edit): string {
 const ends = { start: "el principio", end: "el final", both: "los dos extremos" } as const;
 
 const value = (given: string | number | boolean) =>
-  typeof given === "boolean" ? (given ? "sí" : "no") : String(given);
+  typeof given === "boolean" ? (given ? "sí" : "no") : plainly(String(given));
 
 export const edits: ScreenWords["edits"] = { sentence };
