@@ -1,6 +1,8 @@
 import { readFileSync } from "node:fs";
+import { helpLines } from "./help-lines.js";
+import { print } from "./print.js";
 import { exit, InputProblem } from "./problem.js";
-import { harmless } from "./terminal.js";
+import { harmless, terminal } from "./terminal.js";
 import { meantOf } from "./unknown.js";
 
 interface Command {
@@ -64,6 +66,11 @@ function version(): string {
   return about.version;
 }
 
+/** On a terminal to its width, else as it is written. */
+function printHelp(text: string): void {
+  print(process.stdout.isTTY ? helpLines(text, terminal().width) : [text]);
+}
+
 function noCommand(name: string): string {
   const words = harmless(name);
   if (/\.(ya?ml|json)$/i.test(name))
@@ -79,7 +86,7 @@ async function command(words: readonly string[]): Promise<number> {
   const [about] = rest;
   if (asksHelp && about !== undefined) return await command([about, "--help"]);
   if (name === undefined || asksHelp) {
-    process.stdout.write(`${help}\n`);
+    printHelp(help);
     return name === undefined ? exit.unusable : exit.fine;
   }
   if (name === "--version" || name === "-v" || name === "-V") {
@@ -90,7 +97,7 @@ async function command(words: readonly string[]): Promise<number> {
   if (!load) throw new InputProblem([noCommand(name)]);
   const loaded = await load();
   if (rest.includes("--help") || rest.includes("-h")) {
-    process.stdout.write(`${loaded.help}\n`);
+    printHelp(loaded.help);
     return exit.fine;
   }
   return await loaded.run(rest);

@@ -1,11 +1,18 @@
-import { harmless, harmlessPainted } from "./terminal.js";
+import { broken, harmless, harmlessPainted, terminal } from "./terminal.js";
 
 /**
  * Writes lines to standard output; of what a terminal takes as orders no more than our own colours pass. A reader that went away
- * (`| head`) is no error.
+ * (`| head`) is no error. On a terminal no line is longer than it is wide.
  */
 export function print(lines: readonly string[]): void {
-  process.stdout.write(`${lines.map(harmlessPainted).join("\n")}\n`);
+  const safe = lines.map(harmlessPainted).join("\n");
+  const shown = process.stdout.isTTY
+    ? safe
+        .split("\n")
+        .flatMap((line) => broken(line, terminal().width))
+        .join("\n")
+    : safe;
+  process.stdout.write(`${shown}\n`);
 }
 
 /** Writes a text that is a file's, byte for byte; on a terminal, where nothing takes it as a file, without what could give orders to it. */

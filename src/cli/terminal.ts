@@ -35,6 +35,7 @@ export function harmless(text: string): string {
 
 const ownColours = new RegExp(
   `(${[...new Set([...Object.values(codes), "\u001b[0m"])].map((code) => code.replace("[", "\\[")).join("|")})`,
+  "g",
 );
 
 /** As `harmless`, for a line that may hold colours of ours, and line ends. */
@@ -43,6 +44,22 @@ export function harmlessPainted(line: string): string {
     .split(ownColours)
     .map((part, at) => (at % 2 === 1 ? part : part.split("\n").map(harmless).join("\n")))
     .join("");
+}
+
+/** A line that may hold colours of ours, broken at its spaces where it is too long; what goes over is set in two further than it began. */
+export function broken(line: string, width: number): string[] {
+  const shown = (text: string) => text.replace(ownColours, "").length;
+  if (shown(line) <= width) return [line];
+  const indent = " ".repeat((line.match(/^ */)?.[0].length ?? 0) + 2);
+  const lines: string[] = [];
+  let now = "";
+  for (const word of line.split(/(?<=\S)(?= )/)) {
+    if (now !== "" && shown(now) + shown(word) > width) {
+      lines.push(now);
+      now = indent + word.trimStart();
+    } else now += word;
+  }
+  return [...lines, now];
 }
 
 /** Breaks a text at spaces to a width; lines after the first are set in by `indent`. */
