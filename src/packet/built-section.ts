@@ -1,6 +1,7 @@
 import type { Figures } from "../core/figures-types.js";
 import type { FaceName } from "../core/plan/model/layout.js";
 import type { Shows } from "../core/plan/model/plan.js";
+import type { JudgedReading } from "../core/proving/taken/judge.js";
 import { standing } from "../core/work/differences.js";
 import type { WorkFigures } from "../core/work/plan-work.js";
 import { plannedHoles } from "../core/work/planned-holes.js";
@@ -10,7 +11,7 @@ import { lengthWords, marked } from "../words/numbers.js";
 import type { PaperWords } from "../words/paper/paper-words.js";
 import { pathWords } from "../words/path-words.js";
 import type { ProofWords } from "../words/proof/proof-words.js";
-import { branchWords } from "../words/proving.js";
+import { branchWords, verdictSentence } from "../words/proving.js";
 import { shownWords } from "../words/reading-words.js";
 import { stepTitles } from "../words/work-words.js";
 import type { Paper } from "./page.js";
@@ -61,7 +62,14 @@ export function builtSection(
     ...part(say.entries, entryColumns, entryRows(work, built, words)),
     ...part(say.joints, jointColumns, jointRows(figures, built, words.of.layout)),
     ...part(say.devices, deviceColumns, deviceRows(figures, built, words)),
-    ...part(say.readings, readingColumns, readingRows(record, say, proof)),
+    ...part(say.readings, readingColumns, readingRows(record, figures.readings ?? [], say, proof)),
+    ...part(
+      say.mends,
+      mendColumns,
+      record.mends.map(({ at, when, note }) => ({
+        cells: [branchWords(at, proof), when ?? "", note ?? ""],
+      })),
+    ),
     ...part(
       say.projects,
       projectColumns,
@@ -307,11 +315,22 @@ const readingColumns = ({ heads }: BuiltWords): readonly Column[] => [
   { heading: heads.note, share: 56 },
 ];
 
+const mendColumns = ({ heads }: BuiltWords): readonly Column[] => [
+  { heading: heads.what, share: 80 },
+  { heading: heads.when, share: 36 },
+  { heading: heads.note, share: 90 },
+];
+
+/** @param judged Readings of the project in hand: those that a mend has taken back are said to be so. */
 function readingRows(
   { readings, projects }: Figures["plan"]["source"]["work"],
+  judged: readonly JudgedReading[],
   words: BuiltWords,
   proof: ProofWords,
 ): Row[] {
+  const mended = new Map(
+    judged.flatMap((one) => (one.mended ? [[one.taken, verdictSentence(one, proof)] as const] : [])),
+  );
   return [...projects.flatMap((project) => project.readings), ...readings].map(
     (one): Row => ({
       cells: [
@@ -320,7 +339,7 @@ function readingRows(
         [...one.withOn, ...(one.lifted ?? []).map((id) => words.without(branchWords(id, proof)))].join(", "),
         shownWords(one, proof),
         one.when ?? "",
-        one.note ?? "",
+        [...(mended.has(one) ? [mended.get(one)] : []), ...(one.note ? [one.note] : [])].join("; "),
       ],
     }),
   );

@@ -186,18 +186,30 @@ export function takenWords({ taken, reading }: JudgedReading, words: ProofWords 
 
 /** Verdict on a reading, and what speaks against it. */
 export function verdictSentence(
-  { verdict, unplaced, wouldFitTimes, differsFrom }: JudgedReading,
-  { proving }: ProofWords = english,
+  { verdict, unplaced, mended, flipped, wouldFitTimes, differsFrom }: JudgedReading,
+  words: ProofWords = english,
 ): string {
+  const { proving } = words;
   return [
-    proving.verdicts[verdict],
+    mended
+      ? `${proving.verdicts[verdict]} ${proving.mended(branchWords(mended.at, words))}`
+      : proving.verdicts[verdict],
+    ...(mended?.readAgain ? [proving.readAgain] : []),
     ...(unplaced ? [proving.unplaced[unplaced.why](nameOf(unplaced))] : []),
     ...(wouldFitTimes === undefined ? [] : [proving.wouldFit[wouldFitTimes > 1 ? "more" : "less"]]),
-    ...(differsFrom.length > 0 ? [proving.differs(differsFrom.map((row) => row + 1).join(", "))] : []),
+    ...(flipped === undefined ? [] : [proving.flipped[flipped]]),
+    ...(differsFrom.length > 0
+      ? [`${proving.differs(differsFrom.map((row) => row + 1).join(", "))}: ${proving.laterCounts}`]
+      : []),
   ].join("; ");
 }
 
 const nameOf = (unplaced: Unplaced) => ("name" in unplaced ? unplaced.name : "");
+
+/** What all full voltages being off alike means. */
+export function meterWords(share: number, { proving }: ProofWords = english): string {
+  return proving.meterOff[share > 0 ? "high" : "low"](percent(Math.abs(share), 0));
+}
 
 /** A reading beside the same one of a finished project. */
 export function changeSentence(

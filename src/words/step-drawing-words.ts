@@ -42,6 +42,8 @@ export function marksDrawn(
     readonly side: Side;
     readonly scale: number;
     readonly inside: boolean;
+    /** Only a part of the side is drawn, and the whole small above it. */
+    readonly part: boolean;
     readonly bowRight?: boolean;
     readonly letters: ReadonlyMap<string, string>;
     readonly marks: readonly string[];
@@ -51,5 +53,5 @@ export function marksDrawn(
   const where = of.face.pair ? `${of.name}, ${words.step.sides[of.side]}` : of.name;
   const letters = [...of.letters].map(([name, letter]) => `${letter} ${name}`);
   const seen = seenWords(of.face, of.inside, of.bowRight, words);
-  return `${where}, ${scaleWords(of.scale, words)}, ${seen}. ${namesText(of.marks, words)}; ${letters.join("; ")}. ${words.step.notByDrawing}`;
+  return `${where}, ${scaleWords(of.scale, words)}, ${seen}. ${of.part ? `${words.step.part} ` : ""}${namesText(of.marks, words)}; ${letters.join("; ")}. ${words.step.notByDrawing}`;
 }

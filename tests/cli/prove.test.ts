@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { skiffloom } from "./run.js";
+import { folderWith, skiffloom } from "./run.js";
 
 describe("prove", () => {
   test("finds the fault of the example, says what to measure next, and ends with 1", () => {
@@ -17,6 +18,26 @@ describe("prove", () => {
     expect(data).toMatchObject({ skiffloom: "prove", version: 1 });
     expect(data.readings).toHaveLength(6);
     expect(data.faults.suspects[0].at).toEqual(["lamp trunk / return"]);
+  });
+
+  test("a mend is put on record; what was read before it is set back, and what proves it is asked for", () => {
+    const path = join(folderWith("examples/second-season.yaml"), "second-season.yaml");
+    const none = skiffloom(["prove", path, "--mended", "lamp trunk / retrun"]);
+    expect(none).toMatchObject({ status: 2 });
+    expect(none.err).toContain("did you mean 'lamp trunk / return'?");
+    expect(readFileSync(path, "utf8")).toBe(readFileSync("examples/second-season.yaml", "utf8"));
+    const words = ["--mended", "lamp trunk / return", "--note", "new ring", "--now", "2026-03-28 10:00"];
+    const { status, out } = skiffloom(["prove", path, ...words]);
+    expect(status).toBe(1);
+    expect(out).toContain("before the mend of lamp trunk");
+    expect(out).not.toContain("too low");
+    expect(out).toMatch(/Measure again, to prove the mend\nvolts from coaming lamp 6 \+/);
+    expect(readFileSync(path, "utf8")).toMatch(
+      /at: lamp trunk \/ return, when: 2026-03-28 10:00, note: new ring/,
+    );
+    const data = JSON.parse(skiffloom(["prove", path, "--json"]).out);
+    expect(data.again).toHaveLength(1);
+    expect(data.readings[2]).toMatchObject({ verdict: "before the mend", mended: { readAgain: false } });
   });
 
   test("a plan without readings says how to get them, and is no failure", () => {

@@ -9,6 +9,7 @@ import type { Probe } from "../../src/core/proving/probe.js";
 import type { Reading } from "../../src/core/proving/reading-model.js";
 import { noise } from "./proving-boats.js";
 import type { FaultCase } from "./proving-cases.js";
+import { faulty } from "./proving-faulty.js";
 import { exactReadings } from "./proving-readings.js";
 
 export const mostReadings = 12;
@@ -54,6 +55,32 @@ export function hunt(cases: readonly FaultCase[]): Hunt[] {
     const place = placeOf(about, report);
     return { about, readings, report, place, said: place > 0 && report.notApart.includes(place) };
   });
+}
+
+/** How a boat with two bad places is put right by someone who mends what is named and measures again. */
+export type BothFound = "both at once" | "one after the other" | "what is left does not show" | "led astray";
+
+/** One mend and one more hunt for each hunt that named one of two bad places. */
+export function mendAndHunt(hunts: readonly Hunt[]): BothFound[] {
+  const left = hunts.map(({ about, report, place }) => {
+    const [named] = report.suspects;
+    const row = about.fault.at.indexOf(named?.at[0] ?? "");
+    return place === 0 || named?.kind !== "resistance" || row < 0 ? undefined : withOneMended(about, row);
+  });
+  const again = hunt(left.flatMap((one) => one ?? []));
+  return hunts.map(({ place }, i): BothFound => {
+    if (place === 0) return "both at once";
+    const second = again.find(({ about }) => about === left[i]);
+    if (!second) return "led astray";
+    if (second.place === 0) return "one after the other";
+    return second.report.suspects[0]?.kind === "well" ? "what is left does not show" : "led astray";
+  });
+}
+
+function withOneMended(about: FaultCase, mended: number): FaultCase {
+  const { at, size } = about.fault;
+  const fault = { kind: "resistance", at: [at[1 - mended] ?? ""], size: [size[1 - mended] ?? 0] } as const;
+  return { ...about, fault, faulty: faulty(about.faulty.boat, about.sound, fault) };
 }
 
 function firstProbes({ faulty, gear, on }: FaultCase): Probe[] {

@@ -104,10 +104,18 @@ it("the second project goes from its first open step to as built, with a fault f
   await likeliest.waitFor();
   expect(await likeliest.textContent()).toContain("lamp trunk");
   expect(await page.locator(".next-reading").textContent()).toContain("volts from");
-  // its end is made anew and measured again, the new lamp is measured: a sound boat may show it
+  // its end is made anew: what was read before is set back, and what proves the mend is asked for
+  await likeliest.getByRole("button", { name: "I have mended this" }).click();
+  await page.getByText("Measure again, to prove the mend").waitFor();
+  expect(await page.locator('[data-verdict="before the mend"]').count()).toBeGreaterThan(1);
+  expect(await page.locator('[data-verdict="low"]').count()).toBe(0);
+  expect(await page.locator(".proof").textContent()).toMatch(/12\.08\sV.*before the mend of lamp trunk/);
+  await type(page, /^The meter shows$/, "12.61 V");
+  await page.getByText("Measure again, to prove the mend").waitFor({ state: "detached" });
+  // the sheet says of the others what was read before the mend; the new lamp is measured: a sound boat may show it
   await page.getByRole("button", { name: "Readings to take" }).click();
   await page.locator("details", { hasText: "Way helm / lamps" }).locator("summary").click();
-  await type(page, /The meter shows: coaming lamp 6 \+.*to coaming lamp 6 .* on$/, "12.61 V");
+  await page.getByPlaceholder(/0\.491\sV before the mend/).waitFor();
   await type(page, /The meter shows: coaming lamp 6 −.*to house .* on$/, "83 mV");
   await page.locator("details", { hasText: "Way helm / boarding" }).locator("summary").click();
   await type(page, /The meter shows: boarding lamp \+.*boarding lamp .* on$/, "12.66 V");

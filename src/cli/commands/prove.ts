@@ -1,20 +1,29 @@
 import type { CompletePlan } from "../../core/plan/completed.js";
+import { editSound } from "../../core/plan/edits/edit-sound.js";
 import { benchOf } from "../../core/proving/bench-network.js";
 import { type Diagnosis, diagnose } from "../../core/proving/diagnose.js";
 import { provingJson, sheetJson } from "../../core/proving/json.js";
 import { testSheet } from "../../core/proving/sheet/sheet.js";
 import type { SheetSection } from "../../core/proving/sheet/types.js";
 import type { Suspect } from "../../core/proving/suspect.js";
+import type { JudgedReading } from "../../core/proving/taken/judge.js";
+import { isMendable } from "../../core/proving/taken/mended.js";
 import { batteryCurrentA, batteryLeft } from "../../core/proving/water/battery-left.js";
 import { waterCard } from "../../core/proving/water/card.js";
+import { nearestOf } from "../../core/quantity/nearest.js";
+import { mendEdits } from "../../core/work/work-edits.js";
 import { beyondWords } from "../../words/beyond-words.js";
+import { editProblemSentence } from "../../words/edit-problems.js";
 import { decimals, hours, percent } from "../../words/numbers.js";
 import { english } from "../../words/proof/english.js";
 import {
   bandWords,
+  branchWords,
   changeSentence,
+  meterWords,
   nextWords,
   probabilityWords,
+  probeWords,
   readingWords,
   suspectSentence,
   suspectsShown,
@@ -25,13 +34,16 @@ import { proof } from "../../words/screen/en/proof.js";
 import { expectedWords, howWords, sectionWords, settingWords } from "../../words/test-sheet.js";
 import { cardWordLines } from "../../words/water-card.js";
 import { readArguments } from "../arguments.js";
+import { writeWhole } from "../files.js";
 import { loadFigures } from "../load.js";
+import { momentAsked } from "../moment.js";
 import { print, printJson } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
 import { textTable } from "../table.js";
 import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
 
 export const help = `skiffloom prove PLAN [--sheet | --water] [--json]
+skiffloom prove PLAN --mended PLACE [--note TEXT] [--now WHEN]
 skiffloom prove PLAN --battery NAME --shows 12.4 [--with 3.2 | --on GEAR] [--use 2]
 
 Compares the readings in the plan with what a sound boat would show, ranks what may be wrong,
@@ -40,12 +52,14 @@ later ones are compared with: a joint that ages shows.
 
   --sheet     the test sheet: every reading to take, what to expect, what to stop for
   --water     the card for the water: switches, fuses, hours left, what to turn off first
+  --mended    put a mend of this stretch, fuse, cable, gear or battery on record: readings taken through it
+              before are no longer held against the boat, and what proves the mend is asked for
   --battery   hours left in a battery, from the volts it --shows, with so many amperes on
               (--with) or this gear on (--on "side lights, sounder"); left out: at rest.
               At a use of so many amperes from now (--use; left out: what was on)
   --json      the same as data (docs/json.md)
 
-Ends with status 0 when every reading is as expected, 1 when one is not, 2 when the plan can't be read.
+Ends with status 0 when every reading is as expected and every mend proven, 1 when one is not, 2 when the plan can't be read.
 Take meters to live circuits only where you know what you do; batteries can weld and burn.`;
 
 export function run(words: readonly string[]): number {
@@ -64,8 +78,12 @@ export function run(words: readonly string[]): number {
       with: "value",
       on: "value",
       use: "value",
+      mended: "value",
+      note: "value",
+      now: "value",
     },
   });
+  if (values.mended !== undefined) putMend(path, values.mended, values);
   const { figures, circuit } = loadFigures(path);
   const json = switches.has("json");
   const screen = terminal();
@@ -85,7 +103,29 @@ export function run(words: readonly string[]): number {
   const diagnosis = diagnose(figures, circuit);
   if (json) printJson(provingJson(diagnosis));
   else print(diagnosisLines(diagnosis, screen));
-  return diagnosis.judged.every(({ verdict }) => verdict === "within") ? exit.fine : exit.stops;
+  const fine = ({ verdict }: JudgedReading) => verdict === "within" || verdict === "before the mend";
+  return diagnosis.judged.every(fine) && diagnosis.again.length === 0 ? exit.fine : exit.stops;
+}
+
+/** Writes a mend into the plan. */
+function putMend(
+  path: string,
+  place: string,
+  { note, now }: Readonly<Record<string, string | undefined>>,
+): void {
+  if (path === "-") throw new InputProblem(["a plan from standard input can't be written back"]);
+  const { plan, document, figures, circuit } = loadFigures(path);
+  const bench = benchOf(figures.plan, circuit);
+  if (!isMendable(bench, figures.plan, place)) {
+    const names = [...bench.branchOf.keys(), ...plan.gear.map(({ name }) => name)];
+    const nearest = nearestOf(place, names);
+    throw new InputProblem([
+      `nothing in the circuit is called ${harmless(place)}${nearest === undefined ? "" : `; did you mean '${harmless(nearest)}'?`}`,
+    ]);
+  }
+  const edited = editSound({ plan, document }, mendEdits([place], momentAsked(now), note));
+  if (!edited.ok) throw new InputProblem([harmless(editProblemSentence(edited.problem))]);
+  writeWhole(path, edited.text, true);
 }
 
 function sectionLines(section: SheetSection, screen: Terminal): string[] {
@@ -115,7 +155,7 @@ function sectionLines(section: SheetSection, screen: Terminal): string[] {
 }
 
 function diagnosisLines(
-  { judged, faults, next, changes, agedFaults }: Diagnosis,
+  { judged, again, idleMends, meterShare, faults, next, changes, agedFaults }: Diagnosis,
   screen: Terminal,
 ): string[] {
   const set = (text: string) => wrap(harmless(text), screen.width);
@@ -144,6 +184,16 @@ function diagnosisLines(
   const aged = changes.filter(({ changed }) => changed);
   return [
     ...textTable(columns, rows, screen),
+    ...(meterShare === undefined ? [] : ["", ...set(meterWords(meterShare))]),
+    ...idleMends.flatMap(({ at, why }) => set(english.proving.idleMends[why](branchWords(at)))),
+    ...(again.length === 0
+      ? []
+      : [
+          "",
+          paint(proof.again, "strong", screen),
+          ...again.flatMap((probe) => set(probeWords(probe))),
+          ...set(proof.againHint),
+        ]),
     ...(aged.length === 0
       ? []
       : [

@@ -4,14 +4,23 @@ import { benchOf } from "./bench-network.js";
 import { type FaultReport, findFaults } from "./faults.js";
 import type { ProvingInput } from "./input.js";
 import { type NextReading, nextReadings } from "./next-reading.js";
-import { probeKey } from "./probe.js";
+import { type Probe, probeKey } from "./probe.js";
 import type { Reading } from "./reading-model.js";
+import { toReadAgain } from "./taken/again.js";
 import { type Change, changesSince, dailySpread } from "./taken/aged.js";
-import { type JudgedReading, judgeReadings } from "./taken/judge.js";
+import { isUsable, type JudgedReading, judgeReadings } from "./taken/judge.js";
+import { type IdleMend, idleMends } from "./taken/mended.js";
+import { meterShare } from "./taken/meter-share.js";
 
 /** What the readings on record say about the boat. */
 export interface Diagnosis {
   readonly judged: readonly JudgedReading[];
+  /** Readings that prove what was mended, not taken yet. */
+  readonly again: readonly Probe[];
+  /** By what share all full voltages are off alike, above zero where they are high: the meter itself may be. Absent where they are not. */
+  readonly meterShare?: number;
+  /** Mends on record that take no reading back, and why. */
+  readonly idleMends: readonly IdleMend[];
   /** What may be wrong, likeliest first; absent without a reading that can be used. */
   readonly faults?: FaultReport;
   /** Readings most worth taking next; empty where none would tell more. */
@@ -34,15 +43,19 @@ export function diagnose(
 ): Diagnosis {
   const bench = benchOf(input.plan, circuit);
   const judged = judgeReadings(bench, input.plan, circuit, taken);
-  const changes = changesSince(bench, input.plan, taken);
-  const usable = lastOfEach(
-    judged.flatMap(({ reading, verdict, wouldFitTimes }) =>
-      reading && verdict !== "impossible" && wouldFitTimes === undefined ? [reading] : [],
-    ),
+  const changes = changesSince(
+    bench,
+    input.plan,
+    judged.flatMap((one) => (isUsable(one) ? [one.taken] : [])),
   );
+  const usable = lastOfEach(judged.flatMap((one) => (one.reading && isUsable(one) ? [one.reading] : [])));
+  const share = meterShare(bench, judged);
   const altered = changes.some(({ changed }) => changed);
   const about = {
     judged,
+    again: toReadAgain(bench, input, judged),
+    idleMends: idleMends(bench, input.plan),
+    ...(share === undefined ? {} : { meterShare: share }),
     changes,
     ...(altered
       ? {

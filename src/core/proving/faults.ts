@@ -1,10 +1,11 @@
-import { extraResistance, faultOdds } from "../reference/fault-odds.js";
+import { faultOdds } from "../reference/fault-odds.js";
 import type { Bench } from "./bench-network.js";
 import { type Change, noChange, together } from "./change.js";
-import { type Beforehand, type Fit, fitAll, fitAt, refine } from "./fit.js";
+import { type Beforehand, type Fit, fitAll } from "./fit.js";
 import { type Hypothesis, singleHypotheses, wrongFuse } from "./hypotheses.js";
 import { fromScale } from "./meter-error.js";
 import { nonNegativeLeastSquares } from "./nnls.js";
+import { enough, pairsOf } from "./pairs.js";
 import { type Reading, ReadingModel, squares } from "./reading-model.js";
 import { polePairs } from "./shadows.js";
 import { type Spread, spreadOf } from "./spread.js";
@@ -31,10 +32,6 @@ export interface FaultReport {
 const kept = 12;
 /** Two explanations whose readings differ by less than this many standard deviations in all are not told apart. */
 const apartSigmas = 1.5;
-/** Pairs this far behind the best pair are not shown with those like them [nat]. */
-const nearLog = 6;
-/** Of each place of a pair, so many like it are shown. */
-const likesShown = 4;
 /** Nor are two of which the readings make the one less than so many times as probable as the other. */
 const apartOdds = 20;
 
@@ -95,7 +92,8 @@ function rankFaults(bench: Bench, readings: readonly Reading[], spread: Spread, 
     likeness: ({ kind, branch }) => (kind === "resistance" ? marks.get(branch ?? -1) : undefined),
   };
   const fits = fitAll(model, singles, beforehand);
-  const all = [...fits, ...doubles(model, fits, columns, fitted.x, beforehand)];
+  const support = new Set(columns.flatMap(({ branch }, k) => ((fitted.x[k] ?? 0) > 0 ? [branch] : [])));
+  const all = [...fits, ...pairsOf(model, fits, support, beforehand)];
   const ranked = withProbability(all).sort((a, b) => b.probability - a.probability);
   const suspects = ranked.slice(0, kept).map(({ fit, probability }) => suspectOf(model, fit, probability));
   const top = ranked.slice(0, kept).map(({ fit }) => fit);
@@ -135,66 +133,6 @@ function markOf(column: Float64Array): string {
   const most = column.reduce((a, b) => Math.max(a, Math.abs(b)), 1e-12);
   return [...column].map((value) => Math.round((value / most) * 1e6)).join(",") + most.toPrecision(6);
 }
-
-/**
- * Two bad places, where one alone leaves too much: among the likeliest single ones and those of the fit of all together. Of places that
- * are alike one is tried; the best pairs are then shown with all that are like them.
- */
-function doubles(
-  model: ReadingModel,
-  fits: readonly Fit[],
-  columns: readonly { readonly branch: number }[],
-  fitted: Float64Array,
-  { likeness }: Beforehand,
-): Fit[] {
-  const best = fits.reduce((least, { misfit }) => Math.min(least, misfit), Number.POSITIVE_INFINITY);
-  if (best <= enough(model.size)) return [];
-  const places = fits.filter(({ hypotheses: [first] }) => first?.kind === "resistance");
-  const likes = new Map<string, Fit[]>();
-  for (const fit of [...places].sort((a, b) => b.logEvidence - a.logEvidence)) {
-    const [first] = fit.hypotheses;
-    const mark = (first && likeness(first)) ?? first?.at[0] ?? "";
-    likes.set(mark, [...(likes.get(mark) ?? []), fit]);
-  }
-  const support = new Set(columns.filter((_, k) => (fitted[k] ?? 0) > 0).map(({ branch }) => branch));
-  const groups = [...likes.values()];
-  const supported = groups.filter((group) =>
-    group.some(({ hypotheses: [first] }) => support.has(first?.branch ?? -1)),
-  );
-  const chosen = [...new Set([...groups.slice(0, 7), ...supported.slice(0, 6)])];
-  const pairs = chosen.flatMap((a, i) =>
-    chosen.slice(i + 1).flatMap((b) => {
-      const fit = pairFit(model, a[0], b[0]);
-      return fit ? [{ fit, a, b }] : [];
-    }),
-  );
-  const most = pairs.reduce((log, { fit }) => Math.max(log, fit.logEvidence), Number.NEGATIVE_INFINITY);
-  return pairs.flatMap(({ fit, a, b }) =>
-    fit.logEvidence > most - nearLog ? [fit, ...alikePairs(model, fit, a, b)] : [fit],
-  );
-}
-
-function pairFit(model: ReadingModel, a: Fit | undefined, b: Fit | undefined): Fit | undefined {
-  const [x] = a?.hypotheses ?? [];
-  const [y] = b?.hypotheses ?? [];
-  if (!a || !b || !x || !y) return undefined;
-  const least = Math.log(extraResistance.minOhm);
-  const most = Math.log(extraResistance.maxOhm);
-  const from = [a, b].map(({ sizes }) => Math.min(most, Math.max(least, Math.log(sizes[0] ?? 0.1))));
-  return refine(model, [x, y], from);
-}
-
-/** The same two sizes in the places that are like those of a fitted pair. */
-function alikePairs(model: ReadingModel, { sizes }: Fit, a: readonly Fit[], b: readonly Fit[]): Fit[] {
-  const inner = sizes.map(Math.log);
-  const few = (group: readonly Fit[]) => group.slice(0, likesShown).flatMap(({ hypotheses }) => hypotheses);
-  return few(a).flatMap((x, i) =>
-    few(b).flatMap((y, k) => (i + k === 0 ? [] : [fitAt(model, [x, y], inner)])),
-  );
-}
-
-/** Misfit one expects of a true explanation, with three standard deviations of room. */
-const enough = (count: number) => count + 3 * Math.sqrt(2 * count);
 
 function withProbability(fits: readonly Fit[]): { readonly fit: Fit; readonly probability: number }[] {
   const total = fits.reduce(

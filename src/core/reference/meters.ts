@@ -53,6 +53,11 @@ export const readingLimits = {
   mostOverRest: 1.25,
   /** A standard deviation is this share of a stated limit of error. */
   sigmaPerLimit: 0.5,
+  /** Under this a voltage is one lost along a wire, not one between the poles [V]. */
+  fullFromV: 2,
+  /** Full voltages that are off by shares no further apart than this are off alike; by less than the other they are not off. */
+  alikeShare: 0.02,
+  offShare: 0.05,
   /** Two readings of one point, or a reading and what is possible, may lie this many standard deviations apart. */
   contradictionSigmas: 4,
 } as const satisfies Sourced;

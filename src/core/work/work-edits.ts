@@ -117,6 +117,17 @@ export function readingEdits(reading: TakenReading, nowMin: number): Edit[] {
   return [{ edit: "add", kind: "reading", name: "", as: `{${fields.join(", ")}}` }];
 }
 
+/** Something was put right now; what was read through it before is no longer held against the boat. */
+export function mendEdits(places: readonly string[], nowMin: number, note?: string): Edit[] {
+  const said = note === undefined || note.trim() === "" ? "" : `, note: ${keyText(note.trim())}`;
+  return places.map((at) => ({
+    edit: "add",
+    kind: "mend",
+    name: "",
+    as: `{at: ${keyText(at)}, when: ${writeMoment(nowMin)}${said}}`,
+  }));
+}
+
 const unitOf = { voltage: "V", current: "A", ohm: "Ω", marking: "A" } as const;
 
 /** Ends the project in hand: all that is dated up to now becomes its own, and the next starts from what was built. */

@@ -2,9 +2,11 @@ import { spotNear } from "../../core/hull/faces/near.js";
 import type { Spot } from "../../core/hull/faces/patch.js";
 import type { SideFigures } from "../../core/hull/figures.js";
 import { around, type Bounds, boundsOf } from "../bounds.js";
+import { clipSegment, clipShapes, type Frame, isInside } from "../clip.js";
 import { placeLabels } from "../label-places.js";
 import { line, points, polygon, polyline, strokes, text } from "../make.js";
 import type { Point, Shape, Stroke } from "../shapes.js";
+import { cutOutOf, keyOf, keyStripMm } from "./cut-out.js";
 import { flatView } from "./flat-view.js";
 import { placeFigures } from "./tape-figure.js";
 import { tapes } from "./tapes.js";
@@ -38,7 +40,32 @@ export function marksScale(
   mostMm: number,
   lengths: keyof typeof scales,
 ): { scale: number; heightMm: number } {
-  const { minX, maxX, minY, maxY } = flatView(side.face, true);
+  return scaleFor(flatView(side.face, true), widthMm, mostMm, lengths);
+}
+
+/** A cut-out is drawn where its scale is so many times the whole face's. */
+const worthCutting = 1.6;
+
+/** The part of a side that holds its marks, and its scale, where that is worth it; undefined: the whole side is drawn as large. */
+export function marksPart(
+  side: SideFigures,
+  widthMm: number,
+  mostMm: number,
+  lengths: keyof typeof scales,
+  fromInside: boolean,
+): { part: Bounds; scale: number; heightMm: number } | undefined {
+  const part = cutOutOf(side, flatView(side.face, fromInside));
+  const { scale, heightMm } = scaleFor(part, widthMm, mostMm, lengths);
+  const whole = marksScale(side, widthMm, mostMm, lengths);
+  return whole.scale < worthCutting * scale ? undefined : { part, scale, heightMm: heightMm + keyStripMm };
+}
+
+function scaleFor(
+  { minX, maxX, minY, maxY }: Bounds,
+  widthMm: number,
+  mostMm: number,
+  lengths: keyof typeof scales,
+): { scale: number; heightMm: number } {
   const wanted = Math.max(
     ((maxX - minX) * 1000) / (widthMm - 2 * beside.xMm),
     ((maxY - minY) * 1000) / (mostMm - 2 * beside.yMm),
@@ -80,6 +107,7 @@ function letterOf(index: number): string {
 /**
  * One side of a face to scale, as one sees it from the working side: outline, zones, openings, points, holes, and the tapes to each mark.
  * @param said Writes a reading [m] on its tape; left out: tapes without figures.
+ * @param part Draws this part of the flat view alone, with the whole face small above it; what a tape comes from beyond it is told at its edge.
  */
 export function marksView(
   side: SideFigures,
@@ -87,26 +115,40 @@ export function marksView(
   scale: number,
   fromInside: boolean,
   said?: (readingM: number) => string,
+  part?: Bounds,
 ): MarksView {
   const view = flatView(side.face, fromInside);
   const mm = 1000 / scale;
-  const shiftX = room.left + room.widthMm / 2 - ((view.minX + view.maxX) / 2) * mm;
-  const shiftY = room.bottom + room.heightMm / 2 - ((view.minY + view.maxY) / 2) * mm;
+  const middle = part ?? view;
+  const strip = part === undefined ? 0 : keyStripMm;
+  const frame: Frame = {
+    x0: room.left,
+    x1: room.left + room.widthMm,
+    y0: room.bottom,
+    y1: room.bottom + room.heightMm - strip,
+  };
+  const shiftX = (frame.x0 + frame.x1) / 2 - ((middle.minX + middle.maxX) / 2) * mm;
+  const shiftY = (frame.y0 + frame.y1) / 2 - ((middle.minY + middle.maxY) / 2) * mm;
   const place = (spot: Spot): Point => {
     const { x, y } = view.place(spot);
     return { x: shiftX + x * mm, y: shiftY + y * mm };
   };
+  const cut = (shapes: readonly Shape[]) => (part === undefined ? [...shapes] : clipShapes(shapes, frame));
   const letters = referenceLetters(side);
-  const { lines, figures } = tapes(side, place, said);
+  const { lines, figures, starts } = tapes(side, place, said);
+  const beyond = part === undefined ? [] : beyondOf(starts, letters, frame);
   const signs = [
     ...side.references.flatMap(({ spot, name }) =>
-      spot !== undefined && letters.has(name) ? pointMark(place(spot)) : [],
+      spot !== undefined && letters.has(name) && isInside(place(spot), frame) ? pointMark(place(spot)) : [],
     ),
-    ...side.placed.flatMap((one) =>
-      holeMark(place(one.spot), ((one.hole.sizeM ?? 0.01) * mm) / 2, one.toMark),
+    ...cut(
+      side.placed.flatMap((one) =>
+        holeMark(place(one.spot), ((one.hole.sizeM ?? 0.01) * mm) / 2, one.toMark),
+      ),
     ),
+    ...beyond.map(({ arrow }) => arrow),
   ];
-  const named = labels(side, place, letters, room);
+  const named = labels(side, place, letters, beyond, frame);
   const shapes: Shape[] = [
     ...side.zones.map((zone) =>
       polygon(
@@ -125,14 +167,51 @@ export function marksView(
       return { kind: "circle", cx: x, cy: y, r: (clearM * mm) / 2, stroke: zoneStroke };
     }),
     ...lines,
-    ...signs,
   ];
+  const key =
+    part === undefined ? [] : keyOf(view, part, { x: frame.x0, y: room.bottom + room.heightMm - 1 });
+  const onTapes = figures.flatMap((figure) => {
+    const seen = clipSegment(figure.from, figure.to, frame);
+    return seen ? [{ ...figure, from: seen[0], to: seen[1] }] : [];
+  });
   const taken = [...signs, ...named].map(boundsOf);
   return {
-    shapes: [...shapes, ...named, ...placeFigures(figures, taken)],
+    shapes: [...key, ...cut(shapes), ...signs, ...named, ...placeFigures(onTapes, taken)],
     letters,
     ...(view.bowRight === undefined ? {} : { bowRight: view.bowRight }),
   };
+}
+
+interface Beyond {
+  readonly at: Point;
+  readonly letter: string;
+  readonly arrow: Shape;
+}
+
+/** Where tapes from points beyond the frame come in: an arrow outward, for the letter of the point. */
+function beyondOf(
+  starts: ReturnType<typeof tapes>["starts"],
+  letters: ReadonlyMap<string, string>,
+  frame: Frame,
+): Beyond[] {
+  const told = new Map<string, Beyond>();
+  for (const { name, from, to } of starts) {
+    const letter = letters.get(name);
+    const seen = clipSegment(from, to, frame);
+    if (letter === undefined || told.has(name) || isInside(from, frame) || !seen) continue;
+    const [at] = seen;
+    const turn = Math.atan2(from.y - to.y, from.x - to.x);
+    const corner = (back: number, aside: number): Point => ({
+      x: at.x - back * Math.cos(turn) - aside * Math.sin(turn),
+      y: at.y - back * Math.sin(turn) + aside * Math.cos(turn),
+    });
+    told.set(name, {
+      at: corner(1.5, 0),
+      letter,
+      arrow: polygon([at, corner(3, 1.2), corner(3, -1.2)], { fill: "accent" }),
+    });
+  }
+  return [...told.values()];
 }
 
 /** Points along a side of a zone, so that it follows the strip. */
@@ -193,14 +272,11 @@ function labels(
   side: SideFigures,
   place: (spot: Spot) => Point,
   letters: ReadonlyMap<string, string>,
-  room: Room,
+  beyond: readonly Beyond[],
+  shown: Frame,
 ): Shape[] {
-  const frame: Bounds = {
-    minX: room.left,
-    minY: room.bottom,
-    maxX: room.left + room.widthMm,
-    maxY: room.bottom + room.heightMm,
-  };
+  const frame: Bounds = { minX: shown.x0, minY: shown.y0, maxX: shown.x1, maxY: shown.y1 };
+  const isSeen = ({ at }: { readonly at: Point }) => isInside(at, shown);
   const called = markLabels(side);
   const short = [...called.values()].every((words) => words.length <= 3);
   const markStyle = { sizeMm: points(short ? 13 : 10), weight: "semibold" } as const;
@@ -209,19 +285,23 @@ function labels(
     const words = called.get(piece.name);
     return words === undefined ? [] : [{ at: place(spot), words, style: markStyle, clearMm: 2.4 }];
   });
-  const references = side.references.flatMap(({ name, spot }) => {
-    const letter = letters.get(name);
-    return letter === undefined || spot === undefined
-      ? []
-      : [{ at: place(spot), words: letter, style: { ...big, colour: "accent" as const }, clearMm: 3.2 }];
-  });
+  const letterStyle = { ...big, colour: "accent" as const };
+  const references = [
+    ...side.references.flatMap(({ name, spot }) => {
+      const letter = letters.get(name);
+      return letter === undefined || spot === undefined
+        ? []
+        : [{ at: place(spot), words: letter, style: letterStyle, clearMm: 3.2 }];
+    }),
+    ...beyond.map(({ at, letter }) => ({ at, words: letter, style: letterStyle, clearMm: 1.8 })),
+  ];
   // labels keep off the points and holes themselves
   const taken = [...side.placed, ...side.references].flatMap(({ spot }): Bounds[] => {
     if (spot === undefined) return [];
     const { x, y } = place(spot);
     return [{ minX: x - 1.2, maxX: x + 1.2, minY: y - 1.2, maxY: y + 1.2 }];
   });
-  const put = placeLabels([...marks, ...references], frame, taken);
+  const put = placeLabels([...marks, ...references].filter(isSeen), frame, taken);
   const soft = { sizeMm: points(8.5), colour: "soft" as const };
   const there = side.placed
     .filter(({ toMark }) => !toMark)
@@ -241,7 +321,10 @@ function labels(
     style: soft,
     clearMm: 0.5,
   }));
-  const rest = placeLabels([...there, ...zones, ...openings], frame, [...taken, ...put.shapes.map(boundsOf)]);
+  const rest = placeLabels([...there, ...zones, ...openings].filter(isSeen), frame, [
+    ...taken,
+    ...put.shapes.map(boundsOf),
+  ]);
   return [...put.shapes, ...rest.shapes];
 }
 

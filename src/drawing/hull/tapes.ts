@@ -14,6 +14,8 @@ const checkStroke: Stroke = { colour: "soft", widthMm: 0.25, dashMm: [1.6, 1.1] 
 interface Tapes {
   readonly lines: readonly Shape[];
   readonly figures: readonly TapeFigure[];
+  /** Where each tape begins, and which way it goes. */
+  readonly starts: readonly { readonly name: string; readonly from: Point; readonly to: Point }[];
 }
 
 /**
@@ -31,6 +33,7 @@ export function tapes(
   ]);
   const lines: Shape[] = [];
   const figures: TapeFigure[] = [];
+  const starts: { name: string; from: Point; to: Point }[] = [];
   const say = (from: Point, to: Point, reading: SetReading | undefined) => {
     if (said !== undefined && reading !== undefined)
       figures.push({ from, to, words: said(reading.roundedM) });
@@ -42,6 +45,7 @@ export function tapes(
       if (spot === undefined) return;
       const from = place(spot);
       lines.push(line(from.x, from.y, to.x, to.y, stroke));
+      starts.push({ name: reading.from, from, to });
       say(from, to, reading);
     };
     if (mark.method === "two tapes") for (const reading of mark.readings) tape(reading, tapeStroke);
@@ -50,13 +54,14 @@ export function tapes(
       const [start, foot] = [way.at(0), way.at(-1)];
       if (start !== undefined && foot !== undefined) {
         lines.push(polyline(way, tapeStroke), polyline([foot, to], tapeStroke));
+        starts.push({ name: mark.readings[0]?.from ?? "", from: start, to: foot });
         say(start, foot, mark.readings[0]);
         say(foot, to, mark.readings[1]);
       }
     }
     if (mark.check) tape(mark.check, checkStroke);
   }
-  return { lines, figures };
+  return { lines, figures, starts };
 }
 
 /** Along the edge to the foot of the square; empty where it can't be drawn. */

@@ -8,7 +8,7 @@ import { readingWords } from "../../words/hull-words.js";
 import { faceDrawn, insideDrawn, marksDrawn } from "../../words/step-drawing-words.js";
 import { around, boundsOf } from "../bounds.js";
 import { boxInside } from "../box-inside.js";
-import { marksScale, marksView } from "../hull/marks-view.js";
+import { marksPart, marksScale, marksView } from "../hull/marks-view.js";
 import { group } from "../make.js";
 import type { Shape } from "../shapes.js";
 import { faceShapes } from "../template-face.js";
@@ -131,15 +131,16 @@ function marksDrawing(
   { widthMm, mostMm }: StepDrawingRoom,
   words: DrawnWords,
 ): StepDrawing {
-  const { scale, heightMm } = marksScale(side, widthMm, mostMm, shows.lengths);
   const { graduationM, side: worksFrom } = hull.plan.marks;
   const inside = worksFrom === "inside";
+  const cut = marksPart(side, widthMm, mostMm, shows.lengths, inside);
+  const { scale, heightMm } = cut ?? marksScale(side, widthMm, mostMm, shows.lengths);
   const room = { left: 0, bottom: 0, widthMm, heightMm };
   const said =
     side.marks.length > mostWithReadings
       ? undefined
       : (readingM: number) => readingWords(Math.abs(readingM), graduationM, shows);
-  const view = marksView(side, room, scale, inside, said);
+  const view = marksView(side, room, scale, inside, said, cut?.part);
   return {
     shapes: view.shapes,
     widthMm,
@@ -152,6 +153,7 @@ function marksDrawing(
         marks: side.marks.map(({ mark }) => mark.name),
         scale,
         inside,
+        part: cut !== undefined,
         ...view,
       },
       words,

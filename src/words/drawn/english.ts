@@ -32,6 +32,7 @@ export const drawnInEnglish = {
       `as one looks at it, ${towards === undefined ? "" : `from ${towards}`}`,
     seen: (inside: boolean, bowRight: boolean): string =>
       `seen from ${inside ? "inside" : "outside"}; the bow is to the ${bowRight ? "right" : "left"}`,
+    part: "A part of it, framed in the small figure; an arrow with a letter leads to a point beyond.",
     notByDrawing: "Set out by the readings, not by this drawing.",
     circuit: (run: string): string =>
       `The circuit of ${run} on one line, from the battery outward: one line stands for out and return.`,

@@ -45,6 +45,7 @@ const proving: ProvingWords = {
     high: "too high",
     impossible: "cannot be",
     unchecked: "not checked",
+    "before the mend": "before the mend",
   },
   faults: {
     well: "Nothing wrong",
@@ -79,7 +80,28 @@ const proving: ProvingWords = {
     more: "a thousand times as much would fit: look at the range",
     less: "a thousandth would fit: look at the range",
   },
+  flipped: {
+    probes:
+      "with the other sign it would fit: the probes were the other way round; write it without the minus sign",
+    "probes or wires":
+      "with the other sign it would fit: the probes were the other way round, or the wires are; hold red to positive and read again",
+  },
+  laterCounts: "the later one counts",
+  meterOff: {
+    high: (share) =>
+      `Every full voltage is about ${share} too high: the battery is on charge, or the meter's own battery is flat. Try the meter on something known before you believe the rest.`,
+    low: (share) =>
+      `Every full voltage is about ${share} too low: the battery is low, or the meter shows too little. Try the meter on something known before you believe the rest.`,
+  },
   differs: (rows) => `differs from reading ${rows}`,
+  mended: (place) => `of ${place}`,
+  readAgain: "read again since",
+  idleMends: {
+    "no such place": (place) =>
+      `A mend is on record of ${place}, which is nothing in the plan now: it takes no reading back.`,
+    "no day": (place) =>
+      `The mend of ${place} has no day: what was read before it can't be told from what was read after.`,
+  },
   soundBoat: (band) => `a sound boat: ${band}`,
   changed: (reading, was, project, is) => `${reading}: ${was} when ${project} was finished, ${is} now.`,
   unplaced: {

@@ -2,7 +2,8 @@ import type { Protection } from "../../core/plan/model/common.js";
 import type { SheetSection, SheetTestKind, StopReason } from "../../core/proving/sheet/types.js";
 import type { FaultKind } from "../../core/proving/suspect.js";
 import type { Unplaced } from "../../core/proving/taken/adapt.js";
-import type { Verdict } from "../../core/proving/taken/judge.js";
+import type { JudgedReading, Verdict } from "../../core/proving/taken/judge.js";
+import type { IdleMend } from "../../core/proving/taken/mended.js";
 import type { SpareThing } from "../../core/proving/water/card.js";
 
 /** Which side of a fuse or a switch a point is on: stands after its name and pole, ` (behind its fuse)`. */
@@ -58,7 +59,16 @@ export interface ProvingWords {
   /** A joint, at one end of its stretch where it has two. */
   readonly joint: (kind: string, end: "start" | "end" | undefined) => string;
   readonly wouldFit: Readonly<Record<"more" | "less", string>>;
+  readonly flipped: Readonly<Record<NonNullable<JudgedReading["flipped"]>, string>>;
   readonly differs: (rows: string) => string;
+  /** Of several readings of one thing. */
+  readonly laterCounts: string;
+  /** All full voltages off alike, by a share with its unit. */
+  readonly meterOff: Readonly<Record<"high" | "low", (share: string) => string>>;
+  /** Follows the verdict on a reading that a mend has taken back: what was mended, and that it was read again. */
+  readonly mended: (place: string) => string;
+  readonly readAgain: string;
+  readonly idleMends: Readonly<Record<IdleMend["why"], (place: string) => string>>;
   readonly soundBoat: (band: string) => string;
   readonly changed: (reading: string, was: string, project: string, is: string) => string;
   readonly unplaced: Readonly<Record<Unplaced["why"], (name: string) => string>>;

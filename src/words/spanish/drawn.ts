@@ -36,6 +36,7 @@ export const drawnInSpanish: DrawnWords = {
     looks: (towards) => `vista de frente${towards === undefined ? "" : `, mirando ${from[towards]}`}`,
     seen: (inside, bowRight) =>
       `vista desde ${inside ? "dentro" : "fuera"}; la proa queda a la ${bowRight ? "derecha" : "izquierda"}`,
+    part: "Una parte, enmarcada en la figura pequeña; una flecha con letra lleva a un punto de más allá.",
     notByDrawing: "Traza con las lecturas, no con este dibujo.",
     circuit: (run) =>
       `El circuito de ${run} en una línea, de la batería hacia fuera: una sola línea vale por la ida y el retorno.`,

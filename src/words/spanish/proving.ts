@@ -49,6 +49,7 @@ export const proving: ProvingWords = {
     high: "más de lo debido",
     impossible: "no puede ser",
     unchecked: "sin comprobar",
+    "before the mend": "antes del arreglo",
   },
   faults: {
     well: "Ningún fallo",
@@ -87,7 +88,27 @@ export const proving: ProvingWords = {
     more: "encajaría mil veces más: mira la escala",
     less: "encajaría la milésima parte: mira la escala",
   },
+  flipped: {
+    probes: "con el signo contrario encajaría: las puntas estaban al revés; escríbela sin el signo menos",
+    "probes or wires":
+      "con el signo contrario encajaría: las puntas estaban al revés, o lo están los conductores; pon la roja en el positivo y mide otra vez",
+  },
+  laterCounts: "vale la última",
+  meterOff: {
+    high: (share) =>
+      `Todas las tensiones enteras son un ${share} más altas, poco más o menos: la batería se está cargando, o la pila del medidor está gastada. Prueba el medidor con algo conocido antes de creer lo demás.`,
+    low: (share) =>
+      `Todas las tensiones enteras son un ${share} más bajas, poco más o menos: la batería está baja, o el medidor marca de menos. Prueba el medidor con algo conocido antes de creer lo demás.`,
+  },
   differs: (rows) => `difiere de la medida ${rows}`,
+  mended: (place) => `de ${place}`,
+  readAgain: "medido de nuevo después",
+  idleMends: {
+    "no such place": (place) =>
+      `Consta un arreglo de ${place}, que ahora no es nada del plan: no anula ninguna medida.`,
+    "no day": (place) =>
+      `El arreglo de ${place} no tiene día: lo medido antes no se distingue de lo medido después.`,
+  },
   soundBoat: (band) => `un barco sin fallos: ${band}`,
   changed: (reading, was, project, is) => `Ahora ${is}; cuando se terminó ${project}, ${was} (${reading}).`,
   unplaced: {

@@ -111,6 +111,12 @@ describe("readings that cannot be", () => {
   });
 
   test("no readings: nothing is claimed", () => {
-    expect(diagnose(figures, circuit, [])).toEqual({ judged: [], next: [], changes: [] });
+    expect(diagnose(figures, circuit, [])).toEqual({
+      judged: [],
+      again: [],
+      idleMends: [],
+      next: [],
+      changes: [],
+    });
   });
 });

@@ -3,6 +3,7 @@ import { workOutWhole } from "../../../src/core/layout-figures.js";
 import { planWork } from "../../../src/core/work/plan-work.js";
 import { boundsOf } from "../../../src/drawing/bounds.js";
 import { textWidthMm } from "../../../src/drawing/fonts/measure.js";
+import { marksScale } from "../../../src/drawing/hull/marks-view.js";
 import type { Shape } from "../../../src/drawing/shapes.js";
 import { planOfRuns } from "../../../src/drawing/work/step-circuit.js";
 import { type StepDrawing, stepDrawings } from "../../../src/drawing/work/step-drawing.js";
@@ -137,4 +138,37 @@ test("an end that is joined shows its own circuit from the battery on, and no ot
 test("a step that words tell as well has no drawing", () => {
   expect(drawn("survey / boat")).toEqual([]);
   expect(drawn("cut / lamp trunk")).toEqual([]);
+});
+
+test("marks on a long face are cut out: twice the scale of the whole, which stands small above with a frame", () => {
+  const narrow = { widthMm: 76, mostMm: 42 };
+  const [port] = drawn("mark / coaming lamp", narrow);
+  const side = whole.hull.faces.find(({ name }) => name === "lining")?.sides[0];
+  if (!port || !side) throw new Error("the lining is drawn");
+  const scaleOf = (words: string) => Number(/1 : (\d+)/.exec(words.replaceAll("\u00a0", " "))?.[1]);
+  const all = marksScale(side, narrow.widthMm, narrow.mostMm, plan.shows.lengths).scale;
+  expect(scaleOf(port.words)).toBeLessThanOrEqual(all / 1.6);
+  expect(port.words).toContain("A part of it");
+  // the small figure: the whole face, and the frame on it
+  const small = port.shapes.slice(0, 2).map(boundsOf);
+  expect(small[0]?.maxX).toBeLessThan(31);
+  expect(small[1]?.minX).toBeGreaterThanOrEqual((small[0]?.minX ?? 0) - 0.5);
+  expect(small[1]?.maxX).toBeLessThanOrEqual((small[0]?.maxX ?? 0) + 0.5);
+  for (const name of ["1", "2", "3"]) expect([...textsOf(port.shapes)]).toContain(name);
+});
+
+test("a tape from a point beyond the part that is drawn ends in an arrow with the letter of the point", () => {
+  const plain = planAt("examples/launch.yaml");
+  const launch = workOutWhole(plain);
+  const marks = planWork(launch.figures, launch).step.get("mark / coaming lamp");
+  if (!marks) throw new Error("the launch marks its coaming lamps");
+  const [port] = stepDrawings(marks, launch, plain.shows, { widthMm: 76, mostMm: 42 });
+  const letters = [...(port?.words.matchAll(/\b([A-Z]) [a-z]/g) ?? [])].map(([, letter]) => letter);
+  expect(letters.length).toBeGreaterThan(3);
+  for (const letter of letters) expect([...textsOf(port?.shapes ?? [])]).toContain(letter);
+  const arrows = (port?.shapes ?? []).filter(
+    (shape) => shape.kind === "polyline" && shape.closed && shape.fill === "accent",
+  );
+  expect(arrows.length).toBeGreaterThan(0);
+  for (const { maxX, minX } of arrows.map(boundsOf)) expect(minX < 1 || maxX > 75).toBe(true);
 });

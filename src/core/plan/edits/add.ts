@@ -31,6 +31,7 @@ const lists: ReadonlyMap<string, readonly string[]> = new Map([
   ["step done", ["work done"]],
   ["work note", ["work notes"]],
   ["reading", ["readings"]],
+  ["mend", ["mends"]],
   ["built length", ["as built", "lengths"]],
   ["built hole", ["as built", "holes"]],
   ["built entry", ["as built", "entries"]],

@@ -24,6 +24,7 @@ const lone = [
   "work done",
   "work notes",
   "readings",
+  "mends",
   "as built",
 ];
 /** Sections whose names may also be names of places: there `faces / helm` is the face. */

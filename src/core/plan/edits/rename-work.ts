@@ -13,7 +13,7 @@ const named = new Set(["step", "for", "run", "at", "against", "on", "hole", "box
  * @param renamed The text with the new name in it, wherever a part of it between slashes is the old one.
  */
 export function workRenameSteps(locator: Locator, renamed: (text: string) => string): Step[] {
-  return ["work done", "work notes", "readings", "as built", "projects"].flatMap((section) =>
+  return ["work done", "work notes", "readings", "mends", "as built", "projects"].flatMap((section) =>
     [...texts(locator.node([section]), [section])].flatMap(({ path, text }): Step[] => {
       const now = text
         .split(" / ")

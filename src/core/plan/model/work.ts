@@ -67,6 +67,14 @@ export interface TakenReading {
   readonly note?: string;
 }
 
+/** Something that was put right: what was read through it before tells of the boat as it was. */
+export interface Mend {
+  /** Stretch of the circuit, `lamp trunk / return`; a cable, device, battery or piece of gear. */
+  readonly at: string;
+  readonly when?: string;
+  readonly note?: string;
+}
+
 /** What every record of something built may say. */
 interface Built {
   /** Measured on the boat; false: made as the step said. */
@@ -142,6 +150,7 @@ export interface WorkRecord {
   readonly workDone: readonly DoneStep[];
   readonly notes: readonly StepNote[];
   readonly readings: readonly TakenReading[];
+  readonly mends: readonly Mend[];
   readonly asBuilt: AsBuilt;
   readonly projects: readonly FinishedProject[];
 }
@@ -153,6 +162,7 @@ export const noWork: WorkRecord = {
   workDone: [],
   notes: [],
   readings: [],
+  mends: [],
   asBuilt: nothingBuilt,
   projects: [],
 };

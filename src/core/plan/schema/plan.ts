@@ -80,7 +80,7 @@ export const planShape: Shape<Plan> = map(
   ({ skiffloom: _version, shows, stock: onHand, prices: known, ...all }): Plan => {
     const { references: points, faces: drilled, marks: wanted, checked: read, float, ...most } = all;
     const { catalogue: toBuy, ...others } = most;
-    const { freeHours, workDone, notes, readings, projects, asBuilt, ...rest } = others;
+    const { freeHours, workDone, notes, readings, mends, projects, asBuilt, ...rest } = others;
     return {
       ...rest,
       hull: {
@@ -90,7 +90,7 @@ export const planShape: Shape<Plan> = map(
         checked: read,
         ...(float === undefined ? {} : { float }),
       },
-      work: { freeHours, workDone, notes, readings, projects, asBuilt },
+      work: { freeHours, workDone, notes, readings, mends, projects, asBuilt },
       shows: { ...usualShows[rest.rules], ...shows },
       catalogue: toBuy.map(({ price, ...made }) =>
         price === undefined ? made : { ...made, price: moneyOf(price, known.currency) },

@@ -2,6 +2,7 @@ import type {
   DoneStep,
   FinishedProject,
   FreeWindow,
+  Mend,
   PhotoReference,
   StepNote,
   TakenReading,
@@ -96,6 +97,17 @@ const unitOf = { voltage: "voltage", current: "current", ohm: "resistance", mark
 const exampleOfError = { voltage: "0.02 V", current: "0.05 A", ohm: "0.3 Ω", marking: "0 A" } as const;
 const readings: Shape<readonly TakenReading[]> = shared("readings", listOf(reading));
 
+export const mendKeys = fields("something that was put right", {
+  at: required(
+    "at",
+    text,
+    "What was mended: a stretch of the circuit as `prove` names it, a cable, a fuse, a battery or gear.",
+  ),
+  when,
+  note,
+});
+const mends: Shape<readonly Mend[]> = shared("mends", listOf(mendKeys));
+
 const days = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"] as const;
 const stretches = byForm({
   scalar: map(hoursOfDay, (one) => [one]),
@@ -136,5 +148,11 @@ export const workSections = {
   workDone: otherwise("work done", workDone, [], "Steps of the order of work that were ticked."),
   notes: otherwise("work notes", notes, [], "Notes and photos of steps."),
   readings: otherwise("readings", readings, [], "Readings taken with a meter."),
+  mends: otherwise(
+    "mends",
+    mends,
+    [],
+    "What was put right: readings taken through it before are no longer held against the boat.",
+  ),
   projects: otherwise("projects", projects, [], "Finished projects by name."),
 } as const;

@@ -9,6 +9,7 @@ import { type Reading, ReadingModel } from "../reading-model.js";
 import { polePairs } from "../shadows.js";
 import { type Spread, spreadOf } from "../spread.js";
 import { placeReading } from "./adapt.js";
+import { mendsSince } from "./mended.js";
 import { restingReadings } from "./resting.js";
 
 /** A reading beside the one that was taken of the same thing when a project was finished. */
@@ -64,15 +65,22 @@ export function changesSince(bench: Bench, plan: CompletePlan, taken: readonly T
   });
 }
 
-/** Readings of finished projects by what was read; of several the last. */
+/** Readings of finished projects by what was read; of several the last. What was mended since is another thing than it was. */
 function baseline(bench: Bench, plan: CompletePlan): Map<string, Before> {
+  const all = plan.source.work.projects.flatMap(({ name, readings }) =>
+    readings.map((taken) => ({ taken, project: name, placed: placeReading(bench, plan, taken) })),
+  );
+  const mended = mendsSince(
+    bench,
+    plan,
+    all.map(({ taken }) => taken),
+    all.map(({ placed }) => placed),
+  );
   return new Map(
-    plan.source.work.projects.flatMap(({ name, readings }) =>
-      readings.flatMap((taken): [string, Before][] => {
-        const placed = placeReading(bench, plan, taken);
-        if (!("reading" in placed)) return [];
-        return [[probeKey(placed.reading.probe), { taken, project: name, reading: placed.reading }]];
-      }),
+    all.flatMap(({ taken, project, placed }, row): [string, Before][] =>
+      "reading" in placed && !mended.has(row)
+        ? [[probeKey(placed.reading.probe), { taken, project, reading: placed.reading }]]
+        : [],
     ),
   );
 }

@@ -8,10 +8,14 @@ import { sigmaOf } from "../meter-error.js";
 import { probeKey } from "../probe.js";
 import type { Reading } from "../reading-model.js";
 import { placeReading, type Unplaced } from "./adapt.js";
+import { type MendedSince, mendsSince } from "./mended.js";
 import { batteryAtRest, restingReadings } from "./resting.js";
 
-/** `within` or outside the band of a sound boat; `unchecked` where it could not be compared. */
-export type Verdict = "within" | "low" | "high" | "impossible" | "unchecked";
+/**
+ * `within` or outside the band of a sound boat; `unchecked` where it could not be compared; `before the mend`: it tells of the boat as it was
+ * before something on its path was put right.
+ */
+export type Verdict = "within" | "low" | "high" | "impossible" | "unchecked" | "before the mend";
 
 /** A reading on record, compared with what a sound boat would show. */
 export interface JudgedReading {
@@ -21,8 +25,12 @@ export interface JudgedReading {
   /** In the terms of the circuit, where it has a place there. */
   readonly reading?: Reading;
   readonly band?: Band;
+  /** What was mended since; and whether the reading was outside its band, or could not be. */
+  readonly mended?: MendedSince & { readonly wasOutside: boolean };
   /** It would lie in its band if it were this many times what is on record: read in another range or unit. */
   readonly wouldFitTimes?: number;
+  /** With the other sign it would lie in its band: the probes were the other way round; between the poles of gear perhaps the wires are. */
+  readonly flipped?: "probes" | "probes or wires";
   /** Rows of other readings of the same thing, of which the meter's error does not account for the difference. */
   readonly differsFrom: readonly number[];
 }
@@ -41,7 +49,9 @@ export function judgeReadings(
 ): JudgedReading[] {
   const placed = taken.map((one) => placeReading(bench, plan, one));
   const readings = placed.flatMap((one) => ("reading" in one ? [one.reading] : []));
-  const bands = bandsAsRead(bench, plan, circuit, readings);
+  const mends = mendsSince(bench, plan, taken, placed);
+  const standing = placed.flatMap((one, row) => ("reading" in one && !mends.has(row) ? [one.reading] : []));
+  const bands = bandsAsRead(bench, plan, circuit, readings, standing);
   const bandOf = new Map(readings.map((reading, i) => [reading, bands[i]]));
   return taken.map((one, row): JudgedReading => {
     const own = placed[row];
@@ -54,8 +64,11 @@ export function judgeReadings(
       };
     const { reading } = own;
     const band = bandOf.get(reading);
+    const mended = mends.get(row);
     const differsFrom = placed.flatMap((other, at) =>
-      at !== row && "reading" in other && differ(reading, other.reading) ? [at] : [],
+      at !== row && mends.has(at) === mends.has(row) && "reading" in other && differ(reading, other.reading)
+        ? [at]
+        : [],
     );
     const about = { taken: one, reading, differsFrom };
     if (!band) return { ...about, verdict: "unchecked" };
@@ -65,20 +78,39 @@ export function judgeReadings(
       verdict === "within"
         ? undefined
         : slips.find((factor) => against(wide, reading.value * factor) === "within");
-    return { ...about, band: wide, verdict, ...(times === undefined ? {} : { wouldFitTimes: times }) };
+    const turned = verdict !== "within" && against(wide, -reading.value) === "within";
+    const flipped = turned ? { flipped: flippedAs(bench, reading, wide) } : {};
+    if (mended)
+      return {
+        ...about,
+        band: wide,
+        verdict: "before the mend",
+        mended: { ...mended, wasOutside: verdict !== "within" },
+      };
+    return {
+      ...about,
+      ...flipped,
+      band: wide,
+      verdict,
+      ...(times === undefined ? {} : { wouldFitTimes: times }),
+    };
   });
 }
 
-/** Bands without the meter's error. Once a battery was read at rest, all but that reading are compared with a boat on that battery. */
+/**
+ * Bands without the meter's error. Once a battery was read at rest, all but that reading are compared with a boat on that battery.
+ * @param standing Readings that no mend has taken back: only they tell of a battery.
+ */
 function bandsAsRead(
   bench: Bench,
   plan: CompletePlan,
   circuit: SettledCircuit,
   readings: readonly Reading[],
+  standing: readonly Reading[],
 ): Band[] {
   const probes = readings.map(({ probe }) => probe);
   const unknown = bandsOf(bench, probes, { samples, meter: false });
-  const restingV = restingReadings(bench, readings);
+  const restingV = restingReadings(bench, standing);
   if (restingV.size === 0) return unknown;
   const rested = benchOf(plan, circuit, { restingV });
   const known = { resting: new Set(restingV.keys()) };
@@ -95,6 +127,24 @@ function withMeter(band: Band, reading: Reading): Band {
   const least = reading.probe.kind === "ohm" ? 0 : Number.NEGATIVE_INFINITY;
   return { expected, low: Math.max(least, low - wide(low)), high: high + wide(high) };
 }
+
+/** A drop, and a battery's own voltage, only the probes turn round; what arrives at gear the wires may. */
+function flippedAs(
+  bench: Bench,
+  { probe }: Reading,
+  { expected }: Band,
+): NonNullable<JudgedReading["flipped"]> {
+  return Math.abs(expected) < readingLimits.fullFromV || batteryAtRest(bench, probe) !== undefined
+    ? "probes"
+    : "probes or wires";
+}
+
+/** May the search for faults go by it? Not by a slip of the range or the probes, nor by what was read before a mend. */
+export const isUsable = ({ verdict, wouldFitTimes, flipped }: JudgedReading): boolean =>
+  verdict !== "impossible" &&
+  verdict !== "before the mend" &&
+  wouldFitTimes === undefined &&
+  flipped !== "probes";
 
 const sigmaAt = ({ probe, meter }: Reading, value: number) => sigmaOf(probe.kind, value, meter);
 

@@ -1,13 +1,18 @@
 import type { NextReading } from "../../../core/proving/next-reading.js";
+import { type Probe, probeKey } from "../../../core/proving/probe.js";
 import type { Suspect } from "../../../core/proving/suspect.js";
 import type { Change } from "../../../core/proving/taken/aged.js";
 import type { JudgedReading } from "../../../core/proving/taken/judge.js";
+import type { IdleMend } from "../../../core/proving/taken/mended.js";
 import type { ProofWords } from "../../../words/proof/proof-words.js";
 import {
   bandWords,
+  branchWords,
   changeSentence,
+  meterWords,
   nextWords,
   probabilityWords,
+  probeWords,
   readingWords,
   suspectSentence,
   suspectsShown,
@@ -17,7 +22,7 @@ import {
 import { usePlan, useWords } from "../../app/context.js";
 import type { DiagnosisShown } from "../../garage/messages.js";
 import { WrittenField } from "../../parts/written-field.js";
-import { useProof, useTakeReading } from "./use-proof.js";
+import { useMends, useProof, useTakeReading } from "./use-proof.js";
 import { useProofWords } from "./use-proof-words.js";
 import { Waiting } from "./waiting.js";
 
@@ -38,9 +43,12 @@ export function FaultsPart({ toSheet }: { toSheet: () => void }) {
     );
   return (
     <>
+      {diagnosis.meterShare !== undefined && <MeterOff share={diagnosis.meterShare} />}
+      <Again again={diagnosis.again} />
       <Suspects diagnosis={diagnosis} />
       <Next next={diagnosis.next} ranked={diagnosis.faults !== undefined} />
       <Changed diagnosis={diagnosis} />
+      <Mends idle={diagnosis.idleMends} />
       <Judged judged={diagnosis.judged} />
     </>
   );
@@ -52,24 +60,105 @@ function Suspects({ diagnosis: { faults } }: { diagnosis: DiagnosisShown }) {
   return (
     <section>
       <h3>{words.suspects}</h3>
-      <Ranked suspects={suspectsShown(faults.suspects)} />
+      <Ranked suspects={suspectsShown(faults.suspects)} mendable />
       {!faults.explained && <p className="problem">{words.unexplained}</p>}
       {faults.notApart.length > 1 && <p>{words.notApart(faults.notApart.length)}</p>}
     </section>
   );
 }
 
-function Ranked({ suspects }: { suspects: readonly Suspect[] }) {
+/** A suspect less likely than this is not offered as mended: one would have looked elsewhere first. */
+const mendableFrom = 0.05;
+
+function Ranked({ suspects, mendable = false }: { suspects: readonly Suspect[]; mendable?: boolean }) {
+  const words = useWords().proof;
   const { words: said, language } = useProofWords();
+  const { put } = useMends();
+  const readOnly = usePlan((state) => state.readOnly !== undefined);
   return (
     <ol className="suspects" lang={language}>
       {suspects.map((suspect) => (
         <li key={`${suspect.kind} ${suspect.at.join(" ")}`}>
           <b>{probabilityWords(suspect.probability)}</b>
           <span>{suspectSentence(suspect, said)}</span>
+          {mendable && !readOnly && suspect.at.length > 0 && suspect.probability >= mendableFrom && (
+            <button type="button" className="quiet" onClick={() => put(suspect.at)}>
+              {words.mendedNow}
+            </button>
+          )}
         </li>
       ))}
     </ol>
+  );
+}
+
+function MeterOff({ share }: { share: number }) {
+  const { words: said, language } = useProofWords();
+  return (
+    <p className="problem" lang={language}>
+      {meterWords(share, said)}
+    </p>
+  );
+}
+
+/** What proves a mend. */
+function Again({ again }: { again: readonly Probe[] }) {
+  const words = useWords().proof;
+  const { words: said, language } = useProofWords();
+  const take = useTakeReading();
+  const readOnly = usePlan((state) => state.readOnly !== undefined);
+  if (again.length === 0) return null;
+  return (
+    <section className="next-reading">
+      <h3>{words.again}</h3>
+      {again.map((probe) => (
+        <div key={probeKey(probe)}>
+          <p lang={language}>{probeWords(probe, said)}</p>
+          {!readOnly && (
+            <WrittenField
+              label={probe.kind === "marking" ? words.markedNow : words.meterShowsNow}
+              value=""
+              assumed={words.notRead}
+              onTake={(typed) => (typed === "" ? undefined : take(probe, typed))}
+            />
+          )}
+        </div>
+      ))}
+      <p className="hint">{words.againHint}</p>
+    </section>
+  );
+}
+
+/** What was put right, each of which can be taken back; and what is odd about it. */
+function Mends({ idle }: { idle: readonly IdleMend[] }) {
+  const words = useWords().proof;
+  const { words: said, language } = useProofWords();
+  const { takeBack } = useMends();
+  const mends = usePlan(({ reading }) => (reading.ok ? reading.plan.work.mends : undefined)) ?? [];
+  const readOnly = usePlan((state) => state.readOnly !== undefined);
+  if (mends.length === 0) return null;
+  return (
+    <section>
+      <h3>{words.mends}</h3>
+      {idle.map(({ at, why }) => (
+        <p key={`${why} ${at}`} className="problem" lang={language}>
+          {said.proving.idleMends[why](branchWords(at, said))}
+        </p>
+      ))}
+      <ul className="sheet-tests" lang={language}>
+        {mends.map(({ at, when, note }, row) => (
+          <li key={`${at} ${when}`} className="sheet-test">
+            <span>{branchWords(at, said)}</span>
+            {!readOnly && (
+              <button type="button" className="quiet" onClick={() => takeBack(row)}>
+                {words.takeBack}
+              </button>
+            )}
+            <span className="hint">{[when, note].filter((one) => one !== undefined).join(": ")}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
   );
 }
 
@@ -127,7 +216,7 @@ function Judged({ judged }: { judged: readonly JudgedReading[] }) {
       <h3>{words.judged}</h3>
       <ul className="sheet-tests" lang={language}>
         {judged.map((one) => (
-          <li key={rowKey(one, judged)} className="sheet-test">
+          <li key={rowKey(one, judged)} className="sheet-test" data-verdict={one.verdict}>
             <span>{takenWords(one, said)}</span>
             <b>{readingWords(one.taken.kind, one.taken.value, said)}</b>
             <span className="hint">{judgement(one, said)}</span>

@@ -1,11 +1,12 @@
 import type { Plan } from "../../../core/plan/model/plan.js";
 import type { TakenReading } from "../../../core/plan/model/work.js";
-import type { Probe } from "../../../core/proving/probe.js";
+import { type Probe, probeKey } from "../../../core/proving/probe.js";
 import { againstSheet } from "../../../core/proving/sheet/against-sheet.js";
 import type { SheetSection, SheetTest } from "../../../core/proving/sheet/types.js";
+import type { JudgedReading } from "../../../core/proving/taken/judge.js";
 import { readingWords } from "../../../words/proving.js";
 import { expectedWords, howWords, sectionWords, settingWords } from "../../../words/test-sheet.js";
-import { usePlan, useWords } from "../../app/context.js";
+import { useFigures, usePlan, useWords } from "../../app/context.js";
 import { LevelMark } from "../../parts/level-mark.js";
 import { WrittenField } from "../../parts/written-field.js";
 import { useProof, useTakeReading } from "./use-proof.js";
@@ -54,7 +55,9 @@ function Test(props: { test: SheetTest; section: SheetSection; toFaults: () => v
   const plan = usePlan(({ reading }) => (reading.ok ? reading.plan : undefined));
   const { probe } = test;
   const how = howWords(test, said);
-  const shown = probe && plan && lastOf(plan, probe);
+  const judged = useFigures()?.readings ?? [];
+  const last = probe && plan && lastOf(plan, judged, probe);
+  const shown = last?.beforeMend ? undefined : last?.taken;
   return (
     <li className="sheet-test">
       <span lang={language}>
@@ -66,7 +69,11 @@ function Test(props: { test: SheetTest; section: SheetSection; toFaults: () => v
           label={probe.kind === "marking" ? how : words.meterShows(how)}
           labelHidden
           value={shown === undefined ? "" : readingWords(shown.kind, shown.value, said)}
-          assumed={words.notRead}
+          assumed={
+            last?.beforeMend
+              ? words.beforeMend(readingWords(last.taken.kind, last.taken.value, said))
+              : words.notRead
+          }
           disabled={readOnly}
           onTake={(typed) =>
             typed === ""
@@ -105,15 +112,26 @@ function Against(props: { test: SheetTest; shown: TakenReading; toFaults: () => 
   );
 }
 
-/** The last reading on record of that very thing. */
-function lastOf({ work }: Plan, probe: Probe): TakenReading | undefined {
+interface Last {
+  readonly taken: TakenReading;
+  readonly beforeMend: boolean;
+}
+
+/** The last reading on record of that very thing. Of what the figures do not know yet the plan is asked. */
+function lastOf({ work }: Plan, judged: readonly JudgedReading[], probe: Probe): Last | undefined {
   const on = [...probe.on].sort().join("|");
-  return work.readings.findLast(
-    ({ kind, at, against, withOn, lifted = [] }) =>
-      kind === probe.kind &&
-      at === probe.at &&
-      (!("against" in probe) || against === probe.against) &&
-      lifted.length === 0 &&
-      [...withOn].sort().join("|") === on,
-  );
+  const fresh = work.readings
+    .slice(judged.length)
+    .findLast(
+      ({ kind, at, against, withOn, lifted = [] }) =>
+        kind === probe.kind &&
+        at === probe.at &&
+        (!("against" in probe) || against === probe.against) &&
+        lifted.length === 0 &&
+        [...withOn].sort().join("|") === on,
+    );
+  if (fresh) return { taken: fresh, beforeMend: false };
+  const key = probeKey(probe);
+  const known = judged.findLast(({ reading }) => reading && probeKey(reading.probe) === key);
+  return known && { taken: known.taken, beforeMend: known.mended !== undefined };
 }

@@ -1,7 +1,7 @@
 import { useEffect, useState } from "react";
 import type { Probe } from "../../../core/proving/probe.js";
 import { readShown } from "../../../core/quantity/moments.js";
-import { readingEdits } from "../../../core/work/work-edits.js";
+import { mendEdits, readingEdits } from "../../../core/work/work-edits.js";
 import { usePlan, usePlanStore, useWords } from "../../app/context.js";
 import type { ForemanOutcome, ForemanQuestion } from "../../garage/messages.js";
 import { ownersMinutes, useForeman } from "../../garage/use-foreman.js";
@@ -28,6 +28,19 @@ export function useProof(ask: Asked): ForemanOutcome | undefined {
     };
   }, [foreman, ask, text]);
   return outcome;
+}
+
+/** Puts mends on record, and takes one back. Answers why that can't be. */
+export function useMends(): {
+  readonly put: (places: readonly string[]) => string | undefined;
+  readonly takeBack: (row: number) => string | undefined;
+} {
+  const store = usePlanStore();
+  const refusalOf = useRefusal();
+  return {
+    put: (places) => refusalOf(store.edit(mendEdits(places, ownersMinutes()))),
+    takeBack: (row) => refusalOf(store.edit([{ edit: "remove field", at: "mends", field: String(row + 1) }])),
+  };
 }
 
 const unitOf = { voltage: "V", current: "A", ohm: "Ω", marking: "A" } as const;

@@ -31,6 +31,7 @@ export const work = {
     joints: "Joints",
     devices: "Fuses and breakers",
     readings: "Readings",
+    mends: "Mended",
     projects: "Finished projects",
     measured: "measured",
     asSaid: "as the step said",
@@ -70,6 +71,7 @@ export const work = {
       against: "Against",
       on: "On",
       shown: "Shown",
+      what: "What",
     },
   },
   tests: {

@@ -16,10 +16,18 @@ export const proof = {
   suspects: "Likeliest first",
   unexplained:
     "None of these explains the readings well: read again what looks odd, or look for more than one fault.",
-  notApart: (count: number) => `The readings so far do not tell the first ${count} apart.`,
+  notApart: (count: number) =>
+    `The readings so far can't tell the first ${count} apart, and nothing you did wrong makes it so: one more reading may, or look at them in this order.`,
   next: "Measure next",
   orElse: "Or:",
-  nothingMore: "No further reading would tell the suspects apart.",
+  nothingMore:
+    "No further reading would tell more than a look would: look at the suspects in this order, mend what you find, and measure again.",
+  again: "Measure again, to prove the mend",
+  againHint: "At the far end of the way a second fault would show too: until then the mend is not proven.",
+  mendedNow: "I have mended this",
+  mends: "Mended",
+  takeBack: "Take back",
+  beforeMend: (reading: string) => `${reading} before the mend`,
   aged: "Changed since the project was finished",
   judged: "Readings on record",
   howLong: "How long will it last?",

@@ -15,10 +15,19 @@ export const proof: ScreenWords["proof"] = {
   suspects: "Lo más probable primero",
   unexplained:
     "Nada de esto explica bien las medidas: vuelve a medir lo que parezca raro, o busca más de un fallo.",
-  notApart: (count) => `Las medidas de ahora no distinguen entre los primeros ${count}.`,
+  notApart: (count) =>
+    `Las medidas de ahora no distinguen entre los primeros ${count}, y no es por nada que hayas hecho mal: una medida más puede hacerlo, o míralos en este orden.`,
   next: "Mide ahora",
   orElse: "O bien:",
-  nothingMore: "Ninguna otra medida distinguiría entre los sospechosos.",
+  nothingMore:
+    "Ninguna otra medida diría más que mirarlo: mira los sospechosos en este orden, arregla lo que encuentres y mide de nuevo.",
+  again: "Mide de nuevo, para comprobar el arreglo",
+  againHint:
+    "En el extremo de la salida se vería también un segundo fallo: hasta entonces el arreglo no está comprobado.",
+  mendedNow: "Esto lo he arreglado",
+  mends: "Arreglado",
+  takeBack: "Deshacer",
+  beforeMend: (reading) => `${reading} antes del arreglo`,
   aged: "Cambió desde que se terminó el proyecto",
   judged: "Medidas que constan",
   howLong: "¿Cuánto durará?",

@@ -31,6 +31,7 @@ export const work: PaperWords["work"] = {
     joints: "Uniones",
     devices: "Fusibles y disyuntores",
     readings: "Lecturas",
+    mends: "Arreglado",
     projects: "Proyectos terminados",
     measured: "medido",
     asSaid: "como decía el paso",
@@ -70,6 +71,7 @@ export const work: PaperWords["work"] = {
       against: "Contra",
       on: "Encendido",
       shown: "Marcó",
+      what: "Qué",
     },
   },
   tests: {
