@@ -55,7 +55,7 @@ export function nextReadings(
   const views = likely.map(({ fit }) => viewOf(model, report.model, fit));
   const total = likely.reduce((sum, { p }) => sum + p, 0);
   const p = likely.map((one) => one.p / total);
-  return possible
+  const ranked = possible
     .map(({ probe, effort, opens }, k) => {
       const shown = views.map((view) => view.shown[k] ?? 0);
       const sigma = views.map((view) => view.sigma[k] ?? 1);
@@ -73,6 +73,21 @@ export function nextReadings(
     .filter(({ worth }) => worth > leastBits)
     .sort((a, b) => b.worth - a.worth)
     .map(({ next }) => next);
+  const kept: NextReading[] = [];
+  for (const one of ranked) if (!kept.some((other) => tellsAsMuch(other, one))) kept.push(one);
+  return kept;
+}
+
+/** A reading beside one that shows nearly the same whatever is wrong is no other choice: a point and its joint. */
+const sameSigmas = 0.2;
+
+function tellsAsMuch(one: NextReading, other: NextReading): boolean {
+  if (one.probe.kind !== other.probe.kind || one.probe.kind === "marking") return false;
+  if (conditionKey(one.probe) !== conditionKey(other.probe)) return false;
+  return one.wouldShow.every(({ shown, sigma }, i) => {
+    const there = other.wouldShow[i];
+    return there !== undefined && Math.abs(shown - there.shown) < sameSigmas * Math.min(sigma, there.sigma);
+  });
 }
 
 /** What an answer of yes or no tells that says for sure which [bit]: a marking decides, and counts for explanations too unlikely to be kept. */

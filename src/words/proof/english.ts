@@ -65,7 +65,7 @@ const proving: ProvingWords = {
     farEnd: (cable) => `at the far end of ${cable}`,
     more: (ohms) => `, ${ohms} more than it should have`,
     under: (voltage) => `, ${voltage} under the plan's`,
-    looksLike: (rating) => `, it looks like ${rating}`,
+    looksLike: (rating) => `, it looks like ${rating}: a meter hardly sees it, read what is printed on it`,
     first: (part) => ` Look first at ${part}.`,
   },
   parts: {

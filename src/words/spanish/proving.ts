@@ -69,7 +69,7 @@ export const proving: ProvingWords = {
     farEnd: (cable) => `en el extremo más lejano de ${cable}`,
     more: (ohms) => `, ${ohms} más de lo debido`,
     under: (voltage) => `, ${voltage} menos que en el plan`,
-    looksLike: (rating) => `, parece de ${rating}`,
+    looksLike: (rating) => `, parece de ${rating}: un medidor apenas lo nota, lee lo que lleva impreso`,
     first: (part) => ` Mira primero ${part}.`,
   },
   parts: {

@@ -44,7 +44,7 @@ describe("the dim lamps of the second season", () => {
   });
 
   test("a joint that ages shows against the baseline while it is still within the band of a new boat", () => {
-    const drop = taken("house +", "coaming lamp 6 at joint +", 0.165, lamps);
+    const drop = taken("house +", "coaming lamp 6 at joint +", 0.187, lamps);
     const { judged, changes } = diagnose(figures, circuit, [own[0] ?? drop, drop]);
     expect(judged[1]?.verdict).toBe("within");
     expect(changes.find(({ now }) => now === drop)?.changed).toBe(true);
@@ -61,6 +61,43 @@ describe("readings that cannot be", () => {
       verdict: "impossible",
       wouldFitTimes: 0.001,
     });
+  });
+
+  test("the other sign: of a drop the probes, at gear perhaps the wires, which the search then goes by", () => {
+    const on = ["sounder"];
+    const drop = diagnose(figures, circuit, [taken("house +", "sounder at joint +", -0.09, on)]);
+    expect(drop.judged[0]).toMatchObject({ verdict: "low", flipped: "probes" });
+    expect(drop.faults).toBeUndefined();
+    const posts = only(taken("house +", "house -", -12.65));
+    expect(posts).toMatchObject({ verdict: "low", flipped: "probes" });
+    const gear = diagnose(figures, circuit, [taken("sounder at joint +", "sounder at joint -", -12.5, on)]);
+    expect(gear.judged[0]).toMatchObject({ verdict: "low", flipped: "probes or wires" });
+    expect(gear.faults?.suspects[0]?.kind).toBe("reversed");
+    expect(only(taken("house +", "sounder at joint +", 0.09, on))?.flipped).toBeUndefined();
+  });
+
+  test("a slip of range or sign is no change since a project was finished", () => {
+    const second = example("second-season");
+    const drop = taken("coaming lamp 6 at joint -", "house -", 83, ["coaming lamp"]);
+    const { judged, changes } = diagnose(second.figures, second.circuit, [drop]);
+    expect(judged[0]?.wouldFitTimes).toBe(1e-3);
+    expect(changes).toEqual([]);
+  });
+
+  test("full voltages that are all off by one share: the meter may be, or the battery", () => {
+    const readings = (times: number) => [
+      taken("house +", "house -", 12.65 * times),
+      taken("sounder at joint +", "sounder at joint -", 12.52 * times, ["sounder"]),
+      taken("house +", "sounder at joint +", 0.08 * times, ["sounder"]),
+    ];
+    const share = (times: number) => diagnose(figures, circuit, readings(times)).meterShare;
+    expect(share(1.11)).toBeCloseTo(0.11, 1);
+    expect(share(0.9)).toBeCloseTo(-0.1, 1);
+    expect(share(1)).toBeUndefined();
+    // one alone, or not alike: something else is wrong
+    expect(diagnose(figures, circuit, readings(1.11).slice(0, 1)).meterShare).toBeUndefined();
+    const unlike = [...readings(1).slice(0, 1), ...readings(0.85).slice(1)];
+    expect(diagnose(figures, circuit, unlike).meterShare).toBeUndefined();
   });
 
   test("more volts than the boat has, and less than no ohms", () => {
