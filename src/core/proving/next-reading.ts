@@ -4,7 +4,7 @@ import type { FaultReport } from "./faults.js";
 import type { Fit } from "./fit.js";
 import { fromScale, sigmaOnScale } from "./meter-error.js";
 import { type Possible, possibleReadings } from "./possible-probes.js";
-import type { Probe } from "./probe.js";
+import { conditionKey, type Probe } from "./probe.js";
 import { type Reading, ReadingModel } from "./reading-model.js";
 import { polePairs } from "./shadows.js";
 import { type Spread, spreadOf } from "./spread.js";
