@@ -18,11 +18,11 @@ const columns = ({ heads }: PaperWords["hull"]["holes"]["pulling"]): readonly Co
 export function pullingPieces(
   hull: HullFigures,
   shows: Shows,
-  { hull: { holes } }: PaperWords,
+  { hull: { holes }, of }: PaperWords,
   widthMm: number,
 ): Piece[] {
   const words = holes.pulling;
-  const rows = pullRows(hull, shows);
+  const rows = pullRows(hull, shows, of.layout);
   if (rows.length === 0) return [];
   return together([
     heading(words.title, widthMm),

@@ -20,6 +20,7 @@ export function pointWords(name: string, points: PointWords = english.proving.po
     .replace(/ main ([+-])$/, ` $1${points.main}`)
     .replace(/ master ([+-])$/, ` $1${points.master}`)
     .replace(/ bus ([+-])$/, ` $1${points.bus}`)
+    .replace(/ out ([+-])$/, points.out)
     .replace(" | ", ", ")
     .replace(/ -( |$)/, " −$1");
 }

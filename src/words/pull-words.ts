@@ -1,6 +1,7 @@
 import type { HullFigures } from "../core/hull/figures.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { boreWords } from "./hull-words.js";
+import { type LayoutWords, layoutInEnglish } from "./layout/english.js";
 import { lengthWords } from "./numbers.js";
 
 export interface PullRow {
@@ -14,7 +15,11 @@ export interface PullRow {
 }
 
 /** How each cable comes to its hole, in the order to pull them. */
-export function pullRows({ pulling }: HullFigures, shows: Shows): PullRow[] {
+export function pullRows(
+  { pulling }: HullFigures,
+  shows: Shows,
+  { sided }: LayoutWords = layoutInEnglish,
+): PullRow[] {
   const clear = new Map(pulling.passages.map(({ name, clearM }) => [name, clearM]));
   return pulling.order.map(({ name, through, lengthM, endM }): PullRow => {
     const sizes = through.flatMap((place) => {
@@ -24,10 +29,11 @@ export function pullRows({ pulling }: HullFigures, shows: Shows): PullRow[] {
     const tightest = sizes.toSorted((a, b) => a.clearM - b.clearM)[0];
     return {
       cable: name,
-      through: through.join(" → "),
+      through: through.map(sided).join(" → "),
       line: lengthWords(lengthM, shows),
       mustPass: boreWords(endM * 1000),
-      tightest: tightest === undefined ? "" : `${tightest.place}, ${boreWords(tightest.clearM * 1000)}`,
+      tightest:
+        tightest === undefined ? "" : `${sided(tightest.place)}, ${boreWords(tightest.clearM * 1000)}`,
     };
   });
 }

@@ -51,7 +51,7 @@ export function marksDrawn(
   words: DrawnWords,
 ): string {
   const where = of.face.pair ? `${of.name}, ${words.step.sides[of.side]}` : of.name;
-  const letters = [...of.letters].map(([name, letter]) => `${letter} ${name}`);
+  const letters = [...of.letters].map(([name, letter]) => `${letter} ${words.sided(name)}`);
   const seen = seenWords(of.face, of.inside, of.bowRight, words);
   return `${where}, ${scaleWords(of.scale, words)}, ${seen}. ${of.part ? `${words.step.part} ` : ""}${namesText(of.marks, words)}; ${letters.join("; ")}. ${words.step.notByDrawing}`;
 }

@@ -3,6 +3,7 @@ import { pullTests } from "../core/reference/terminations.js";
 import type { Step, StepSize } from "../core/work/step.js";
 import { boreWords, readingWords } from "./hull-words.js";
 import { lengthWords, marked } from "./numbers.js";
+import { pathWords } from "./path-words.js";
 import { listed } from "./say.js";
 import { english } from "./steps/english.js";
 import type { StepWords } from "./steps/step-words.js";
@@ -16,7 +17,10 @@ export function sizeLines(step: Step, shows: Shows, words: StepWords = english):
   return [...alike(step.sizes, shows, words)].map(([text, things]) =>
     things.length === 0 || (others.length === 0 && things.length === 1 && things[0] === only)
       ? text
-      : `${namesText(things, words)}: ${text}`,
+      : `${namesText(
+          things.map((one) => pathWords(one, words.path)),
+          words,
+        )}: ${text}`,
   );
 }
 
@@ -75,7 +79,7 @@ function sizeText(
     case "behind":
       return [size.of, say.behind(size.words)];
     case "through":
-      return ["", say.through(listed(size.passages, joining))];
+      return ["", say.through(listed(size.passages.map(layout.sided), joining))];
     default:
       return size satisfies never;
   }

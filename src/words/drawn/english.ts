@@ -23,6 +23,7 @@ export const drawnInEnglish = {
   template: templateWords,
   /** What an entry of a box is called: a spare one has a number only. */
   entry: layoutInEnglish.entry,
+  sided: layoutInEnglish.sided,
   inside: (size: string, depth: string): string => `${size} inside, ${depth} deep`,
   step: {
     trueScale: "true scale",

@@ -139,6 +139,8 @@ export const layoutInEnglish = {
   },
   /** An entry of a box: the cable it is for, or `spare 1`. */
   entry: (id: string): string => id,
+  /** A name with the side that the hull's figures put behind it: `end port`. */
+  sided: (name: string): string => name,
   /** Names of parts; those of the owner's own lists stay in any language. */
   part: (name: string, _kind: PartKind): string => name,
   /** What a part is for, by name: clips and flags are for all runs. */

@@ -7,6 +7,7 @@ const proving: ProvingWords = {
     main: " (behind its main)",
     master: " (behind its master switch)",
     bus: " (bus)",
+    out: " out $1",
   },
   branches: {
     lead: {

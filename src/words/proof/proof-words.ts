@@ -7,7 +7,8 @@ import type { IdleMend } from "../../core/proving/taken/mended.js";
 import type { SpareThing } from "../../core/proving/water/card.js";
 
 /** Which side of a fuse or a switch a point is on: stands after its name and pole, ` (behind its fuse)`. */
-export type PointWords = Readonly<Record<"joint" | "fused" | "main" | "master" | "bus", string>>;
+/** What is said of a point behind its sign; `out` is the whole end of its name, `$1` its sign. */
+export type PointWords = Readonly<Record<"joint" | "fused" | "main" | "master" | "bus" | "out", string>>;
 
 /** Parts of a branch that are no joint. */
 export type PartName = "conductor" | "lead" | "protection" | "switch" | "hull";

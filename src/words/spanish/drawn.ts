@@ -25,10 +25,10 @@ export const drawnInSpanish: DrawnWords = {
     bar: (lengthMm) => `${lengthMm} mm: mide antes de taladrar`,
     square: (sideMm) => `cuadrado de ${sideMm} mm`,
     more: (count) => `y ${count} más, en la hoja de la caja`,
-    scale:
-      "Imprime al 100 %, sin ajustar a la página. Si la barra o el cuadrado no miden lo justo, no taladres con esta hoja.",
+    scale: "Imprime al 100 %, sin ajustar a la página. Si barra o cuadrado no miden lo justo, no taladres.",
   },
   entry: layoutInSpanish.entry,
+  sided: layoutInSpanish.sided,
   inside: (size, depth) => `${size} por dentro, ${depth} de fondo`,
   step: {
     trueScale: "a tamaño real",

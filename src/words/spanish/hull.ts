@@ -1,6 +1,7 @@
 import type { EdgeSide } from "../../core/hull/faces/edge-names.js";
 import type { HullWords } from "../hull/english.js";
 import { spanish as steps } from "../steps/spanish.js";
+import { sided } from "./sided.js";
 import { materialIn } from "./trade.js";
 
 const coordinates: Readonly<Record<string, string>> = {
@@ -38,7 +39,14 @@ export const hullInSpanish: HullWords = {
   },
   edge,
   theEdge: steps.sizes.edges.unnamed,
-  ways: steps.sizes.ways,
+  ways: {
+    up: "arriba",
+    down: "abajo",
+    aft: "a popa",
+    forward: "a proa",
+    left: "a la izquierda",
+    right: "a la derecha",
+  },
   move: {
     along: (length, forward, strip) =>
       `${length} ${forward ? (strip ? "a proa" : "a la derecha") : strip ? "a popa" : "a la izquierda"}`,
@@ -89,7 +97,7 @@ export const hullInSpanish: HullWords = {
   behind: {
     zone: (name, length) => `${name}: a ${length}`,
     room: (length) => `sitio ${length}`,
-    reached: (opening) => `se llega por ${opening}`,
+    reached: (opening) => `se llega por ${sided(opening)}`,
   },
   afloat: {
     unknown: "no se sabe",

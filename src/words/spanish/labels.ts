@@ -3,10 +3,10 @@ import type { LabelWords } from "../labels.js";
 import { asking } from "../screen/es/asking.js";
 import { findings } from "../screen/es/findings.js";
 import { conditionWords, devices, stateWords } from "./devices.js";
+import { sided } from "./sided.js";
 import { chemistryIn } from "./trade.js";
 
 const [flooded, agm, gel, lifepo4] = chemistries;
-const sides = { port: "babor", starboard: "estribor" } as const;
 
 /** Short words for what has a key, in Spanish. */
 export const labelsInSpanish: LabelWords = {
@@ -21,6 +21,6 @@ export const labelsInSpanish: LabelWords = {
   states: stateWords,
   ruleSets: { us: `normas de ${asking.us}`, iso: "normas ISO" },
   devices,
-  sides,
-  sided: (name) => name.replace(/ port$/, ` ${sides.port}`).replace(/ starboard$/, ` ${sides.starboard}`),
+  sides: { port: "babor", starboard: "estribor" },
+  sided,
 };

@@ -6,6 +6,7 @@ import { joinedInSpanish } from "./joining.js";
 import { jointInSpanish } from "./joint-kinds.js";
 import { many } from "./many.js";
 import { partInSpanish, toolInSpanish, wireInSpanish } from "./part-names.js";
+import { sided } from "./sided.js";
 import { colourIn, materialIn } from "./trade.js";
 
 const { faces } = boxes;
@@ -123,6 +124,7 @@ export const layoutInSpanish: LayoutWords = {
       `${lined ? "con adhesivo, " : ""}de ${from} a ${to}\u00a0mm, ${length}\u00a0mm de largo`,
   },
   entry: (id) => id.replace(/^spare (\d+)$/, "reserva $1"),
+  sided,
   part: partInSpanish,
   use: (name, kind) => (name === "runs" && (kind === "tie" || kind === "label") ? "tendidos" : name),
   wire: wireInSpanish,

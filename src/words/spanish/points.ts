@@ -7,4 +7,5 @@ export const points: PointWords = {
   main: " (detrás de su fusible general)",
   master: " (detrás de su interruptor general)",
   bus: " (barra)",
+  out: " $1 (su salida)",
 };

@@ -1,5 +1,8 @@
 import type { SheetWords } from "../proof/proof-words.js";
 
+/** A range stays with its unit, since a column of the sheet is narrow. */
+const tied = (range: string): string => range.replaceAll(" ", "\u00a0");
+
 /** The sheet of tests in Spanish. */
 export const sheet: SheetWords = {
   tests: {
@@ -65,8 +68,8 @@ export const sheet: SheetWords = {
   },
   expected: { allRound: "todo alrededor", dry: "seco", ownArc: "su propio sector", right: "bien" },
   instruments: {
-    clamp: (range) => `pinza, ${range}`,
-    meter: (range) => `polímetro, ${range}`,
+    clamp: (range) => `pinza, ${tied(range)}`,
+    meter: (range) => `polímetro, ${tied(range)}`,
     plainMeter: "polímetro",
     eyes: "a la vista",
     hose: "manguera, linterna",

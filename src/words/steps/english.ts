@@ -1,4 +1,5 @@
 import { layoutInEnglish } from "../layout/english.js";
+import { pathInEnglish } from "../path-words.js";
 import { joinedInEnglish } from "../say.js";
 import { faceWords } from "../template-words.js";
 import type { StepWords } from "./step-words.js";
@@ -181,6 +182,7 @@ export const english: StepWords = {
     thenSquare: (along, edge, off) => `${along} along ${edge}, then ${off} square off it`,
   },
   layout: layoutInEnglish,
+  path: pathInEnglish,
   joining: joinedInEnglish,
   range: (from, to) => `${from} to ${to}`,
   weekdays: ["Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday"],

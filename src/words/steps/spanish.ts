@@ -1,6 +1,8 @@
 import { boxes } from "../screen/es/boxes.js";
 import { joinedInSpanish } from "../spanish/joining.js";
 import { layoutInSpanish } from "../spanish/layout.js";
+import { pathInSpanish } from "../spanish/path.js";
+import { sided } from "../spanish/sided.js";
 import type { StepWords } from "./step-words.js";
 
 /** The steps of the work in Spanish, for the page. */
@@ -160,7 +162,7 @@ export const spanish: StepWords = {
     mustHold: (force) => `debe aguantar ${force}`,
     behind: (words) => `detrás: ${words}`,
     through: (passages) => `por ${passages}`,
-    reading: (length, from) => `${length} desde ${from}`,
+    reading: (length, from) => `${length} desde ${sided(from)}`,
     check: (reading) => `; comprobar ${reading}`,
     edges: {
       lower: "del canto inferior",
@@ -184,6 +186,7 @@ export const spanish: StepWords = {
     thenSquare: (along, edge, off) => `${along} a lo largo ${edge}, luego ${off} a escuadra`,
   },
   layout: layoutInSpanish,
+  path: pathInSpanish,
   joining: joinedInSpanish,
   range: (from, to) => `${from} a ${to}`,
   weekdays: ["Lunes", "Martes", "Miércoles", "Jueves", "Viernes", "Sábado", "Domingo"],

@@ -4,6 +4,7 @@ import type { CureKey } from "../../core/reference/cures.js";
 import type { ToolKey } from "../../core/reference/tools.js";
 import type { CautionKey, ConsumableKey, StepKind, Task } from "../../core/work/step.js";
 import type { LayoutWords } from "../layout/english.js";
+import type { PathWords } from "../path-words.js";
 import type { Joining } from "../say.js";
 
 /** What a title is made of; empty where the step has none of it. */
@@ -54,6 +55,8 @@ export interface StepWords {
   };
   /** Names of parts, wire, tools and colours. */
   readonly layout: LayoutWords;
+  /** What the figures add to names of the plan. */
+  readonly path: PathWords;
   readonly joining: Joining;
   /** `1 to 6`. */
   readonly range: (from: number, to: number) => string;

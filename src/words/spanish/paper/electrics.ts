@@ -15,7 +15,7 @@ export const electrics: PaperWords["electrics"] = {
       "Usual: batería bien cargada, aire como suele estar. Peor: batería en su reserva, cobre caliente y encendido todo lo que puede estarlo a la vez, o un caso del propio plan donde sea peor. La caída se cuenta desde la fuente hasta los bornes y vuelta.",
     heads: {
       gear: "Aparato",
-      count: "Cuántos",
+      count: "N.º",
       draws: "Consume, cada uno",
       together: "Juntos,\u00a0A",
       circuit: "Circuito",
@@ -51,7 +51,7 @@ export const electrics: PaperWords["electrics"] = {
     atNumber: (number) => `en el n.º ${number}`,
   },
   conductors: {
-    title: "Cuadro de conductores",
+    title: "Conductores",
     count: (count) => many(count, "tendido", "tendidos"),
     heads: {
       run: "Tendido",
@@ -71,7 +71,7 @@ export const electrics: PaperWords["electrics"] = {
     asGiven: "dada",
     notGiven: "no se dice",
     noCurrent: "no se calculó corriente para él",
-    legs: { out: "ida", return: "retorno" },
+    legs: { out: "ida", return: "ret." },
     smaller: (size, why) => `${size} no bastaría: ${why}.`,
     aim: (aim) =>
       `Las secciones son el conjunto más ${aim === "cheapest" ? "barato" : "ligero"} para todo el barco que guarda todos los límites`,
@@ -93,7 +93,7 @@ export const electrics: PaperWords["electrics"] = {
     smallest: "la menor de la lista",
   },
   protection: {
-    title: "Cuadro de protecciones",
+    title: "Protecciones",
     count: (count) => many(count, "fusible o disyuntor", "fusibles y disyuntores"),
     explanation:
       "Un fusible protege el conductor, no el aparato. No pongas nunca un calibre mayor que el que se da, aunque sea el que tienes a mano. Una condición que no se pudo comprobar por falta de una cifra se llama sin comprobar; no es que se cumpla. Usual: lo que suelen cortar los de su clase; lee el tuyo.",
@@ -129,7 +129,7 @@ export const electrics: PaperWords["electrics"] = {
   diagram: {
     title: "Esquema unifilar",
     subtitle: "de la batería hacia fuera",
-    key: "Una sola línea vale por la ida y el retorno. Sobre un tendido: su nombre y corriente usual; debajo: sección, longitud y su propio fusible. En los aparatos: corriente usual, tensión usual y peor en sus bornes.",
+    key: "Una línea vale por ida y retorno. Sobre el tendido: nombre y corriente usual; debajo: sección, longitud, fusible propio. En aparatos: corriente usual, tensión usual y peor en bornes.",
   },
   outing: {
     title: (name) => `Salida al agua: ${name}`,

@@ -3,7 +3,7 @@ import { many } from "../many.js";
 
 export const hull: PaperWords["hull"] = {
   survey: {
-    title: "Levantamiento de las formas",
+    title: "Levantamiento",
     subtitle: (inches) =>
       `${inches ? "pulgadas" : "milímetros"}: semimangas desde crujía, alturas desde la línea base`,
     how: "Calza el barco a nivel en los dos sentidos. Tiende un hilo por crujía del espejo a la roda y marca en él las estaciones. En cada una mide a escuadra desde el hilo hasta cada línea del casco, y hacia arriba desde una tabla o un suelo a nivel, la misma base para todas. Una raya dice que la línea no llega; una casilla vacía espera su cifra. Lee dos veces lo que se aparta de sus vecinas: se apunta como es, nunca suavizado.",
@@ -42,7 +42,7 @@ export const hull: PaperWords["hull"] = {
     ordinal: (count) => `${count}.ª`,
     cannot: "no se puede trazar: mira los hallazgos",
     from: (point) => `desde ${point}`,
-    off: (edge) => `desde ${edge}`,
+    off: (edge) => edge,
     straight: ", tensa",
     noCheck: "sin comprobación",
     lands: (length) => `19 de 20 caen a menos de ${length}`,
@@ -64,7 +64,7 @@ export const hull: PaperWords["hull"] = {
     intro: (sealant) =>
       `Mide cada pieza con un calibre antes de cortar. ${sealant} Que la primera broca, la guía, te diga lo que hay detrás antes que la herramienta grande.`,
     many: (group, count) => `${group}, son ${count}`,
-    lowest: (height) => `el más bajo ${height}`,
+    lowest: (height) => `mín. ${height}`,
     heel: (heel) => `escora ${heel}`,
     notKnown: "no se sabe",
     notSaid: "no se dice",

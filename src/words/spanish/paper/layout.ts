@@ -113,7 +113,7 @@ export const layout: PaperWords["layout"] = {
       strip: "Pelar",
       sleeve: "Funda, corte",
       tool: "Herramienta",
-      pull: "Tracción",
+      pull: "Tirón",
     },
     folded: ", doblado",
     finding: "Hay un hallazgo sobre esta punta: mira Hallazgos.",
@@ -122,7 +122,7 @@ export const layout: PaperWords["layout"] = {
     across: (names) => `enfrente de ${names}`,
   },
   flags: {
-    title: "Banderitas para cables",
+    title: "Banderitas",
     count: (count) => many(count, "banderita", "banderitas"),
     intro:
       "Imprime en papel de etiquetas al 100 %, corta por las líneas, dobla por el medio alrededor del cable de modo que las mitades se peguen, y cubre con funda transparente o cinta donde se moje. Cada trozo tiene dos: las dos se ponen antes de cortarlo.",
@@ -137,7 +137,7 @@ export const layout: PaperWords["layout"] = {
       buy: "Comprar",
       price: "Precio",
       needed: "Hace falta",
-      spare: "Reserva",
+      spare: "Extra",
       onHand: "En casa",
       left: "Sobra",
       for: "Para",
