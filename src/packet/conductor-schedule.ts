@@ -1,7 +1,9 @@
 import type { SizeChoice } from "../core/circuit/sizes/types.js";
+import { priceBasis } from "../core/circuit/sizing/prices.js";
 import type { Figures } from "../core/figures-types.js";
 import type { CompleteRun } from "../core/plan/completed.js";
 import type { Shows } from "../core/plan/model/plan.js";
+import { ruleSet } from "../core/reference/rule-sets.js";
 import { conductorColour } from "../drawing/palette.js";
 import { decimals, lengthWords, noFigure, sizeWords, threeDigits } from "../words/numbers.js";
 import type { PaperWords } from "../words/paper/paper-words.js";
@@ -57,7 +59,7 @@ export function conductorSchedule(figures: Figures, shows: Shows, paper: Paper, 
   });
   const widthMm = paper.right - paper.left;
   const intro = paragraph(
-    { text: aimWords(figures, say), colour: "soft", sizePt: 9.5, maxLines: 5 },
+    { text: aimWords(figures, say), colour: "soft", sizePt: 9.5, maxLines: 7 },
     widthMm,
   );
   const pieces = [intro, space(2), ...table(columns(say), rows, widthMm)];
@@ -166,5 +168,7 @@ const sentence = (clause: string) => `${clause.charAt(0).toUpperCase()}${clause.
 
 function aimWords({ sizes, plan }: Figures, words: ConductorWords): string {
   const proof = sizes.proof === "none" ? words.none(sizes.unmet.slice(0, 4).join(", ")) : words[sizes.proof];
-  return `${words.aim(sizes.aim)}${proof}${words.lengths(plan.source.shows.lengths === "inches")}`;
+  const basis = priceBasis(plan, ruleSet(plan.source.rules), sizes);
+  const rests = basis === undefined || basis === "prices" ? "" : words.basis[basis];
+  return `${words.aim(sizes.aim)}${proof}${rests}${words.lengths(plan.source.shows.lengths === "inches")}`;
 }

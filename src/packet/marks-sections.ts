@@ -76,18 +76,18 @@ function pieces(
       return said.length === 0 ? [row] : [{ ...row, keepWithNext: true }, ...said];
     }),
     space(3),
-    paragraph({ text: howTo(face, side, say), sizePt: 10, maxLines: 5 }, widthMm),
+    paragraph({ text: howTo(face, side, shows, say), sizePt: 10, maxLines: 6 }, widthMm),
   ];
 }
 
-function howTo({ plan }: FaceFigures, { marks }: SideFigures, words: MarkWords): string {
+function howTo({ plan }: FaceFigures, { marks }: SideFigures, shows: Shows, words: MarkWords): string {
   const has = (method: Mark["method"]) => marks.some(({ mark }) => mark.method === method);
   return [
     ...(has("two tapes") ? [words.twoTapes] : []),
     ...(has("along then square") ? [words.square] : []),
     words.check,
     words.order,
-    ...(plan.shape.kind === "strip" ? [words.strip] : []),
+    ...(plan.shape.kind === "strip" ? [words.strip(lengthWords(plan.shape.fromM, shows))] : []),
     ...(plan.pair ? [words.pair] : []),
     words.before,
   ].join(" ");

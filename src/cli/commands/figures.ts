@@ -1,5 +1,7 @@
+import { type PriceBasis, priceBasis } from "../../core/circuit/sizing/prices.js";
 import { figuresJson } from "../../core/figures-json.js";
 import type { Figures } from "../../core/figures-types.js";
+import { ruleSet } from "../../core/reference/rule-sets.js";
 import { assumptionWords } from "../../words/assumptions.js";
 import { amps, hours, lengthWords, percent, shareSet, sizeWords, volts, watts } from "../../words/numbers.js";
 import { paperInEnglish } from "../../words/paper/english.js";
@@ -124,8 +126,13 @@ function sizeLines({ sizes, plan }: Figures, screen: Terminal): string[] {
   return [
     ...heading("Conductors", screen),
     ...textTable(columns, rows, screen),
-    ...wrap(proof, screen.width),
+    ...wrap(`${proof}${basisWords(priceBasis(plan, ruleSet(plan.source.rules), sizes))}`, screen.width),
   ];
+}
+
+/** What 'cheapest' rests on, where that is not the plan's own prices. */
+function basisWords(basis: PriceBasis | undefined): string {
+  return basis === undefined || basis === "prices" ? "" : paperInEnglish.electrics.conductors.basis[basis];
 }
 
 function protectionLines({ protection }: Figures, screen: Terminal): string[] {

@@ -13,7 +13,7 @@ import {
   verdictWords,
   wayWords,
 } from "../../words/hull-words.js";
-import { ordinal } from "../../words/numbers.js";
+import { lengthWords, ordinal } from "../../words/numbers.js";
 import { readArguments } from "../arguments.js";
 import { holesJson, holeTables } from "../hole-tables.js";
 import { layoutFindingLines } from "../layout-findings.js";
@@ -111,12 +111,23 @@ function faceLines(face: FaceFigures, figures: Figures, why: boolean, screen: Te
     const name = face.plan.pair ? `${face.name}, ${side.side}` : face.name;
     return [
       paint(harmless(name), "strong", screen),
+      ...datumLines(face, figures, screen),
       ...markLines(side, figures, screen),
       ...(why ? side.marks.flatMap((one) => whyLines(one, side, figures.plan.source.shows, screen)) : []),
       ...checkedLines(face, side, figures.plan.source.shows, screen),
       "",
     ];
   });
+}
+
+/** What `along` counts from on a strip, beside the stations its zones are written by. */
+function datumLines({ plan: { shape } }: FaceFigures, { plan }: Figures, screen: Terminal): string[] {
+  if (shape.kind !== "strip") return [];
+  const station = lengthWords(shape.fromM, plan.source.shows);
+  return wrap(
+    `Along counts by tape from the aft end of this face, which is at station ${station}; zones not to drill count by station.`,
+    screen.width,
+  ).map((line) => paint(line, "quiet", screen));
 }
 
 function markLines(side: SideFigures, figures: Figures, screen: Terminal): string[] {

@@ -1,4 +1,5 @@
 import type { Protection, Switch } from "../plan/model/common.js";
+import { writeInches } from "../quantity/write.js";
 import type { Meeting } from "../terminations/meeting.js";
 import type { EndFigures } from "../terminations/plan-terminations.js";
 
@@ -91,3 +92,18 @@ export const switchName = ({ ratingA }: Switch, master = false): string => {
   const kind = master ? "master switch" : "switch";
   return ratingA === undefined ? kind : `${kind} ${ratingA} A`;
 };
+
+/**
+ * Grommet of a hole, in the plan's own unit; a plan that has stock or prices of it by the other unit keeps to that name.
+ * @param known Items that the plan's stock and prices name.
+ */
+export function grommetName(
+  diameterM: number,
+  lengths: "inches" | "millimetres",
+  known: ReadonlySet<string>,
+): string {
+  const metric = `grommet for a ${Math.round(diameterM * 1e4) / 10} mm hole`;
+  const inch = `grommet for a ${writeInches(diameterM)} hole`;
+  const [own, other] = lengths === "inches" ? [inch, metric] : [metric, inch];
+  return known.has(other) && !known.has(own) ? other : own;
+}

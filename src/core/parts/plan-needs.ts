@@ -7,6 +7,7 @@ import type { TerminationsFigures } from "../terminations/plan-terminations.js";
 import {
   deviceEndName,
   fuseName,
+  grommetName,
   holderName,
   insidePanel,
   jointName,
@@ -183,10 +184,12 @@ function busNeeds({ plan, terminations }: NeedsInput): Need[] {
 
 /** Clips and ties along legs and at waypoints, grommets, flags for the ends, and what seals. */
 function holdingNeeds({ plan, routes, cuts, terminations }: NeedsInput): Need[] {
+  const { stockParts, partOffers, shows } = plan.source;
+  const known = new Set([...stockParts, ...partOffers].map(({ item }) => item));
   const grommets = plan.source.waypoints.flatMap(({ name, opening, edge }) => {
     const passed = routes.points.some(({ point }) => point === name);
     return passed && edge === "grommet" && opening?.shape === "circle"
-      ? [need("other", `grommet for a ${Math.round(opening.diameterM * 1e4) / 10} mm hole`, 1, name)]
+      ? [need("other", grommetName(opening.diameterM, shows.lengths, known), 1, name)]
       : [];
   });
   const wet = (surroundings: string) => surroundings !== "dry" && surroundings !== "engine space";

@@ -1,6 +1,7 @@
 import { sizeOfKey } from "../circuit/conductor/sizes.js";
 import { runAmpacity } from "../circuit/guards/run-ampacities.js";
 import type { SizeChoice, SizeReason } from "../circuit/sizes/types.js";
+import { priceBasis } from "../circuit/sizing/prices.js";
 import type { Figures } from "../figures-types.js";
 import { ruleSet } from "../reference/rule-sets.js";
 import { relativePrice } from "../reference/wire-make.js";
@@ -101,7 +102,8 @@ export function runAmpacityWorking(figures: Figures, choice: SizeChoice): Workin
 
 /** What all conductors together cost or weigh, and how surely nothing does better. */
 export function sizesTotalWorking(figures: Figures): Working {
-  const { sizes } = figures;
+  const { plan, sizes } = figures;
+  const basis = priceBasis(plan, ruleSet(plan.source.rules), sizes);
   return {
     at: "plan",
     value: sizes.total,
@@ -121,7 +123,7 @@ export function sizesTotalWorking(figures: Figures): Working {
         cells: [size.key, lengthM, cores],
       })),
     },
-    sources: figures.plan.source.wirePrices.length === 0 ? [relativePrice.source] : [],
+    sources: basis === "model" || basis === "both" ? [relativePrice.source] : [],
     assumptions: [],
   };
 }

@@ -69,7 +69,7 @@ const made: Readonly<Record<PartKind, readonly Named[]>> = {
   sealant: [[/^sealant, tube$/, () => "sellador, tubo"]],
   tape: [[/^self-fusing tape, roll$/, () => "cinta autosoldable, rollo"]],
   label: [[/^wire flag$/, () => "banderita para cable"]],
-  other: [[/^grommet for a (.+) mm hole$/, (hole = "") => `pasamuros de goma para agujero de ${hole} mm`]],
+  other: [[/^grommet for a (.+) hole$/, (hole = "") => `pasamuros de goma para agujero de ${hole}`]],
   conductor: [
     [/^(.+), 1 core in a sheath$/, (size = "") => `${size}, 1 conductor con funda`],
     [/^(.+), (\d+) cores$/, (size = "", cores = "") => `${size}, ${cores} conductores`],

@@ -1,13 +1,14 @@
 import type { CompletePlan, CompleteRun } from "../../plan/completed.js";
 import type { ConductorSize } from "../../plan/model/common.js";
 import type { RuleSet } from "../../reference/rule-sets.js";
-import { conductorMassKgPerM, relativeCostPerM } from "../conductor/make.js";
+import { conductorMassKgPerM } from "../conductor/make.js";
 import { conductorOhmPerM } from "../conductor/resistance.js";
-import { rising, seriesOf, sizeOfKey } from "../conductor/sizes.js";
+import { rising, sizeOfKey } from "../conductor/sizes.js";
 import type { CornerState } from "../corners.js";
 import type { AmpacityAt, RunAmpacities } from "../guards/run-ampacities.js";
 import type { SizeCandidate } from "../sizes/problem.js";
 import { outGroup, returnGroup } from "../topology/build.js";
+import { offeredSizes, priceScale } from "./prices.js";
 
 /** Conductors of the plan that must be alike, before anything is known of their current. */
 export interface RunGroup {
@@ -93,8 +94,7 @@ class CandidateMaker {
   private readonly known = new Map<AmpacityAt, Map<string, readonly SizeCandidate[]>>();
 
   constructor(plan: CompletePlan, rules: RuleSet) {
-    const { sizes } = plan.source.conductors;
-    this.offered = rising(sizes.length > 0 ? sizes : seriesOf(rules));
+    this.offered = rising(offeredSizes(plan, rules));
     this.priced = priceScale(plan);
   }
 
@@ -137,22 +137,5 @@ function leastSize(
   return {
     index: index < 0 ? candidates.length - 1 : index,
     clause: `${least.source.title}, ${least.source.place}`,
-  };
-}
-
-/**
- * Price of a metre of one conductor. The plan's own prices win; sizes it does not price are set beside them in proportion
- * to the neutral model, so that money and model never mix.
- */
-function priceScale(plan: CompletePlan): (size: ConductorSize, cores: number, tinned: boolean) => number {
-  const prices = plan.source.wirePrices;
-  if (prices.length === 0) return (size, _cores, tinned) => relativeCostPerM(size, tinned);
-  const ratios = prices.map(({ size, cores, perM }) => perM / cores / relativeCostPerM(size, true));
-  const scale = ratios.reduce((sum, ratio) => sum + ratio, 0) / ratios.length;
-  return (size, cores, tinned) => {
-    const match = prices.find(
-      (price) => price.size.areaMm2 === size.areaMm2 && price.cores === Math.round(cores),
-    );
-    return match ? match.perM / match.cores : relativeCostPerM(size, tinned) * scale;
   };
 }

@@ -1,14 +1,13 @@
-import { writeQuantity } from "../../quantity/write.js";
 import { settingOut } from "../../reference/setting-out.js";
 import type { CompleteMarks } from "../completed.js";
 import type { Plan } from "../model/plan.js";
-import { Notes } from "./notes.js";
+import { lengthsIn, Notes } from "./notes.js";
 
 /** How marks are set out, with what was left out. Nothing is noted for a plan without faces: nothing is assumed of it. */
 export function completeMarks({ hull, shows, craft }: Plan, all: Notes): CompleteMarks {
   const { marks } = hull;
   const notes = hull.faces.length > 0 ? all : new Notes();
-  const mm = (value: number) => writeQuantity(value, "mm", 3);
+  const length = lengthsIn(shows);
   const inches = shows.lengths === "inches";
   const { graduation, tape, tolerance } = settingOut;
   const formNotes = craft.form === undefined ? new Notes() : all;
@@ -21,22 +20,20 @@ export function completeMarks({ hull, shows, craft }: Plan, all: Notes): Complet
       "plan",
       "graduation",
       "usual-graduation",
-      inches ? () => "1/16 in" : mm,
+      length,
     ),
-    longestM: notes.take(marks.longestM, tape.longestM, "plan", "longest tape", "usual-tape", (value) =>
-      writeQuantity(value, "m", 3),
-    ),
+    longestM: notes.take(marks.longestM, tape.longestM, "plan", "longest tape", "usual-tape", length),
     side: notes.take(marks.side, "inside", "plan", "marks from", "usual-tape"),
     method: marks.method ?? "best",
-    spreadM: notes.take(marks.spreadM, tape.sigmaM, "plan", "spread of a reading", "usual-tape", mm),
+    spreadM: notes.take(marks.spreadM, tape.sigmaM, "plan", "spread of a reading", "usual-tape", length),
     toleranceM: notes.take(
       marks.toleranceM,
       tolerance.markM,
       "plan",
       "tolerance of a mark",
       "usual-tape",
-      mm,
+      length,
     ),
-    formSpreadM: formNotes.take(given, tape.formSigmaM, "plan", "spread of the survey", "usual-tape", mm),
+    formSpreadM: formNotes.take(given, tape.formSigmaM, "plan", "spread of the survey", "usual-tape", length),
   };
 }

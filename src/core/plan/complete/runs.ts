@@ -4,7 +4,7 @@ import type { CompleteRun } from "../completed.js";
 import type { Endpoint, JointKind, Surroundings } from "../model/common.js";
 import type { Plan } from "../model/plan.js";
 import type { SingleRun } from "./expand.js";
-import { celsius, metres, type Notes } from "./notes.js";
+import { celsius, lengthsIn, type Notes } from "./notes.js";
 
 /** What completing a run needs to know of the places at its ends. */
 export interface PlacesAround {
@@ -30,6 +30,7 @@ export function completeRun(
   const first = single.name === run.name || single.name === `${run.name} 1`;
   const note = first ? notes : notes.silent;
   const boat = plan.craft.lengthM;
+  const length = lengthsIn(plan.shows);
   const usual =
     boat === undefined
       ? usualRunLength.withoutBoatM
@@ -37,8 +38,8 @@ export function completeRun(
   const wayM = places.wayM(single.name);
   const lengthM =
     wayM === undefined
-      ? note.take(single.lengthM, usual, at, "length", "length-by-boat", metres)
-      : notes.take(single.lengthM, wayM, single.name, "length", "length-along-legs", metres);
+      ? note.take(single.lengthM, usual, at, "length", "length-by-boat", length)
+      : notes.take(single.lengthM, wayM, single.name, "length", "length-along-legs", length);
   const returnLengthM = run.returnLengthM ?? lengthM;
   const ends = places.endsOf(single);
   const slackM = slackOf(ends.start, ends.end);

@@ -10,7 +10,11 @@ import type { Shape } from "./shape.js";
 
 export const zone = fields("a zone not to drill", {
   kind: otherwise("kind", choice(zoneKinds), "other" as const, "What is there."),
-  fromM: required("from", signedMetres, "Station; length across on a flat face."),
+  fromM: required(
+    "from",
+    signedMetres,
+    "Station, forward of station 0, where places on the face count from its own aft end; length across on a flat face.",
+  ),
   toM: required("to", signedMetres, "The same at its other end."),
   offM: optional(
     "off",

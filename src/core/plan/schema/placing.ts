@@ -24,7 +24,11 @@ export function edgeOf({ below: down, above: up }: Off): { edge?: NonNullable<Pl
 }
 
 export const placeKeys = fields("a place on a face", {
-  alongM: required("along", signedMetres, "Along the edge; across on a flat face."),
+  alongM: required(
+    "along",
+    signedMetres,
+    "By tape along the edge, from the aft end of the face, which is no station; across on a flat face.",
+  ),
   from: optional(
     "from",
     text,
@@ -44,7 +48,11 @@ export const place: Shape<Place> = shared(
 );
 
 export const rowKeys = fields("a row", {
-  fromM: required("from", signedMetres, "Where it starts along the edge."),
+  fromM: required(
+    "from",
+    signedMetres,
+    "Where it starts along the edge, by tape from the aft end of the face, which is no station.",
+  ),
   toM: required("to", signedMetres, "Where it ends; less than `from` counts the other way."),
   countedFrom: optional("counted from", text, "Reference point both are counted from."),
   endMarginM: otherwise("end margin", metres, 0, "Kept free at both ends."),

@@ -84,6 +84,11 @@ export const electrics = {
     lengths: (inches: boolean): string =>
       ` Drop is that of the run alone, out and back, in the worst corner. Lengths are ${inches ? "to 1/16 in" : "in millimetres"} of the cable as it is pulled: the way, and the slack at both ends, which stays in the circuit.`,
     slack: (length: string): string => `${length} slack`,
+    basis: {
+      model:
+        " Your plan prices no wire: what is cheapest, and that nothing is cheaper, is reckoned by the amount of copper.",
+      both: " Not every size weighed has a price in your plan: those without one stand beside the others by the amount of copper, and what is cheapest rests on that too.",
+    },
   },
   sizes: {
     owner: "the owner's choice",

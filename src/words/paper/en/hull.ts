@@ -25,8 +25,8 @@ export const hull = {
     check:
       "Then read the check and write it down: outside its ± something is wrong, so measure both tapes again before you think of drilling.",
     order: "Set out in the order of the table: surest first.",
-    strip:
-      "Along counts from the aft end of this face, on its own edge, with the tape bent along it: not from the transom.",
+    strip: (station: string): string =>
+      `Along counts from the aft end of this face, on its own edge, with the tape bent along it: not from the transom. That end is at station ${station}; zones not to drill count by station.`,
     pair: "The other side has a sheet of its own.",
     before: "Know what is behind; set the drill's stop; drill the pilot only, and look.",
     scale: (scale: number, bar: string): string => `1 : ${scale}; the bar is ${bar}`,

@@ -82,6 +82,11 @@ export const electrics: PaperWords["electrics"] = {
     lengths: (inches) =>
       ` La caída es la del tendido solo, ida y vuelta, en el peor caso. Las longitudes van ${inches ? "a 1/16 in" : "en milímetros"} del cable como se tiende: el recorrido y la holgura de los dos extremos, que se queda en el circuito.`,
     slack: (length) => `${length} de holgura`,
+    basis: {
+      model:
+        " Tu plan no da precio a ningún cable: lo más barato, y que nada lo es más, se calcula por la cantidad de cobre.",
+      both: " No todas las secciones comparadas tienen precio en tu plan: las que no lo tienen se ponen junto a las otras por la cantidad de cobre, y lo más barato descansa también en eso.",
+    },
   },
   sizes: {
     owner: "lo eligió el dueño",

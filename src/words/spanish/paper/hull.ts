@@ -25,8 +25,8 @@ export const hull: PaperWords["hull"] = {
     check:
       "Luego lee la comprobación y apúntala: fuera de su ± algo está mal, así que mide otra vez las dos cintas antes de pensar en taladrar.",
     order: "Traza en el orden de la tabla: lo más seguro primero.",
-    strip:
-      "A lo largo se cuenta desde el extremo de popa de esta cara, por su propio borde y con la cinta doblada sobre él: no desde el espejo.",
+    strip: (station) =>
+      `A lo largo se cuenta desde el extremo de popa de esta cara, por su propio borde y con la cinta doblada sobre él: no desde el espejo. Ese extremo está en la estación ${station}; las zonas donde no se taladra se cuentan por estación.`,
     pair: "El otro costado tiene su propia hoja.",
     before: "Entérate de lo que hay detrás; pon el tope de la broca; taladra solo la guía, y mira.",
     scale: (scale, bar) => `1 : ${scale}; la barra son ${bar}`,
