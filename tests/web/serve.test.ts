@@ -84,10 +84,10 @@ test("another name that points here gets nothing", async () => {
   expect((await ask("/", { host: "evil.example:80" })).status).toBe(421);
 });
 
-test("it listens on this machine only", async () => {
+test("it listens on this machine only", async (context) => {
   const outside = Object.values(networkInterfaces())
     .flat()
     .find((each) => each !== undefined && !each.internal && each.family === "IPv4");
-  if (!outside) return;
+  if (!outside) return context.skip("this machine has no other address");
   await expect(fetch(`http://${outside.address}:${port}/`)).rejects.toThrow();
 });

@@ -103,11 +103,12 @@ function asked(
     if (edits.length === 0) throw new InputProblem([`${harmless(undo)} is not ticked${nearest(undo, work)}`]);
     return edits;
   }
-  if (finish !== undefined) return [...takeBuiltEdits(loaded.figures), ...finishEdits(finish, nowMin, note)];
+  if (finish !== undefined)
+    return [...takeBuiltEdits(loaded.figures), ...finishEdits(loaded.plan.work, finish, nowMin, note)];
   if (note === undefined && step === undefined) return [];
   if (note === undefined || step === undefined)
     throw new InputProblem(["a note needs both --note TEXT and --step STEP (or --done STEP)"]);
-  return noteEdits(step, said);
+  return noteEdits(loaded.plan.work, step, said);
 }
 
 function nearest(name: string, work: WorkFigures): string {

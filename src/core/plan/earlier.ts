@@ -3,9 +3,14 @@ import type { WorkRecord } from "./model/work.js";
 
 const minutesOfDay = 24 * 60;
 
+/** First minute that is no part of a finished project; −1: none is dated. */
+export function earlierUntilMin({ projects }: WorkRecord): number {
+  return Math.max(-1, ...projects.flatMap(({ finished }) => endOf(finished)));
+}
+
 /** Tells whether a record is dated up to the end of the last finished project. What has no date belongs to the project in hand. */
-export function datedEarlier({ projects }: WorkRecord): (one: { readonly when?: string }) => boolean {
-  const until = Math.max(-1, ...projects.flatMap(({ finished }) => endOf(finished)));
+export function datedEarlier(record: WorkRecord): (one: { readonly when?: string }) => boolean {
+  const until = earlierUntilMin(record);
   return ({ when }) => {
     const at = when === undefined ? undefined : readMoment(when);
     return at?.ok === true && at.value.atMin < until;

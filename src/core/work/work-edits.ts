@@ -1,10 +1,11 @@
 import type { Edit } from "../plan/edits/edit.js";
 import { keyText } from "../plan/edits/value.js";
 import type { Plan } from "../plan/model/plan.js";
-import type { DoneStep, PhotoReference, TakenReading } from "../plan/model/work.js";
+import type { DoneStep, PhotoReference, TakenReading, WorkRecord } from "../plan/model/work.js";
 import { writeMoment } from "../quantity/moments.js";
 import { writeQuantity } from "../quantity/write.js";
 import { builtBy } from "./built-by.js";
+import { entryMin, finishMin } from "./dated.js";
 import type { Step } from "./step.js";
 import type { WorkFacts, WorkInput } from "./work-input.js";
 
@@ -22,7 +23,7 @@ export interface Said {
  * `measuredEdits`. All take effect together through `editSound`.
  */
 export function tickEdits(input: WorkInput, facts: WorkFacts, step: Step, said: Said): Edit[] {
-  const when = writeMoment(said.nowMin);
+  const when = writeMoment(entryMin(input.plan.source.work, said.nowMin));
   const tick: DoneStep = {
     step: step.id,
     when,
@@ -88,14 +89,15 @@ function isOf(tick: DoneStep, list: string, built: object): boolean {
 }
 
 /** A note or photos for a step, done or not. Empty: nothing was said. */
-export function noteEdits(step: string, { nowMin, note, photos = [] }: Said): Edit[] {
+export function noteEdits(record: WorkRecord, step: string, { nowMin, note, photos = [] }: Said): Edit[] {
   if ((note === undefined || note.trim() === "") && photos.length === 0) return [];
-  const as = tickText({ step, when: writeMoment(nowMin), photos, ...(note === undefined ? {} : { note }) });
+  const when = writeMoment(entryMin(record, nowMin));
+  const as = tickText({ step, when, photos, ...(note === undefined ? {} : { note }) });
   return [{ edit: "add", kind: "work note", name: "", as }];
 }
 
 /** A reading taken now. @throws RangeError if its value is not a number. */
-export function readingEdits(reading: TakenReading, nowMin: number): Edit[] {
+export function readingEdits(record: WorkRecord, reading: TakenReading, nowMin: number): Edit[] {
   const { kind, value, at, against, withOn, lifted = [], meter, step, note } = reading;
   if (Number.isNaN(value)) throw new RangeError("a reading must have a value, got NaN");
   const unit = unitOf[kind];
@@ -111,7 +113,7 @@ export function readingEdits(reading: TakenReading, nowMin: number): Edit[] {
       ? []
       : [`meter: {share: ${writeQuantity(meter.share, "%")}, fixed: ${writeQuantity(meter.fixed, unit)}}`]),
     ...(step === undefined ? [] : [`step: ${keyText(step)}`]),
-    `when: ${writeMoment(nowMin)}`,
+    `when: ${writeMoment(entryMin(record, nowMin))}`,
     ...(note === undefined || note === "" ? [] : [`note: ${keyText(note)}`]),
   ];
   return [{ edit: "add", kind: "reading", name: "", as: `{${fields.join(", ")}}` }];
@@ -131,9 +133,16 @@ export function mendEdits(places: readonly string[], nowMin: number, note?: stri
 const unitOf = { voltage: "V", current: "A", ohm: "Ω", marking: "A" } as const;
 
 /** Ends the project in hand: all that is dated up to now becomes its own, and the next starts from what was built. */
-export function finishEdits(name: string, nowMin: number, note?: string): Edit[] {
+export function finishEdits(record: WorkRecord, name: string, nowMin: number, note?: string): Edit[] {
   const said = note === undefined || note === "" ? "" : `, note: ${keyText(note)}`;
-  return [{ edit: "add", kind: "project", name, as: `{finished: ${writeMoment(nowMin)}${said}}` }];
+  return [
+    {
+      edit: "add",
+      kind: "project",
+      name,
+      as: `{finished: ${writeMoment(finishMin(record, nowMin))}${said}}`,
+    },
+  ];
 }
 
 function tickText(tick: DoneStep): string {

@@ -67,7 +67,10 @@ async function answer(
     case "finish":
       return {
         is: "edits",
-        edits: [...takeBuiltEdits(figures), ...finishEdits(question.name, question.nowMin)],
+        edits: [
+          ...takeBuiltEdits(figures),
+          ...finishEdits(figures.plan.source.work, question.name, question.nowMin),
+        ],
       };
     case "sheet":
       return { is: "sheet", sections: testSheet(benchOf(figures.plan, circuit), figures) };

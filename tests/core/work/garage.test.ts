@@ -4,9 +4,11 @@ import { workOut } from "../../../src/core/figures.js";
 import { applyEdits } from "../../../src/core/plan/edits/apply.js";
 import type { Edit } from "../../../src/core/plan/edits/edit.js";
 import { editSound } from "../../../src/core/plan/edits/edit-sound.js";
+import { noWork } from "../../../src/core/plan/model/work.js";
 import { readPlan } from "../../../src/core/plan/read.js";
 import { readMoment } from "../../../src/core/quantity/moments.js";
 import { nextStep, planWork, type WorkFigures } from "../../../src/core/work/plan-work.js";
+import { byProject } from "../../../src/core/work/projects.js";
 import {
   finishEdits,
   noteEdits,
@@ -131,7 +133,7 @@ test("a rest runs from the tick's own time, through any reload, and holds what w
 describe("the next project starts from as built", () => {
   const finished = edited(
     first.text,
-    finishEdits("first fitting", Math.floor(first.nowMin) + 1, "dry all summer"),
+    finishEdits(sound(first.text).plan.work, "first fitting", Math.floor(first.nowMin) + 1, "dry all summer"),
   );
   test("nothing is left of the first", () => {
     const work = workOf(finished);
@@ -182,8 +184,9 @@ describe("the next project starts from as built", () => {
 
 test("a note and a reading go in as they were said", () => {
   const text = edited(tender, [
-    ...noteEdits("survey / boat", { nowMin: 30_000_000, note: "frame at 790 mm" }),
+    ...noteEdits(noWork, "survey / boat", { nowMin: 30_000_000, note: "frame at 790 mm" }),
     ...readingEdits(
+      noWork,
       {
         kind: "voltage",
         at: "helm / lamps +",
@@ -194,9 +197,21 @@ test("a note and a reading go in as they were said", () => {
       },
       30_000_000,
     ),
-    ...readingEdits({ kind: "ohm", at: "a, b", withOn: [], value: Number.POSITIVE_INFINITY }, 30_000_000),
-    ...readingEdits({ kind: "ohm", at: "a", withOn: [], lifted: ["trunk / out"], value: 0.3 }, 30_000_000),
-    ...readingEdits({ kind: "marking", at: "helm / lamps / fuse", withOn: [], value: 7.5 }, 30_000_000),
+    ...readingEdits(
+      noWork,
+      { kind: "ohm", at: "a, b", withOn: [], value: Number.POSITIVE_INFINITY },
+      30_000_000,
+    ),
+    ...readingEdits(
+      noWork,
+      { kind: "ohm", at: "a", withOn: [], lifted: ["trunk / out"], value: 0.3 },
+      30_000_000,
+    ),
+    ...readingEdits(
+      noWork,
+      { kind: "marking", at: "helm / lamps / fuse", withOn: [], value: 7.5 },
+      30_000_000,
+    ),
   ]);
   const { work } = sound(text).plan;
   expect(work.notes[0]?.note).toBe("frame at 790 mm");
@@ -214,6 +229,33 @@ test("a note and a reading go in as they were said", () => {
     { kind: "ohm", at: "a", withOn: [], lifted: ["trunk / out"], value: 0.3, when: "2027-01-15 08:00" },
     { kind: "marking", at: "helm / lamps / fuse", withOn: [], value: 7.5, when: "2027-01-15 08:00" },
   ]);
-  expect(noteEdits("x", { nowMin: 0, note: " " })).toEqual([]);
-  expect(() => readingEdits({ kind: "ohm", at: "a", withOn: [], value: Number.NaN }, 0)).toThrow(RangeError);
+  expect(noteEdits(noWork, "x", { nowMin: 0, note: " " })).toEqual([]);
+  expect(() => readingEdits(noWork, { kind: "ohm", at: "a", withOn: [], value: Number.NaN }, 0)).toThrow(
+    RangeError,
+  );
+});
+
+test("a clock that was set back gives nothing to a project that is over, and leaves nothing of one that ends", () => {
+  const [yesterday, today] = ["2026-04-10 08:00", "2026-04-11 09:00"].map(at);
+  const step = "survey / boat";
+  const tick = (text: string, nowMin: number) => {
+    const { figures } = workOut(sound(text).plan);
+    const { facts, step: steps } = planWork(figures);
+    const found = steps.get(step);
+    if (found === undefined) throw new Error(step);
+    return edited(text, tickEdits(figures, facts, found, { nowMin }));
+  };
+  // ticked today, finished by a clock that says yesterday: the tick is of the finished project
+  const ticked = tick(tender, today ?? 0);
+  const over = edited(ticked, finishEdits(sound(ticked).plan.work, "first", yesterday ?? 0));
+  expect(byProject(sound(over).plan.work).now.workDone).toEqual([]);
+  // and what is said after that is of the next one
+  const { work } = sound(over).plan;
+  const after = edited(over, [
+    ...noteEdits(work, step, { nowMin: yesterday ?? 0, note: "wet" }),
+    ...readingEdits(work, { kind: "voltage", at: "a", withOn: [], value: 12 }, yesterday ?? 0),
+  ]);
+  const { now } = byProject(sound(after).plan.work);
+  expect(now.notes.map(({ when }) => when)).toEqual(["2026-04-11 09:01"]);
+  expect(now.readings.map(({ when }) => when)).toEqual(["2026-04-11 09:01"]);
 });

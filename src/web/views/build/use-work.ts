@@ -61,15 +61,16 @@ export function useWork(): Work {
     draw,
     tick: async (step) =>
       make(await ask({ ask: "tick", text: store.get().text, nowMin: ownersMinutes(), step })),
-    note: (step, { note, photo }) =>
-      make({
-        is: "edits",
-        edits: noteEdits(step, {
-          nowMin: ownersMinutes(),
-          ...(note === undefined ? {} : { note }),
-          ...(photo === undefined ? {} : { photos: [{ file: photo }] }),
-        }),
-      }),
+    note: (step, { note, photo }) => {
+      const { reading } = store.get();
+      if (!reading.ok) return false;
+      const edits = noteEdits(reading.plan.work, step, {
+        nowMin: ownersMinutes(),
+        ...(note === undefined ? {} : { note }),
+        ...(photo === undefined ? {} : { photos: [{ file: photo }] }),
+      });
+      return make({ is: "edits", edits });
+    },
     untick: (step) => {
       const { reading } = store.get();
       if (reading.ok) make({ is: "edits", edits: undoEdits(reading.plan, step) });

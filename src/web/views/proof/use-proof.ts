@@ -60,7 +60,11 @@ export function useTakeReading(): (probe: Probe, typed: string, step?: string) =
     const read = readShown(probe.kind === "marking" && !/^\s*marked/.test(plain) ? `marked ${plain}` : plain);
     if (!read.ok) return words.proof.notAReading(unitOf[probe.kind]);
     if (read.value.kind !== probe.kind) return words.proof.otherKind(unitOf[probe.kind]);
+    const { reading: plan } = store.get();
+    // without a sound plan there is no probe to have taken it at
+    if (!plan.ok) return words.proof.notAReading(unitOf[probe.kind]);
     const edits = readingEdits(
+      plan.plan.work,
       {
         kind: probe.kind,
         at: probe.at,
