@@ -1,8 +1,8 @@
-import { createContext, type ReactNode, useContext, useMemo } from "react";
+import { createContext, type ReactNode, useCallback, useContext, useMemo } from "react";
 import type { CornerFigures } from "../../../core/circuit/results.js";
 import type { Figures } from "../../../core/figures-types.js";
 import { amps, decimals, percent, threeDigits, volts } from "../../../words/numbers.js";
-import { useFigures } from "../../app/context.js";
+import { useOfFigures } from "../../app/context.js";
 import { useSame } from "../../parts/use-same.js";
 import { type FigureLayer, figuresIn, type RunFigure, type Strength } from "./model/layers.js";
 import type { BoatScene } from "./model/scene.js";
@@ -23,8 +23,12 @@ const OfRuns = createContext<RunFigures>({ strengths: undefined, labels: undefin
 /** Works out the figures of the runs once for all that show them. What is inside is not drawn anew with each of them, but for what asks (`useRunFigures`). */
 export function RunFiguresProvider(props: { scene: BoatScene; choice: LayerChoice; children: ReactNode }) {
   const { scene, choice, children } = props;
-  const figures = useFigures();
-  const found = useMemo(() => runFiguresOf(scene, choice, figures), [scene, choice, figures]);
+  const { layer, corner } = choice;
+  const read = useCallback(
+    (figures: Figures | undefined) => runFiguresOf(scene, { layer, corner }, figures),
+    [scene, layer, corner],
+  );
+  const found = useOfFigures(read);
   const strengths = useSame(found.strengths);
   const labels = useSame(found.labels);
   const value = useMemo(() => ({ strengths, labels }), [strengths, labels]);
