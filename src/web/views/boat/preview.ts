@@ -15,8 +15,8 @@ export interface Step {
 
 type WorkOutHeld = (plan: Plan, held: Figures) => Figures | undefined;
 
-/** Figures that take longer than this in a frame leave none of it to the worker's answers while the hand moves [ms]. */
-const lightMs = 6;
+/** Where figures take longer than this in a frame, nothing is settled before the hand rests: what is settled brings its own work into a frame [ms]. */
+const lightMs = 20;
 /** Figures that take longer than this are too heavy for a frame: they wait until the hand rests [ms]. */
 const heavyMs = 45;
 /** Before the first is measured: a guess, for each piece of gear and each run [ms]. */
