@@ -1,3 +1,4 @@
+import { rising, seriesOf } from "../circuit/conductor/sizes.js";
 import type { ProtectionFigures } from "../circuit/protection/types.js";
 import type { Edit } from "../plan/edits/edit.js";
 import { cartridgeFuses } from "../reference/fuses.js";
@@ -13,6 +14,21 @@ export function sizeRemedies(facts: Facts, gear: string): Edit[] {
     if (choice.fixedByOwner && run?.carries.includes(circuit)) at.add(run.group);
   }
   return [...at].map((name): Edit => ({ edit: "remove field", at: name, field: "size" }));
+}
+
+/** Where no rating does: the next thicker conductor in the runs a device guards, those that are thinnest. */
+export function thickerRemedies(facts: Facts, { of, weakest }: ProtectionFigures): Edit[] {
+  const offered = facts.plan.source.conductors.sizes;
+  const series = rising(offered.length > 0 ? offered : seriesOf(facts.ruleSet));
+  const guarded = facts.plan.runs.filter(({ name, carries }) => name === of || carries.includes(of));
+  const edits = new Map<string, Edit>();
+  for (const { name, group } of guarded) {
+    const size = facts.choices.get(name)?.size;
+    if (size === undefined || size.key !== weakest?.sizeKey) continue;
+    const next = series.find(({ areaMm2 }) => areaMm2 > size.areaMm2);
+    if (next) edits.set(group, { edit: "set run size", at: group, to: next.key });
+  }
+  return [...edits.values()];
 }
 
 /** Put the best rating that holds everything into a device: the smallest one that carries the load. */

@@ -1,3 +1,4 @@
+import type { Edit } from "../../core/plan/edits/edit.js";
 import type { ScreenWords } from "../../words/screen/en.js";
 import type { StepAbout } from "../state/keep/records.js";
 
@@ -7,7 +8,7 @@ export function aboutSentence(about: StepAbout, { log, edits }: ScreenWords): st
     case "made":
       return log.made[about.from](about.name ?? "");
     case "edit":
-      return about.edits.map(edits.sentence).join(" ");
+      return gathered(about.edits).map(edits.sentence).join(" ");
     case "text":
       return log.textEdited;
     case "restore":
@@ -15,4 +16,20 @@ export function aboutSentence(about: StepAbout, { log, edits }: ScreenWords): st
     default:
       return about satisfies never;
   }
+}
+
+/** Edits that say the same of several things, one after the other, as one that names them all. */
+function gathered(all: readonly Edit[]): Edit[] {
+  const told: Edit[] = [];
+  for (const edit of all) {
+    const last = told.at(-1);
+    const alike =
+      edit.edit === "set field" &&
+      last?.edit === "set field" &&
+      last.field === edit.field &&
+      last.to === edit.to;
+    if (alike) told[told.length - 1] = { ...last, at: `${last.at}, ${edit.at}` };
+    else told.push(edit);
+  }
+  return told;
 }

@@ -72,6 +72,19 @@ test("what is asked for lets every rule judge that asked: none of them stays unc
   expect(after.asked).toEqual([]);
 });
 
+test("where no fuse suits a conductor that was worked out, a thicker one is offered, and a fuse suits that", () => {
+  const motor = { conflict: "protection-conflict", at: "motor cable" };
+  const found = check(boat).findings.find(({ rule, at }) => rule === motor.conflict && at === motor.at);
+  expect(found?.remedies).toEqual([{ edit: "set run size", at: "motor cable", to: "12 AWG" }]);
+  const mended = applyEdits(boat, found?.remedies ?? []);
+  if (!mended.ok) throw new Error(JSON.stringify(mended.problem));
+  const left = check(mended.text).findings.filter(
+    ({ at, level }) => at === motor.at && level !== "unchecked",
+  );
+  expect(left.map(({ rule }) => rule)).not.toContain(motor.conflict);
+  expect(left.map(({ rule }) => rule)).not.toContain("protection-carries-load");
+});
+
 test("pieces alike are asked about once, motors only where they are behind the device, and what was judged asks nothing", () => {
   const { asked, findings } = check(boat);
   const of = (rule: string, at?: string) =>

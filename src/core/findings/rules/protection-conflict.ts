@@ -1,4 +1,5 @@
 import type { Finding } from "../finding.js";
+import { thickerRemedies } from "../remedies.js";
 import { rule } from "../rule.js";
 import { both, physics } from "../sources.js";
 
@@ -8,12 +9,13 @@ export const protectionConflict = rule({
   theme: "protection",
   level: "mend",
   sources: both(physics("every standard rating tried against every condition")),
-  check: ({ protection }) =>
-    protection.flatMap((device): Finding[] => {
+  check: (facts) =>
+    facts.protection.flatMap((device): Finding[] => {
       if (device.possibleA.length > 0) return [];
       const [first, second] = device.conflict ?? [];
       if (first === undefined || second === undefined) return [];
-      const weakest = device.weakest;
+      const { weakest } = device;
+      const remedies = thickerRemedies(facts, device);
       return [
         {
           rule: "protection-conflict",
@@ -28,6 +30,7 @@ export const protectionConflict = rule({
               ? [{ symbol: "weakest conductor allows", value: weakest.allowedA, unit: "A" } as const]
               : []),
           ],
+          ...(remedies.length > 0 ? { remedies } : {}),
         },
       ];
     }),

@@ -12,7 +12,7 @@ import { useMapPicture } from "./use-map.js";
 import { pxPerMm, useWidth } from "./use-window.js";
 
 /** Under this width the map is drawn as lines set in, which need no panning [mm]. */
-const narrowMm = 170;
+const narrowMm = 205;
 const scales = { least: 0.5, most: 3, step: 1.25 } as const;
 /** At first sight a wide map is as small as this at the most, to show gear and battery at once: its words can still be read. */
 const leastAtFirst = 0.75;
