@@ -72,3 +72,17 @@ test("where the reader can't be fetched it is said of that edit, and the others 
   // the browser tells of the file that was kept from it
   complaints.splice(0);
 });
+
+test("a text typed by hand stays in its field where the reader that it wants can't be fetched", async () => {
+  const { page, complaints } = await visit(rig);
+  const letGo = await withoutReader(page);
+  await goToView(page, "text");
+  const typed = (await textShown(page)).replaceAll("floor lamp", unusual);
+  await page.locator(".text-view textarea").fill(typed);
+  await page.getByRole("button", { name: "Take this text" }).click();
+  letGo("abort");
+  await page.locator(".notice", { hasText: "could not be fetched" }).waitFor();
+  expect(await textShown(page)).toBe(typed);
+  expect(await page.getByRole("button", { name: "Take this text" }).isEnabled()).toBe(true);
+  complaints.splice(0);
+});

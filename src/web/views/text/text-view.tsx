@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useEffect, useState } from "react";
 import { usePlan, usePlanStore, useWords } from "../../app/context.js";
 import type { Draft } from "../../state/plan-store.js";
 import { mergeTexts } from "../../state/text/merge.js";
@@ -14,13 +14,12 @@ export function View() {
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const [, redraw] = useState(0);
   const draft = onTop(store.draft, text);
+  useEffect(() => {
+    store.draft = draft;
+  }, [store, draft]);
   const put = (next: Draft | undefined) => {
     store.draft = next?.typed === text ? undefined : next;
     redraw((count) => count + 1);
-  };
-  const take = () => {
-    put(undefined);
-    if (draft) store.setText(draft.typed, draft.base);
   };
   return (
     <div className="text-view">
@@ -35,7 +34,11 @@ export function View() {
       />
       {!readOnly && (
         <p className="row">
-          <button type="button" disabled={!draft} onClick={take}>
+          <button
+            type="button"
+            disabled={!draft}
+            onClick={() => draft && store.setText(draft.typed, draft.base)}
+          >
             {words.log.takeText}
           </button>
           <button type="button" className="quiet" disabled={!draft} onClick={() => put(undefined)}>
