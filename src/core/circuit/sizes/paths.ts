@@ -17,6 +17,9 @@ export interface Paths {
   readonly stepsOf: readonly (readonly number[])[];
 }
 
+/** Sums of one conductor's currents taken in another order differ by this share and no more. */
+const roundingShare = 5e-12;
+
 export function pathsOf({ options, rows }: Program): Paths {
   const touched = new Array<number>(options.length).fill(0);
   for (const { terms } of rows) for (const { group } of terms) touched[group] = (touched[group] ?? 0) + 1;
@@ -32,24 +35,28 @@ export function pathsOf({ options, rows }: Program): Paths {
   const ampereMOf = [0];
   const nextOf = [0];
   const stepsOf = options.map((): number[] => []);
-  const known = new Map<string, number>();
+  /** Steps by the one that follows and the group. */
+  const known = new Map<number, number[]>();
+  const stepFor = (group: number, ampereM: number, next: number): number => {
+    const key = next * options.length + group;
+    const alike = known.get(key) ?? [];
+    if (alike.length === 0) known.set(key, alike);
+    // what was computed twice for two pieces of gear is still one conductor
+    const isSame = (step: number) => Math.abs((ampereMOf[step] ?? 0) - ampereM) <= roundingShare * ampereM;
+    const found = alike.find(isSame);
+    if (found !== undefined) return found;
+    const made = groupOf.length;
+    alike.push(made);
+    groupOf.push(group);
+    ampereMOf.push(ampereM);
+    nextOf.push(next);
+    stepsOf[group]?.push(made);
+    return made;
+  };
   const startOf = rows.map(({ terms }) => {
     const inward = [...terms].sort((a, b) => (position[b.group] ?? 0) - (position[a.group] ?? 0));
     let step = 0;
-    for (const { group, ampereM } of inward) {
-      // twelve digits: what was computed twice for two pieces of gear is still one conductor
-      const key = `${group} ${ampereM.toPrecision(12)} ${step}`;
-      let found = known.get(key);
-      if (found === undefined) {
-        found = groupOf.length;
-        known.set(key, found);
-        groupOf.push(group);
-        ampereMOf.push(ampereM);
-        nextOf.push(step);
-        stepsOf[group]?.push(found);
-      }
-      step = found;
-    }
+    for (const { group, ampereM } of inward) step = stepFor(group, ampereM, step);
     return step;
   });
   return { order, groupOf, ampereMOf, nextOf, startOf, stepsOf };

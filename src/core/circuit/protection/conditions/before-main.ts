@@ -59,22 +59,45 @@ export function failsBeforeMain(
   nearer: NearerDevice["device"],
   nearerA: number,
 ): boolean {
-  if (nearShortA === undefined) return false;
+  if (nearShortA === undefined || nearShortA < leastOpeningA(kind, ratingA)) return false;
   const main = deviceKinds[nearer];
-  // up to its first row the main never opens
-  const leastA = Math.max(leastOpeningA(kind, ratingA), (main.times.rows[0]?.share ?? 0) * nearerA);
-  if (nearShortA < leastA) return false;
-  const pair = { branch: kind, branchA: ratingA, main, mainA: nearerA };
-  // the greatest fault is its last corner and the likeliest to fail
-  for (let corner = cornersOf(pair) - 1; corner >= 0; corner -= 1) {
-    const faultA = cornerA(pair, corner, nearShortA);
-    if (faultA < leastA || faultA > nearShortA) continue;
-    const mainS = leastOperatingS(main, nearerA, faultA);
-    if (mainS === undefined || mainS === Infinity) continue;
-    const branchS = greatestOperatingS(kind, ratingA, faultA);
-    if (branchS !== undefined && !(branchS < mainS)) return true;
-  }
-  return false;
+  const leastA = leastFailingShare(kind, main, nearerA / ratingA) * ratingA;
+  return leastA <= nearShortA || failsAt(kind, ratingA, main, nearerA, nearShortA);
+}
+
+function failsAt(
+  branch: DeviceKind,
+  branchA: number,
+  main: DeviceKind,
+  mainA: number,
+  faultA: number,
+): boolean {
+  const mainS = leastOperatingS(main, mainA, faultA);
+  if (mainS === undefined || mainS === Infinity) return false;
+  const branchS = greatestOperatingS(branch, branchA, faultA);
+  return branchS !== undefined && !(branchS < mainS);
+}
+
+/** Of two kinds, by the ratio of their ratings. It follows from the reference tables alone, so it never goes stale. */
+const leastFailing = new Map<DeviceKind, Map<DeviceKind, Map<number, number>>>();
+
+/** Least fault at which one of the two limits bends and the main may open first, as a share of the branch's rating; Infinity: none. */
+function leastFailingShare(branch: DeviceKind, main: DeviceKind, ratio: number): number {
+  const byMain = leastFailing.get(branch) ?? new Map<DeviceKind, Map<number, number>>();
+  leastFailing.set(branch, byMain);
+  const byRatio = byMain.get(main) ?? new Map<number, number>();
+  byMain.set(main, byRatio);
+  const known = byRatio.get(ratio);
+  if (known !== undefined) return known;
+  const leastShare = leastOpeningA(branch, 1);
+  const bends = [
+    ...branch.times.rows.map(({ share }) => share),
+    ...main.times.rows.map(({ share }) => share * ratio),
+  ];
+  const failing = bends.filter((share) => share >= leastShare && failsAt(branch, 1, main, ratio, share));
+  const least = failing.reduce((low, share) => Math.min(low, share), Infinity);
+  byRatio.set(ratio, least);
+  return least;
 }
 
 /** Least fault current that surely opens a device [A]. */
