@@ -1,4 +1,4 @@
-import { wholes } from "../circuit/columns.js";
+import { reals, wholes } from "../circuit/columns.js";
 import type { CornerState } from "../circuit/corners.js";
 import { gearNamed } from "../circuit/selection.js";
 import type { SettledCircuit } from "../circuit/settle.js";
@@ -113,7 +113,7 @@ function drawOf(plan: CompletePlan, circuit: SettledCircuit, airC: number): Draw
     });
     network.gear.set(numbers.loads, levels);
     const { loadA, loadV, sourceA, converterInA, converterOutA } = network.solve(numbers);
-    const gearA = loadA.map((currentA, index) => {
+    const gearA = reals(loadA, (currentA, index) => {
       const converter = converterOf[index] ?? -1;
       if (converter < 0) return currentA;
       const outputA = converterOutA[converter] ?? 0;

@@ -120,12 +120,12 @@ class Elimination {
     const inner = factors.reduce((sum, { least }) => sum + least, dual.leastPriced[group] ?? 0);
     const room = below - Math.max(this.bound - inner, outside?.[group] ?? Number.NEGATIVE_INFINITY);
     const targets = this.joiner.targets(factors, group);
-    const parts = this.joiner.sameStep(factors);
+    const moves = this.joiner.moves(this.joiner.sameStep(factors), group);
     const all: Label[] = [];
     for (let option = low; option <= high; option += 1) {
       if (inner + (priced[option] ?? 0) - (dual.leastPriced[group] ?? 0) > room) continue;
       const cost = options.cost[option] ?? 0;
-      for (const label of this.joiner.joined(parts, group, options.ohmPerM[option] ?? 0, targets.steps)) {
+      for (const label of this.joiner.joined(moves, options.ohmPerM[option] ?? 0, targets.steps)) {
         if (cost + pricedCost(label, targets.perVolt) > room) continue;
         all.push({ cost: label.cost + cost, needs: label.needs, made: { group, option, rest: label.made } });
       }

@@ -15,6 +15,19 @@ export interface Factor {
 
 type Part = Pick<Factor, "steps" | "labels">;
 
+/** What a group does to a part: by its steps, where each need goes among the steps after the group, and what it adds to it. */
+interface Move {
+  readonly part: Part;
+  /** Steps after the group, the end left out. */
+  readonly own: readonly number[];
+  /** Place in `own`; −1: the end. */
+  readonly places: readonly number[];
+  /** Current times length in the group [A·m]; 0 where it is not on the way. */
+  readonly ampereM: readonly number[];
+  /** By `own`: a need under this can no longer bind [V]. */
+  readonly leastNeeds: readonly number[];
+}
+
 /** Where a group's factors wait once it is decided, and at what price. */
 export interface Targets {
   readonly steps: readonly number[];
@@ -68,15 +81,30 @@ export class Joiner {
     return parts;
   }
 
+  /** What one group does to the parts that wait at it, whichever of its options is taken. */
+  moves(parts: readonly Part[], group: number): Move[] {
+    return parts.map((part) => {
+      const after = part.steps.map((step) => this.after(step, group));
+      const own = [...new Set(after)].filter((step) => step !== 0);
+      return {
+        part,
+        own,
+        places: after.map((step) => own.indexOf(step)),
+        ampereM: part.steps.map((step) =>
+          this.paths.groupOf[step] === group ? (this.paths.ampereMOf[step] ?? 0) : 0,
+        ),
+        leastNeeds: own.map((step) => -(this.rest.most[step] ?? 0)),
+      };
+    });
+  }
+
   /** All parts with one option of the group added, together; empty where some limit can no longer hold. */
-  joined(parts: readonly Part[], group: number, ohmPerM: number, targets: readonly number[]): Label[] {
+  joined(moves: readonly Move[], ohmPerM: number, targets: readonly number[]): Label[] {
     const alone = new Map<number, Label[][]>();
     const lists: Label[][] = [];
-    for (const part of parts) {
-      const own = [...new Set(part.steps.map((step) => this.after(step, group)))].filter(
-        (step) => step !== 0,
-      );
-      const moved = this.move(part, group, ohmPerM, own);
+    for (const each of moves) {
+      const { own } = each;
+      const moved = this.move(each, ohmPerM);
       if (moved.length === 0) return [];
       if (own.length <= 1) add(alone, own[0] ?? 0, staircase(moved));
       else lists.push(targets.length === own.length ? moved : lift(moved, own, targets));
@@ -94,17 +122,13 @@ export class Joiner {
   }
 
   /** The labels one group further: its drop added, what can no longer hold left out, what can no longer bind evened. */
-  private move({ steps, labels }: Part, group: number, ohmPerM: number, own: readonly number[]): Label[] {
-    const places = steps.map((step) => own.indexOf(this.after(step, group)));
-    const dropV = steps.map((step) =>
-      this.paths.groupOf[step] === group ? (this.paths.ampereMOf[step] ?? 0) * ohmPerM : 0,
-    );
+  private move({ part, own, places, ampereM, leastNeeds }: Move, ohmPerM: number): Label[] {
     const moved: Label[] = [];
-    for (const label of labels) {
-      const needs = own.map((step) => -(this.rest.most[step] ?? 0));
+    for (const label of part.labels) {
+      const needs = [...leastNeeds];
       let holds = true;
-      for (let at = 0; at < steps.length && holds; at += 1) {
-        const needV = (label.needs[at] ?? 0) + (dropV[at] ?? 0);
+      for (let at = 0; at < places.length && holds; at += 1) {
+        const needV = (label.needs[at] ?? 0) + (ampereM[at] ?? 0) * ohmPerM;
         const place = places[at] ?? -1;
         holds = this.holds(needV, place < 0 ? 0 : (own[place] ?? 0));
         if (place >= 0 && needV > (needs[place] ?? 0)) needs[place] = needV;
