@@ -17,15 +17,15 @@ import { type Cell, type Column, type Row, table } from "./table.js";
 type ConductorWords = PaperWords["electrics"]["conductors"];
 
 const columns = ({ heads }: ConductorWords): readonly Column[] => [
-  { heading: heads.run, share: 62 },
-  { heading: heads.length, share: 25, align: "right" },
-  { heading: heads.size, share: 28 },
+  { heading: heads.run, share: 57 },
+  { heading: heads.length, share: 38, align: "right" },
+  { heading: heads.size, share: 24 },
   { heading: heads.cores, share: 14, align: "right" },
-  { heading: heads.colours, share: 36 },
+  { heading: heads.colours, share: 39 },
   { heading: heads.carries, share: 22, align: "right" },
   { heading: heads.may, share: 20, align: "right" },
   { heading: heads.drop, share: 17, align: "right" },
-  { heading: heads.why, share: 66 },
+  { heading: heads.why, share: 59 },
 ];
 
 /** Every run with its conductors, and why each is the size it is. */

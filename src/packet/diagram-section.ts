@@ -6,8 +6,6 @@ import type { Paper } from "./page.js";
 import { paragraph } from "./piece.js";
 import type { Section } from "./section.js";
 
-const keyMm = 6;
-
 /** The one-line diagram, on as many sheets as it takes. */
 export function diagramSection(
   figures: Figures,
@@ -16,16 +14,17 @@ export function diagramSection(
   { electrics: { diagram: words }, of }: PaperWords,
 ): Section {
   const widthMm = paper.right - paper.left;
+  const keyPiece = paragraph({ text: words.key, sizePt: 9, colour: "soft", maxLines: 3 }, widthMm);
+  const keyMm = keyPiece.heightMm + 2;
   const room = {
     left: paper.left,
     bottom: paper.bottom + keyMm,
     widthMm,
     heightMm: paper.top - paper.bottom - keyMm - 4,
   };
-  const keyPiece = paragraph({ text: words.key, sizePt: 9, colour: "soft", maxLines: 2 }, widthMm);
   const pages = oneLineDiagram(figures, shows, room, of.drawn).map((shapes) => [
     ...shapes,
-    ...keyPiece.draw(paper.left, paper.bottom + 2.5),
+    ...keyPiece.draw(paper.left, paper.bottom + keyPiece.heightMm),
   ]);
   return { title: words.title, subtitle: words.subtitle, pages };
 }

@@ -15,19 +15,19 @@ type RunWords = PaperWords["layout"]["runs"];
 
 const runColumns = ({ run }: RunWords): readonly Column[] => [
   { heading: run.run, share: 44 },
-  { heading: run.way, share: 70 },
-  { heading: run.length, share: 24, align: "right" },
-  { heading: run.start, share: 52 },
-  { heading: run.end, share: 52 },
-  { heading: run.cut, share: 24, align: "right" },
+  { heading: run.way, share: 66 },
+  { heading: run.length, share: 28, align: "right" },
+  { heading: run.start, share: 50 },
+  { heading: run.end, share: 50 },
+  { heading: run.cut, share: 28, align: "right" },
 ];
 const legColumns = ({ leg }: RunWords): readonly Column[] => [
   { heading: leg.leg, share: 34 },
   { heading: leg.way, share: 50 },
-  { heading: leg.length, share: 22, align: "right" },
-  { heading: leg.lies, share: 84 },
+  { heading: leg.length, share: 28, align: "right" },
+  { heading: leg.lies, share: 76 },
   { heading: leg.bundle, share: 20, align: "right" },
-  { heading: leg.held, share: 34 },
+  { heading: leg.held, share: 36 },
 ];
 const pointColumns = ({ point }: RunWords): readonly Column[] => [
   { heading: point.point, share: 34 },

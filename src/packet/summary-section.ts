@@ -3,7 +3,8 @@ import { levels } from "../core/findings/finding.js";
 import type { HullFigures } from "../core/hull/figures.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import type { WorkFigures } from "../core/work/plan-work.js";
-import { fitText } from "../drawing/fonts/wrap.js";
+import { textWidthMm } from "../drawing/fonts/measure.js";
+import { fitText, type Type } from "../drawing/fonts/wrap.js";
 import { profileAfloat, profileHeightMm } from "../drawing/hull/profile-view.js";
 import { box, line, points, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
@@ -242,28 +243,57 @@ function findingLines(
   ];
 }
 
-const contentsColumns = 6;
+/** As many columns as leave every title whole, fewer where they are long. */
+const contentsColumns = [6, 5, 4, 3] as const;
+/** Between two columns, and what a page number takes of one [mm]. */
+const contentsGapMm = 5;
+const pageNumberMm = 8;
 
-/** Titles with their pages, in columns across the page. */
+/** Titles with their pages, in columns across the page as wide as their titles. */
 function contentsPiece(contents: readonly ContentsLine[], title: string, widthMm: number): Piece {
   if (contents.length === 0) return stacked([]);
   const type = { sizeMm: points(9.5), weight: "regular" } as const;
   const rowMm = type.sizeMm * 1.36;
-  const rows = Math.ceil(contents.length / contentsColumns);
-  const gapMm = 5;
-  const columnMm = (widthMm - gapMm * (contentsColumns - 1)) / contentsColumns;
+  const columns = contentsColumns
+    .map((count) => contentsIn(count, contents, widthMm, type))
+    .find(({ spareMm }, index) => spareMm >= 0 || index === contentsColumns.length - 1);
+  if (columns === undefined) return stacked([]);
+  const { rows, parts } = columns;
   const lines: Piece = {
     heightMm: rows * rowMm + 3,
     draw: (x, top) =>
-      contents.flatMap(({ title: name, page }, index) => {
-        const left = x + Math.floor(index / rows) * (columnMm + gapMm);
-        const y = top - (index % rows) * rowMm - type.sizeMm;
-        return [
-          text(left, y, fitText(name, columnMm - 6, type), type),
-          text(left + columnMm, y, String(page), { ...type, anchor: "end", weight: "semibold" }),
-          line(left, y - 1.2, left + columnMm, y - 1.2, strokes.hair),
-        ];
-      }),
+      parts.flatMap(({ at, columnMm, own }) =>
+        own.flatMap(({ title: name, page }, index) => {
+          const left = x + at;
+          const y = top - index * rowMm - type.sizeMm;
+          return [
+            text(left, y, fitText(name, columnMm - pageNumberMm + 1, type), type),
+            text(left + columnMm, y, String(page), { ...type, anchor: "end", weight: "semibold" }),
+            line(left, y - 1.2, left + columnMm, y - 1.2, strokes.hair),
+          ];
+        }),
+      ),
   };
   return stacked([subheading(title, widthMm), lines]);
+}
+
+/** The contents in so many columns: where each stands and how wide it is; less than nothing to spare where they do not fit [mm]. */
+function contentsIn(count: number, contents: readonly ContentsLine[], widthMm: number, type: Type) {
+  const rows = Math.ceil(contents.length / count);
+  const groups = Array.from({ length: Math.ceil(contents.length / rows) }, (_, index) =>
+    contents.slice(index * rows, (index + 1) * rows),
+  );
+  const neededMm = groups.map(
+    (own) => pageNumberMm + Math.max(...own.map((one) => textWidthMm(one.title, type.sizeMm, type.weight))),
+  );
+  const spareMm =
+    widthMm - contentsGapMm * (groups.length - 1) - neededMm.reduce((sum, each) => sum + each, 0);
+  let at = 0;
+  const parts = groups.map((own, index) => {
+    const columnMm = (neededMm[index] ?? 0) + spareMm / groups.length;
+    const part = { at, columnMm, own };
+    at += columnMm + contentsGapMm;
+    return part;
+  });
+  return { rows, parts, spareMm };
 }

@@ -10,11 +10,11 @@ import { type Column, groupedTable, type Row } from "./table.js";
 const columns = ({ heads }: PaperWords["work"]["tests"]): readonly Column[] => [
   { heading: "", share: 6.5, hand: "tick" },
   { heading: heads.test, share: 44 },
-  { heading: heads.how, share: 74 },
+  { heading: heads.how, share: 71 },
   { heading: heads.expect, share: 31 },
-  { heading: heads.with, share: 25 },
+  { heading: heads.with, share: 29 },
   { heading: heads.reads, share: 19, hand: "write" },
-  { heading: heads.stop, share: 50 },
+  { heading: heads.stop, share: 49 },
 ];
 
 /** What to prove, in order, with room for what the meter shows. */

@@ -7,7 +7,7 @@ import { columnWidthMm, flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { heading, type Piece, paragraph, space } from "./piece.js";
 import type { Section } from "./section.js";
-import { type Column, type Row, table } from "./table.js";
+import { type Column, type FullCell, type Row, table } from "./table.js";
 
 const columnCount = 2;
 
@@ -27,7 +27,7 @@ export function waterCardSection(
       words.ways,
       wayColumns(words),
       card.ways.map((way) => ({
-        cells: [way.circuit, feedsWords(way), fuseWords(way, proof), switchWords(way, proof)],
+        cells: [way.circuit, feedsWords(way), small(fuseWords(way, proof)), small(switchWords(way, proof))],
       })),
     ),
     ...card.batteries.flatMap((battery) => [
@@ -68,11 +68,13 @@ export function waterCardSection(
   };
 }
 
+const small = (text: string): FullCell => ({ words: [{ text, sizePt: 9.5, maxLines: 4 }] });
+
 const wayColumns = ({ heads }: WaterWords): readonly Column[] => [
-  { heading: heads.way, share: 34 },
-  { heading: heads.feeds, share: 50 },
-  { heading: heads.fuse, share: 32 },
-  { heading: heads.switch, share: 32 },
+  { heading: heads.way, share: 32 },
+  { heading: heads.feeds, share: 42 },
+  { heading: heads.fuse, share: 35 },
+  { heading: heads.switch, share: 39 },
 ];
 const offColumns = ({ heads }: WaterWords): readonly Column[] => [
   { heading: heads.gear, share: 40 },

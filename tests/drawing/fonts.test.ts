@@ -99,6 +99,9 @@ test("one endless word is broken, and measured only as far as it can show", () =
   const lines = wrapText("W".repeat(10_000_000), 20, type, 2);
   expect(lines).toHaveLength(2);
   expect(fitText("short", 20, type)).toBe("short");
+  // a fraction is read as one, a path with slashes may part after each
+  expect(wrapText("12 ft 11 5/16 in of helm/running", 22, type).join("|")).not.toMatch(/\d\/\||\|\/\d/);
+  expect(wrapText("helm/running", 9, type)[0]).toBe("helm/");
   expect(wrapText("", 20, type)).toEqual([""]);
   expect(() => wrapText("a", Number.NaN, type)).toThrow(RangeError);
 });

@@ -10,13 +10,20 @@ export interface Type {
 
 const ellipsis = "…";
 
+/** Words as they may part: at blanks, after a hyphen, and after a slash that does not stand in a fraction. */
+const pieces = (() => {
+  const inside = "(?:[^ /\\-–]|(?<=\\d)/(?=\\d))";
+  const end = "(?:[\\-–]|(?<!\\d)/|/(?!\\d))";
+  return new RegExp(`${inside}*${end}+|${inside}+| `, "g");
+})();
+
 /** One line no wider than `maxWidthMm`, cut with … where it must be. */
 export function fitText(words: string, maxWidthMm: number, type: Type): string {
   return wrapText(words, maxWidthMm, type, 1)[0] ?? "";
 }
 
 /**
- * Breaks words into lines no wider than `maxWidthMm`: at blanks, after a slash or hyphen, and inside a word only where it
+ * Breaks words into lines no wider than `maxWidthMm`: at blanks, after a slash (never of a fraction) or hyphen, and inside a word only where it
  * is wider than a line. What does not fit in `maxLines` is cut with ….
  * @throws RangeError if the width or the number of lines is not above zero.
  */
@@ -31,7 +38,7 @@ export function wrapText(words: string, maxWidthMm: number, type: Type, maxLines
     .trim();
   const lines: string[] = [];
   let line = "";
-  for (const piece of text.match(/[^ /\-–]*[/\-–]+|[^ /\-–]+| /g) ?? []) {
+  for (const piece of text.match(pieces) ?? []) {
     if (fits(line + piece, maxWidthMm, type)) {
       line += piece;
       continue;
