@@ -16,7 +16,7 @@ const work = planWork(figures, { layout, hull });
 const pages = packetPages(figures, figures.plan.source.shows, { layout, work });
 const linesOf = (title: string) =>
   pages
-    .filter(({ caption }) => caption.startsWith(title))
+    .filter(({ parts }) => parts.some((part) => part.startsWith(title)))
     .flatMap(({ sheet }) => textsOf(sheet).map(({ text }) => text.text.replaceAll("\u00a0", " ")));
 const wordsOf = (title: string) => linesOf(title).join(" ");
 
@@ -57,7 +57,7 @@ describe("sheets that speak of the same thing", () => {
     });
     const said = (title: string) =>
       sheets
-        .filter(({ caption }) => caption.startsWith(title))
+        .filter(({ parts }) => parts.some((part) => part.startsWith(title)))
         .flatMap(({ sheet }) => textsOf(sheet).map(({ text }) => text.text.replaceAll("\u00a0", " ")))
         .join(" ");
     expect(said("Order of work")).toContain("20 in from left top along the top edge, to the right");
