@@ -1,12 +1,14 @@
 import { ask, checkRequest, plainProblems, usableMm } from "./ask.js";
 import { cutsByMilp } from "./cut-milp.js";
-import { cutPlan } from "./cut-plan.js";
+import { cutPlan, usualMinUsefulMm } from "./cut-plan.js";
 import { searchCuts } from "./search.js";
+import { tidied } from "./tidy.js";
 import type { CutAnswer, CutOptions, CutProblem, CutRequest, StockLength } from "./types.js";
 
 /**
  * What to cut from what, for one kind of wire: least money first, then least length opened, so that offcuts go before
- * spools and whole spools stay whole. Proven, or with the bound no plan goes under.
+ * spools and whole spools stay whole. Proven, or with the bound no plan goes under. Of the ways to cut the lengths chosen, the one that
+ * leaves least scrap.
  * @throws RangeError on figures that are not whole numbers in range.
  */
 export function solveCuts(request: CutRequest, options: CutOptions = {}): CutAnswer {
@@ -65,5 +67,10 @@ function attempt(
     const problem: CutProblem = { problem: "pieces-do-not-fit-stock", neededMm, onHandMm };
     return { ok: false, kind, problems: [problem] };
   }
-  return { ok: true, plan: cutPlan(request, asked, best, lowerBound) };
+  const tidy = tidied(asked.question, best, {
+    minUsefulMm: request.minUsefulMm ?? usualMinUsefulMm,
+    kerfMm: request.kerfMm ?? 0,
+    budget: effort * 2000,
+  });
+  return { ok: true, plan: cutPlan(request, asked, tidy, lowerBound) };
 }
