@@ -28,7 +28,7 @@ function everyWay(
     const piece = asked[at];
     if (piece === undefined) {
       const scrap = left.reduce((sum, rest) => sum + (rest < minUsefulMm ? rest : 0), 0);
-      const longest = Math.max(...left);
+      const longest = Math.max(0, ...left.filter((rest) => rest >= minUsefulMm));
       if (scrap < best[0] || (scrap === best[0] && longest > best[1])) best = [scrap, longest];
       return;
     }
@@ -76,7 +76,8 @@ describe("of packings at one price the one that leaves least over for the bin", 
       request,
     );
     expect(plan.scrapMm).toBe(scrap);
-    expect(Math.max(...plan.lengths.map(({ leftMm }) => leftMm))).toBe(longest);
+    const useful = plan.lengths.filter(({ leftIsUseful }) => leftIsUseful).map(({ leftMm }) => leftMm);
+    expect(Math.max(0, ...useful)).toBe(longest);
   });
 
   test("what is left over never costs: money and length opened come first", () => {

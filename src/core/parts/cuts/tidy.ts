@@ -1,6 +1,6 @@
 import { type CutQuestion, type Filled, type Packing, packingWeight, usedMm } from "./question.js";
 
-/** What is left of the lengths opened: how much of it is scrap, and the longest rest. Less scrap first, then the longer rest. */
+/** What is left of the lengths opened: how much of it is scrap, and the longest rest that is of use. Less scrap first, then the longer rest. */
 interface Left {
   readonly scrapMm: number;
   readonly longestMm: number;
@@ -36,7 +36,7 @@ export function tidied(
     left.forEach((room, b) => {
       const rest = Math.max(0, room - (spare[b] ?? 0));
       if (rest < minUsefulMm) scrapMm += rest;
-      longestMm = Math.max(longestMm, rest);
+      else longestMm = Math.max(longestMm, rest);
     });
     return { scrapMm, longestMm };
   };
