@@ -299,6 +299,18 @@ describe("what is said", () => {
     }
     expect(await next.evaluate((field) => field === document.activeElement)).toBe(true);
     await measures.getByText(/^Measured at [12] place/).waitFor();
+    // with what she carries the water line is there
+    const water = page.locator(".view-profile .water path:not(.under-water)");
+    expect(await water.count()).toBe(0);
+    await page.getByLabel("The bare boat weighs").fill("30");
+    await page.keyboard.press("Enter");
+    await page.getByRole("button", { name: "Take 30 kg", exact: true }).click();
+    const person = page.getByRole("form", { name: "Add this person" });
+    await person.getByLabel("Who").fill("skipper");
+    await person.getByLabel("Weight").fill("75 kg");
+    await page.keyboard.press("Enter");
+    await page.getByLabel("skipper weighs").waitFor();
+    await expect.poll(() => water.count()).toBe(1);
     const text = await textOf(page);
     expect(text).toMatch(/form: \{start from: canoe, depth: 310 mm, measured: \[\{line: \w+, at: \d+ mm, /);
     await page.locator(".measured-figures button").first().click();

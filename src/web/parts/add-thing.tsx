@@ -8,7 +8,13 @@ import { useRefusal } from "./use-refusal.js";
 export interface Asking {
   readonly key: string;
   readonly label: string;
-  readonly as: "name" | "length" | "draw" | "whole" | readonly (readonly [value: string, label: string])[];
+  readonly as:
+    | "name"
+    | "length"
+    | "draw"
+    | "mass"
+    | "whole"
+    | readonly (readonly [value: string, label: string])[];
   /** Its choices are long: it takes the room of two. */
   readonly wide?: true;
   /** What stands there to begin with. */
@@ -36,7 +42,8 @@ export function AddThing(props: {
   const wrongWith = (as: Asking["as"], answer: string): string | undefined => {
     if (answer === "") return words.fields.wanted;
     if (as === "whole") return /^[1-9]\d{0,3}$/.test(answer) ? undefined : words.asking.wholeNumber;
-    if (as === "length" || as === "draw") return quantityProblem(answer, as, words, lengths)?.sentence;
+    if (as === "length" || as === "draw" || as === "mass")
+      return quantityProblem(answer, as, words, lengths)?.sentence;
     return undefined;
   };
   const add = (event: FormEvent) => {

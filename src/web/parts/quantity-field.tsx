@@ -27,11 +27,14 @@ export function quantityProblem(
   };
 }
 
-/** A bare number as a length may be meant in the small unit or in the large one: the person says which. */
+/** A bare number as a length may be meant in the small unit or in the large one, as a weight in either: the person says which. */
 function meantBy(fault: QuantityFault, lengths: Shows["lengths"]): readonly string[] {
   const { nearest } = fault;
   if (nearest === undefined) return [];
-  if (fault.expected !== "length" || fault.code !== "no unit") return [nearest];
+  if (fault.code !== "no unit") return [nearest];
   const bare = fault.found.trim();
+  if (fault.expected === "mass")
+    return lengths === "inches" ? [`${bare} lb`, `${bare} kg`] : [`${bare} kg`, `${bare} lb`];
+  if (fault.expected !== "length") return [nearest];
   return lengths === "inches" ? [`${bare} in`, `${bare} ft`] : [`${bare} mm`, `${bare} m`];
 }

@@ -108,7 +108,7 @@ export const boat = {
   noRunFigure: "no figure",
   notSolved: "This corner has no solution, so there are no figures for the runs.",
   noWater: "How she floats is not worked out: the plan gives no form.",
-  noWeights: "How she floats is not worked out: the plan gives no weights under “float”.",
+  noWeights: "How she floats is not worked out: what she weighs is not in the plan. Say it in the survey.",
   noRest: "She finds no rest afloat with these weights; there is no water line to draw.",
   notPlaced: "Not placed yet",
   notPlacedHint: "Drag it into the drawing, or place it amidships.",

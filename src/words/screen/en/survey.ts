@@ -47,4 +47,13 @@ export const survey = {
   addLeg: "Add this leg",
   legFrom: "From",
   legTo: "To",
+  afloat: "What she carries",
+  afloatHint:
+    "With her own weight the water line is drawn. It is put a little aft of the middle, people at half her depth; the plan holds where.",
+  hullWeighs: "The bare boat weighs",
+  weighs: (name: string) => `${name} weighs`,
+  who: "Who",
+  weight: "Weight",
+  sitsAt: "Sits at station",
+  addPerson: "Add this person",
 };

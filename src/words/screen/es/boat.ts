@@ -107,7 +107,7 @@ export const boat: ScreenWords["boat"] = {
   noRunFigure: "sin cifra",
   notSolved: "Este caso no tiene solución, así que no hay cifras de los tendidos.",
   noWater: "No se ha calculado cómo flota: el plan no da la forma.",
-  noWeights: "No se ha calculado cómo flota: el plan no da pesos en «float».",
+  noWeights: "No se ha calculado cómo flota: el plan no dice lo que pesa. Dilo en la medición.",
   noRest: "Con estos pesos no encuentra reposo a flote; no hay línea de agua que dibujar.",
   notPlaced: "Aún sin sitio",
   notPlacedHint: "Arrástrelo al dibujo, o colóquelo en el centro.",

@@ -49,4 +49,13 @@ export const survey: ScreenWords["survey"] = {
   addLeg: "Añadir este tramo",
   legFrom: "De",
   legTo: "A",
+  afloat: "Lo que lleva",
+  afloatHint:
+    "Con su propio peso se dibuja la línea de agua. Se pone algo a popa del centro, y las personas a media altura; el plan guarda dónde.",
+  hullWeighs: "El barco vacío pesa",
+  weighs: (name) => `${name} pesa`,
+  who: "Quién",
+  weight: "Peso",
+  sitsAt: "Se sienta en la estación",
+  addPerson: "Añadir a esta persona",
 };

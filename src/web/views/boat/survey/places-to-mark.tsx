@@ -5,6 +5,7 @@ import { useSelection } from "../../../app/place.js";
 import { AddThing, type Asking } from "../../../parts/add-thing.js";
 import { lengthText, pointText } from "../model/length-text.js";
 import type { BoatScene } from "../model/scene.js";
+import { Afloat } from "./afloat.js";
 
 /** What one drills, what one measures from, and where cables pass: each list with a way to add to it. */
 export function PlacesToMark({ scene }: { scene: BoatScene }) {
@@ -29,6 +30,7 @@ export function PlacesToMark({ scene }: { scene: BoatScene }) {
   ];
   return (
     <div className="places-to-mark">
+      <Afloat scene={scene} />
       <Group
         title={words.faces}
         hint={words.facesHint}
