@@ -17,22 +17,22 @@ const told: readonly (readonly [Edit, string, string])[] = [
   [
     { edit: "add", kind: "gear", name: "horn", as: "{role: sound signal, draws: 3 A}" },
     "Add gear horn: role sound signal, draws 3 A.",
-    "Añadir gear horn: role sound signal, draws 3 A.",
+    "Añadir equipo horn: role sound signal, draws 3 A.",
   ],
   [
     { edit: "add", kind: "way", name: "helm / spare", as: "{}" },
     "Add way helm / spare.",
-    "Añadir way helm / spare.",
+    "Añadir salida helm / spare.",
   ],
   [
     { edit: "set field", at: "lamp", field: "row", to: "{from: 1 m, to: 2 m, below: sheer, off: 80 mm}" },
     "Set row of lamp to from 1 m, to 2 m, below sheer, off 80 mm.",
-    "Poner row de lamp en from 1 m, to 2 m, below sheer, off 80 mm.",
+    "Poner «fila» de lamp en from 1 m, to 2 m, below sheer, off 80 mm.",
   ],
   [
     { edit: "set field", at: "lamp", field: "draws", to: "10 W" },
     "Set draws of lamp to 10 W.",
-    "Poner draws de lamp en 10 W.",
+    "Poner «consume» de lamp en 10 W.",
   ],
 ];
 

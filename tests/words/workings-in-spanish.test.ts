@@ -1,5 +1,5 @@
 /** Workings and sources in Spanish: no word left out, no description left in English. */
-import { readdirSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { rules } from "../../src/core/findings/rules.js";
 import { workingSymbols, workingTexts } from "../../src/core/findings/working-symbols.js";
@@ -10,6 +10,7 @@ import { givenTexts as texts } from "../../src/words/screen/en/given-texts.js";
 import { givenTexts as textos } from "../../src/words/screen/es/given-texts.js";
 import { sourcesInEnglish, sourceWords } from "../../src/words/source-words.js";
 import { workingInSpanish as spanish } from "../../src/words/spanish/finding-working.js";
+import { formulaInSpanish } from "../../src/words/spanish/formula.js";
 import { pathInSpanish } from "../../src/words/spanish/path.js";
 import { sourcesInSpanish } from "../../src/words/spanish/sources.js";
 import { englishLeftIn, keysOf } from "./spanish.js";
@@ -81,4 +82,20 @@ test("names of the plan stay in an id, what the figures added is told", () => {
   expect(pathWords("helm / lamps / fuse", pathInSpanish)).toBe("helm / lamps / fusible");
   expect(pathWords("main", pathInSpanish)).toBe("main");
   expect(pathWords("pump feed / house / return", pathInSpanish)).toBe("pump feed / house / retorno");
+});
+
+test("words in a formula are told, its letters stay", () => {
+  expect(formulaInSpanish("U = U_source − ΔU")).toBe("U = U_fuente − ΔU");
+  const formulas = readdirSync(new URL("../../src/core/working/", import.meta.url)).flatMap((file) =>
+    [
+      ...readFileSync(new URL(`../../src/core/working/${file}`, import.meta.url), "utf8").matchAll(
+        /"([^"]*_[a-z]{3,}[^"]*)"/g,
+      ),
+    ].map(([, formula = ""]) => formula),
+  );
+  expect(formulas.length).toBeGreaterThan(10);
+  // no subscript stays English but the few that are Spanish too
+  for (const formula of formulas)
+    for (const [, word] of formulaInSpanish(formula).matchAll(/_([a-z]{3,})/g))
+      if (formula.includes(`_${word}`)) expect(["conductor", "nominal"]).toContain(word);
 });

@@ -114,7 +114,7 @@ export interface Working {
   readonly value: number | string;
   readonly unit?: string;
   readonly says: Saying;
-  /** In signs that are the same in every language. */
+  /** In signs that are the same in every language; subscripts that are words are told by the faces. */
   readonly formula?: string;
   readonly given: readonly Given[];
   readonly table?: WorkingTable;

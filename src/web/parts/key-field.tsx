@@ -2,15 +2,21 @@ import { useId } from "react";
 import type { ThingKey } from "../../core/plan/schema/thing-keys.js";
 import { useWords } from "../app/context.js";
 import { QuantityField } from "./quantity-field.js";
+import { useKeyWords } from "./use-key-words.js";
 import { WrittenField, type WrittenFieldProps } from "./written-field.js";
 
 /** The field that suits a key of the plan: a quantity, a choice of words, yes or no, or text. */
 export function KeyField({
   of,
   ...rest
-}: Omit<WrittenFieldProps, "label" | "hint"> & { readonly of: ThingKey }) {
+}: Omit<WrittenFieldProps, "label" | "hint"> & {
+  readonly of: ThingKey;
+  /** In place of the key's own name. */
+  readonly label?: string;
+}) {
   const words = useWords().fields;
-  const props = { ...rest, label: of.written, hint: of.says };
+  const { label, hint, choice } = useKeyWords().words;
+  const props = { ...rest, label: rest.label ?? label(of.written), hint: hint(of.says) };
   switch (of.takes.as) {
     case "quantity":
       return <QuantityField {...props} kind={of.takes.kind} />;
@@ -25,7 +31,7 @@ export function KeyField({
         />
       );
     case "choice":
-      return <ChoiceField {...props} options={of.takes.of.map((word) => [word, word])} />;
+      return <ChoiceField {...props} options={of.takes.of.map((word) => [word, choice(word)])} />;
     case "text":
       return <WrittenField {...props} />;
     default:

@@ -2,6 +2,7 @@ import { type Whole, workOutWhole } from "../../core/layout-figures.js";
 import { readPlan } from "../../core/plan/read.js";
 import type { PdfFonts } from "../../drawing/writers/pdf.js";
 import { fileList, makeFile } from "../../packet/files/make-file.js";
+import { paperWords } from "../../words/paper/fetch.js";
 import { faultDetail } from "../fault.js";
 import type { PrintAnswer, PrintOutcome, PrintRequest } from "./messages.js";
 
@@ -16,7 +17,7 @@ const semiboldFont = new URL("../../../assets/fonts/SourceSans3-SemiBold.ttf", i
 
 let last: { readonly text: string; readonly whole: Whole } | undefined;
 
-async function outcomeOf({ text, shows, paper, wanted }: PrintRequest): Promise<PrintOutcome> {
+async function outcomeOf({ text, shows, paper, language, wanted }: PrintRequest): Promise<PrintOutcome> {
   try {
     if (last?.text !== text) {
       const read = readPlan(text);
@@ -24,9 +25,11 @@ async function outcomeOf({ text, shows, paper, wanted }: PrintRequest): Promise<
       last = { text, whole: workOutWhole(read.plan) };
     }
     const asked = { ...shows, paper };
-    if (wanted.file === "list") return { is: "list", list: fileList(last.whole, asked) };
-    if (wanted.file === "layout") return { is: "layout", layout: last.whole.layout };
-    return { is: "file", made: await makeFile(last.whole, wanted, asked, houseFonts) };
+    const { whole } = last;
+    if (wanted.file === "layout") return { is: "layout", layout: whole.layout };
+    const words = await paperWords(language);
+    if (wanted.file === "list") return { is: "list", list: fileList(whole, asked, words) };
+    return { is: "file", made: await makeFile(whole, wanted, asked, houseFonts, words) };
   } catch (error) {
     return { is: "fault", detail: faultDetail(error) };
   }

@@ -4,6 +4,7 @@ import type { Edit } from "../../../core/plan/edits/edit.js";
 import { pathWords } from "../../../words/path-words.js";
 import { useFigures, usePlan, usePlanStore, useWords } from "../../app/context.js";
 import { KeyField } from "../../parts/key-field.js";
+import { useKeyWords } from "../../parts/use-key-words.js";
 import { useRefusal } from "../../parts/use-refusal.js";
 import { columnTitle } from "../lists/column-title.js";
 
@@ -31,7 +32,9 @@ function OneKey({ asked: { field, takes, of } }: { asked: Asked }) {
   const words = useWords();
   const store = usePlanStore();
   const refusalOf = useRefusal();
-  const title = columnTitle(field, words);
+  const told = useKeyWords();
+  const column = columnTitle(field, words);
+  const title = column === field ? told.words.label(field) : column;
   const take = (names: readonly string[]) => (typed: string) => {
     if (typed === "") return undefined;
     const to = takes.as === "flag" ? typed === "true" : typed;
@@ -40,7 +43,8 @@ function OneKey({ asked: { field, takes, of } }: { asked: Asked }) {
   const one = (label: string, names: readonly string[]) => (
     <KeyField
       key={label}
-      of={{ written: `${label}: ${title}`, required: false, says: "", takes }}
+      label={`${label}: ${title}`}
+      of={{ written: field, required: false, says: "", takes }}
       value=""
       onTake={take(names)}
     />

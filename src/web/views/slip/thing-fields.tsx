@@ -4,6 +4,7 @@ import type { ThingKey } from "../../../core/plan/schema/thing-keys.js";
 import type { Written } from "../../../core/plan/source/written.js";
 import { usePlan, usePlanStore, useWords } from "../../app/context.js";
 import { KeyField } from "../../parts/key-field.js";
+import { useKeyWords } from "../../parts/use-key-words.js";
 import { useRefusal } from "../../parts/use-refusal.js";
 import { WrittenField } from "../../parts/written-field.js";
 
@@ -11,6 +12,7 @@ import { WrittenField } from "../../parts/written-field.js";
 export function ThingFields(props: { at: string; keys: readonly ThingKey[]; node: Written | undefined }) {
   const { at, keys, node } = props;
   const words = useWords();
+  const { label } = useKeyWords().words;
   const refusalOf = useRefusal();
   const store = usePlanStore();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
@@ -40,7 +42,7 @@ export function ThingFields(props: { at: string; keys: readonly ThingKey[]; node
           return of ? (
             <KeyField key={key} of={of} {...shared} />
           ) : (
-            <WrittenField key={key} label={key} {...shared} />
+            <WrittenField key={key} label={label(key)} {...shared} />
           );
         })}
       </div>
@@ -53,6 +55,7 @@ export function ThingFields(props: { at: string; keys: readonly ThingKey[]; node
 
 function AddField({ keys, onAdd }: { keys: readonly ThingKey[]; onAdd: (key: string) => void }) {
   const words = useWords().slip;
+  const told = useKeyWords().words;
   const id = useId();
   return (
     <div className="field">
@@ -60,8 +63,8 @@ function AddField({ keys, onAdd }: { keys: readonly ThingKey[]; onAdd: (key: str
       <select id={id} value="" onChange={(event) => event.target.value !== "" && onAdd(event.target.value)}>
         <option value="">–</option>
         {keys.map(({ written, says }) => (
-          <option key={written} value={written} title={says}>
-            {written}
+          <option key={written} value={written} title={told.hint(says)}>
+            {told.label(written)}
           </option>
         ))}
       </select>

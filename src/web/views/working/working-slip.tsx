@@ -63,7 +63,7 @@ function Body({ working }: { working: Working }) {
       {working.formula !== undefined && (
         <section>
           <h3>{words.formula}</h3>
-          <p className="formula">{working.formula}</p>
+          <p className="formula">{words.formulaOf(working.formula)}</p>
         </section>
       )}
       {working.given.length > 0 && (

@@ -114,6 +114,8 @@ export const working = {
   },
   texts: givenTexts,
   path: pathInEnglish,
+  /** A formula with its words in the reader's language. */
+  formulaOf: (formula: string): string => formula,
   corner: (name: string) => `in the corner “${name}”`,
   outing: (name: string) => `on the outing “${name}”`,
   formula: "Formula",

@@ -1,6 +1,7 @@
 import type { Edit } from "../../../core/plan/edits/edit.js";
 import { plainly, recordOf } from "../../edits.js";
 import { jointInSpanish } from "../../spanish/joint-kinds.js";
+import { keysInSpanish } from "../../spanish/keys.js";
 import { colourIn } from "../../spanish/trade.js";
 import type { ScreenWords } from "../en.js";
 
@@ -30,15 +31,15 @@ function sentence(edit: Edit): string {
         ? `Tomar ${edit.at} antes del interruptor general.`
         : `Tomar ${edit.at} después del interruptor general.`;
     case "set field":
-      return `Poner ${edit.field} de ${edit.at} en ${value(edit.to)}.`;
+      return `Poner «${keysInSpanish.label(edit.field)}» de ${edit.at} en ${value(edit.to)}.`;
     case "remove field":
-      return `Quitar ${edit.field} de ${edit.at}.`;
+      return `Quitar «${keysInSpanish.label(edit.field)}» de ${edit.at}.`;
     case "add":
       if (edit.kind === "step done") return `Marcar hecho: ${recordOf(edit)}.`;
       if (edit.kind === "reading") return `Anotar la lectura en ${recordOf(edit)}.`;
       return edit.name === ""
-        ? `Añadir ${edit.kind}: ${recordOf(edit)}.`
-        : `Añadir ${edit.kind} ${edit.name}${edit.as.replace(/[{}\s]/g, "") === "" ? "" : `: ${plainly(edit.as)}`}.`;
+        ? `Añadir ${kindOf(edit.kind)}: ${recordOf(edit)}.`
+        : `Añadir ${kindOf(edit.kind)} ${edit.name}${edit.as.replace(/[{}\s]/g, "") === "" ? "" : `: ${plainly(edit.as)}`}.`;
     case "remove":
       return `Quitar ${edit.at}.`;
     case "rename":
@@ -48,9 +49,28 @@ function sentence(edit: Edit): string {
   }
 }
 
+const kinds: ReadonlyMap<string, string> = new Map([
+  ["gear", "equipo"],
+  ["way", "salida"],
+  ["run", "tendido"],
+  ["battery", "batería"],
+  ["charger", "cargador"],
+  ["converter", "convertidor"],
+  ["panel", "cuadro"],
+  ["box", "caja"],
+  ["outing", "salida al agua"],
+  ["corner", "caso"],
+  ["face", "cara"],
+  ["reference", "punto de referencia"],
+  ["waypoint", "punto de paso"],
+  ["leg", "tramo"],
+  ["project", "proyecto"],
+]);
+const kindOf = (kind: string) => kinds.get(kind) ?? kind;
+
 const ends = { start: "el principio", end: "el final", both: "los dos extremos" } as const;
 
 const value = (given: string | number | boolean) =>
-  typeof given === "boolean" ? (given ? "sí" : "no") : plainly(String(given));
+  typeof given === "boolean" ? (given ? "sí" : "no") : keysInSpanish.choice(plainly(String(given)));
 
 export const edits: ScreenWords["edits"] = { sentence };

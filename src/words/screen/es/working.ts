@@ -1,3 +1,4 @@
+import { formulaInSpanish } from "../../spanish/formula.js";
 import { pathInSpanish } from "../../spanish/path.js";
 import type { ScreenWords } from "../en.js";
 import { givenTexts } from "./given-texts.js";
@@ -109,6 +110,7 @@ export const working: ScreenWords["working"] = {
   },
   texts: givenTexts,
   path: pathInSpanish,
+  formulaOf: formulaInSpanish,
   corner: (name) => `en el caso «${name}»`,
   outing: (name) => `en la salida «${name}»`,
   formula: "Fórmula",
