@@ -81,14 +81,14 @@ export function builtSection(
 }
 
 const cableColumns = ({ heads }: BuiltWords): readonly Column[] => [
-  { heading: heads.run, share: 46 },
-  { heading: heads.from, share: 40 },
-  { heading: heads.to, share: 40 },
-  { heading: heads.plannedLength, share: 30, align: "right" },
-  { heading: heads.asBuilt, share: 30, align: "right" },
-  { heading: heads.plannedConductor, share: 30 },
-  { heading: heads.asBuilt, share: 26 },
-  { heading: heads.how, share: 44 },
+  { heading: heads.run, share: 44 },
+  { heading: heads.from, share: 36 },
+  { heading: heads.to, share: 36 },
+  { heading: heads.plannedLength, share: 28, align: "right" },
+  { heading: heads.asBuilt, share: 28, align: "right", hand: "write" },
+  { heading: heads.plannedConductor, share: 26 },
+  { heading: heads.asBuilt, share: 24, hand: "write" },
+  { heading: heads.how, share: 62, hand: "write" },
 ];
 
 type Built = ReturnType<typeof standing>;
@@ -138,13 +138,13 @@ function cableRows({ plan, sizes }: Figures, { lengths }: Built, shows: Shows, w
 }
 
 const holeColumns = ({ heads }: BuiltWords): readonly Column[] => [
-  { heading: heads.hole, share: 40 },
-  { heading: heads.face, share: 34 },
-  { heading: heads.plannedPlace, share: 60 },
-  { heading: heads.asBuilt, share: 60 },
+  { heading: heads.hole, share: 38 },
+  { heading: heads.face, share: 32 },
+  { heading: heads.plannedPlace, share: 54 },
+  { heading: heads.asBuilt, share: 54, hand: "write" },
   { heading: heads.size, share: 34, align: "right" },
-  { heading: heads.behind, share: 46 },
-  { heading: heads.how, share: 40 },
+  { heading: heads.behind, share: 40 },
+  { heading: heads.how, share: 60, hand: "write" },
 ];
 
 function holeRows(
@@ -192,12 +192,12 @@ function holeRows(
 }
 
 const entryColumns = ({ heads }: BuiltWords): readonly Column[] => [
-  { heading: heads.box, share: 40 },
-  { heading: heads.for, share: 50 },
-  { heading: heads.side, share: 22 },
-  { heading: heads.along, share: 44 },
+  { heading: heads.box, share: 34 },
+  { heading: heads.for, share: 44 },
+  { heading: heads.side, share: 24 },
+  { heading: heads.along, share: 40 },
   { heading: heads.size, share: 40, align: "right" },
-  { heading: heads.how, share: 46 },
+  { heading: heads.how, share: 62, hand: "write" },
 ];
 
 function entryRows(
@@ -250,10 +250,10 @@ function entryRows(
 const jointColumns = ({ heads }: BuiltWords): readonly Column[] => [
   { heading: heads.run, share: 50 },
   { heading: heads.startPlanned, share: 40 },
-  { heading: heads.asMade, share: 40 },
+  { heading: heads.asMade, share: 40, hand: "write" },
   { heading: heads.endPlanned, share: 40 },
-  { heading: heads.asMade, share: 40 },
-  { heading: heads.when, share: 36 },
+  { heading: heads.asMade, share: 40, hand: "write" },
+  { heading: heads.when, share: 36, hand: "write" },
 ];
 
 function jointRows({ plan }: Figures, { joints }: Built, { joint }: LayoutWords): Row[] {
@@ -278,8 +278,8 @@ function jointRows({ plan }: Figures, { joints }: Built, { joint }: LayoutWords)
 const deviceColumns = ({ heads }: BuiltWords): readonly Column[] => [
   { heading: heads.device, share: 70 },
   { heading: heads.planned, share: 30, align: "right" },
-  { heading: heads.fitted, share: 30, align: "right" },
-  { heading: heads.when, share: 60 },
+  { heading: heads.fitted, share: 30, align: "right", hand: "write" },
+  { heading: heads.when, share: 60, hand: "write" },
 ];
 
 function deviceRows(
@@ -307,9 +307,9 @@ const projectColumns = ({ heads }: BuiltWords): readonly Column[] => [
 ];
 
 const readingColumns = ({ heads }: BuiltWords): readonly Column[] => [
-  { heading: heads.at, share: 60 },
-  { heading: heads.against, share: 44 },
-  { heading: heads.on, share: 60 },
+  { heading: heads.at, share: 62 },
+  { heading: heads.against, share: 62 },
+  { heading: heads.on, share: 44 },
   { heading: heads.shown, share: 28, align: "right" },
   { heading: heads.when, share: 36 },
   { heading: heads.note, share: 56 },

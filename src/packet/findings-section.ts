@@ -63,7 +63,8 @@ function rulePiece(
 function findingPiece(finding: Finding, shows: Shows, words: PaperWords, widthMm: number): Piece {
   const { findings: say, of } = words;
   const rightAt = widthMm * 0.56;
-  const leftMm = widthMm * 0.53 - markRoomMm;
+  const figures = rightPieces(finding, shows, words, widthMm - rightAt);
+  const leftMm = (figures.length === 0 ? widthMm : widthMm * 0.53) - markRoomMm;
   const others = (finding.with ?? []).map((one) => pathWords(one, of.findings.path));
   const left = stacked([
     paragraph(
@@ -74,7 +75,7 @@ function findingPiece(finding: Finding, shows: Shows, words: PaperWords, widthMm
       ? [paragraph({ text: say.also(listed(others, of.findings.joining)), sizePt: 9.5, maxLines: 2 }, leftMm)]
       : []),
   ]);
-  const right = stacked(rightPieces(finding, shows, words, widthMm - rightAt));
+  const right = stacked(figures);
   const inside = beside([
     { at: markRoomMm, piece: left },
     { at: rightAt, piece: right },

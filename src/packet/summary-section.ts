@@ -19,6 +19,7 @@ import { levelMark } from "./marks.js";
 import type { Paper } from "./page.js";
 import { beside, type Piece, paragraph, stacked } from "./piece.js";
 import type { Section } from "./section.js";
+import { signPiece } from "./sign.js";
 import { tickLine } from "./tick.js";
 
 export interface ContentsLine {
@@ -31,8 +32,6 @@ export interface FrontApart {
   readonly hull?: HullFigures;
   readonly work?: WorkFigures;
 }
-
-const signMm = 10;
 
 /** Most findings and steps of the first page, and fewer where there is not room for them. */
 const mostShown = [
@@ -64,7 +63,8 @@ export function summarySection(
   const rightMm = widthMm - rightAt;
   const strip = keyFigures(figures, words, widthMm);
   const foot = contentsPiece(contents, say.inThisPacket, widthMm);
-  const footMm = foot.heightMm + cautionWords(of.cautions, widthMm).heightMm + cautionPadMm + signMm;
+  const sign = signPiece(say.signed, widthMm);
+  const footMm = foot.heightMm + cautionWords(of.cautions, widthMm).heightMm + cautionPadMm + sign.heightMm;
   const roomMm = paper.top - paper.bottom - strip.heightMm - footMm - 3;
   const pageOf = (title: string) => contents.find((one) => one.title === title)?.page;
   const facts = fitting(mostOfAKind, roomMm, (most) => [
@@ -93,8 +93,8 @@ export function summarySection(
       [
         ...page.draw(paper.left, paper.top),
         ...foot.draw(paper.left, paper.bottom + footMm),
-        ...cautionBox(of.cautions, paper),
-        ...signLine(say.signed, paper),
+        ...cautionBox(of.cautions, paper, sign.heightMm),
+        ...sign.draw(paper.left, paper.bottom + sign.heightMm),
       ],
     ],
   };
@@ -126,19 +126,6 @@ function boatDrawing(hull: HullFigures | undefined, widthMm: number, roomMm: num
   const draw = (left: number, bottom: number) =>
     profileAfloat(hull, { left, bottom, widthMm, heightMm }, false)?.shapes ?? [];
   return [{ heightMm, draw: (x, top) => draw(x, top - heightMm) }];
-}
-
-/** Fields for a name in a row at the foot of the page, to be filled by hand. */
-function signLine(names: readonly string[], paper: Paper): Shape[] {
-  const y = paper.bottom + 3.2;
-  const stepMm = (paper.right - paper.left + 5) / names.length;
-  return names.flatMap((name, index) => {
-    const left = paper.left + index * stepMm;
-    return [
-      line(left, y, left + stepMm - 5, y, strokes.fine),
-      text(left, y - 3.2, name, { sizeMm: points(8.5), colour: "soft" }),
-    ];
-  });
 }
 
 /** What to take in hand: the next steps with a square each, and how much there is in all. */
@@ -173,11 +160,11 @@ const cautionWords = ({ firstOfAll }: CautionWords, widthMm: number) =>
   paragraph({ text: firstOfAll }, widthMm - 10);
 
 /** A framed word of caution over the names at the foot of the page. */
-function cautionBox(cautions: CautionWords, paper: Paper): Shape[] {
+function cautionBox(cautions: CautionWords, paper: Paper, underMm: number): Shape[] {
   const widthMm = paper.right - paper.left;
   const words = cautionWords(cautions, widthMm);
   const heightMm = words.heightMm + cautionPadMm;
-  const bottom = paper.bottom + signMm;
+  const bottom = paper.bottom + underMm;
   return [
     box(paper.left, bottom, widthMm, heightMm, { stroke: strokes.line }),
     ...words.draw(paper.left + 5, bottom + heightMm - 2.6),

@@ -12,7 +12,7 @@ export interface Column {
   readonly share: number;
   /** Numbers of a column that goes right stand with their decimal points in one line. */
   readonly align?: "left" | "right";
-  /** What the column is for with a pencil: a square to tick, or a field to write in, in every row. */
+  /** What the column is for with a pencil: a square to tick in every row, or a field to write in where its cell is empty. */
   readonly hand?: "tick" | "write";
 }
 
@@ -185,7 +185,9 @@ function rowPiece(row: Row, places: readonly Place[], widthMm: number, head: Pie
     draw: (x, top) => [
       ...(row.shaded === true ? [box(x, top - heightMm, widthMm, heightMm, { fill: "wash" })] : []),
       ...cells.flatMap((cell) => cell.draw(x, top - rowPadMm)),
-      ...places.flatMap((place) => byHand(place, x, top, cellsMm)),
+      ...places.flatMap((place, index) =>
+        place.hand === "write" && cells[index]?.empty === false ? [] : byHand(place, x, top, cellsMm),
+      ),
       ...(note?.draw(x, top - rowPadMm - cellsMm) ?? []),
       line(x, top - heightMm, x + widthMm, top - heightMm, strokes.hair),
     ],
@@ -194,6 +196,7 @@ function rowPiece(row: Row, places: readonly Place[], widthMm: number, head: Pie
 
 interface SetCell {
   readonly heightMm: number;
+  readonly empty: boolean;
   readonly draw: (x: number, top: number) => Shape[];
 }
 
@@ -234,6 +237,7 @@ function setCell(
   const right = place.align === "right";
   return {
     heightMm: down,
+    empty: cell.words.every((words) => words.text === ""),
     draw: (x, top) => {
       const at = x + (right ? place.left + place.widthMm - padMm : place.left + padMm + indentMm);
       return lines.flatMap(({ set, baseline, swatch, inMm, type }) => [

@@ -3,8 +3,9 @@ import type { PaperWords } from "../words/paper/paper-words.js";
 import type { ProofWords } from "../words/proof/proof-words.js";
 import { expectedWords, howWords, sectionWords, settingWords } from "../words/test-sheet.js";
 import type { Paper } from "./page.js";
-import { paragraph } from "./piece.js";
+import { paragraph, space } from "./piece.js";
 import { flowing, type Section } from "./section.js";
+import { signPiece } from "./sign.js";
 import { type Column, groupedTable, type Row } from "./table.js";
 
 const columns = ({ heads }: PaperWords["work"]["tests"]): readonly Column[] => [
@@ -38,6 +39,8 @@ export function testSheetSection(
       widthMm,
       frame.continued,
     ),
+    space(6),
+    signPiece(frame.signed, widthMm),
   ];
   return flowing(words.title, words.count(count), count === 0 ? [] : pieces, paper);
 }

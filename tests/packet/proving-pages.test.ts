@@ -39,6 +39,9 @@ describe.each([
   test("there is a sheet and a card, within the margins, no words on others", () => {
     expect(pages.some(({ caption }) => caption.startsWith("Test sheet"))).toBe(true);
     expect(pages.some(({ caption }) => caption.startsWith("Card for the water"))).toBe(true);
+    const signed = pages.findLast(({ parts }) => parts.includes("Test sheet"));
+    const fields = signed === undefined ? [] : textsOf(signed.sheet).map(({ text }) => text.text);
+    expect(fields).toEqual(expect.arrayContaining(["Looked through by", "Date", "Signature"]));
     for (const { sheet: drawn, caption } of pages) {
       for (const shape of drawn.shapes) {
         const { minX, minY, maxX, maxY } = boundsOf(shape);

@@ -130,6 +130,9 @@ describe("a table", () => {
       { heading: "Reads", share: 20, hand: "write" },
     ] as const;
     const rows = ["one", "two", "three"].map((one) => ({ cells: ["", one, ""] }));
+    const written = flow(table(hand, [{ cells: ["", "one", "12.1 V"] }], 132), paper).flat();
+    // the square alone: where a reading stands there is nothing to write
+    expect(written.filter(({ kind }) => kind === "polyline")).toHaveLength(1);
     const boxes = flow(table(hand, rows, 132), paper)
       .flat()
       .filter(({ kind }) => kind === "polyline")
