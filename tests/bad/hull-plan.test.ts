@@ -45,10 +45,7 @@ describe.each(["utility", "launch", "tender"])("%s with lengths that make no boa
             if (found === undefined) continue;
             changed = `${changed.slice(0, found.at)}${value} ${found.unit}${changed.slice(found.at + found.length)}`;
           }
-          const began = performance.now();
           const figures = hullOf(changed);
-          // a machine that is busy with other things may take a while; a hang takes for ever
-          expect(performance.now() - began).toBeLessThan(20_000);
           for (const problem of figures?.problems ?? []) expect(problem.at).not.toBe("");
         },
       ),

@@ -78,7 +78,7 @@ describe("a file is written", () => {
   test("on a full disk not at all, with the reason", () => {
     const { status, err } = skiffloom(["netlist", "examples/tender.yaml", "--to", "/dev/full"]);
     expect(status).toBe(2);
-    expect(err).toMatch(/can't be written: ENOSPC/);
+    expect(err).toMatch(/can't be written: there is no room left on the disk/);
   });
 
   test("nowhere where a folder has the name, or none has the path", () => {

@@ -54,12 +54,10 @@ describe("many edits in one go", () => {
     expect(textOf(plan(40), edits)).toMatch(/gear: \{\}/);
   });
 
-  it("reads a plan of 2,000 pieces of gear a few times for 2,000 values, not 2,000 times", () => {
-    const started = performance.now();
+  // 2,000 readings would take minutes: past the runner's own limit
+  it("sets 2,000 values in a plan of 2,000 pieces of gear", () => {
     const text = textOf(plan(2000), settings(2000));
     expect(text).toContain("lamp 1999a: {draws: 2001 W}");
-    // 2,000 readings would take minutes
-    expect(performance.now() - started).toBeLessThan(10_000);
   });
 });
 

@@ -63,9 +63,7 @@ function ladder(): NetworkNumbers {
   return builder.build();
 }
 
-// A quadratic method would need minutes here; the bound is wide because other work may share the machine.
-const boundMs = 5000;
-
+// a quadratic method would need minutes here: past the runner's own limit for a test
 describe.each([
   ["chain", chain, "radial"],
   ["star", star, "radial"],
@@ -75,21 +73,17 @@ describe.each([
   ["comb", comb, "sparse"],
   ["ladder", ladder, "sparse"],
 ] as const)("20,000 pieces of gear as a %s", (_, make, method) => {
-  test(`${method} solves it, lawfully and in time`, () => {
+  test(`${method} solves it, lawfully`, () => {
     const network = make();
-    const began = performance.now();
     const solution = solveNetwork(network, { method });
-    expect(performance.now() - began).toBeLessThan(boundMs);
     expect(solution.status).toBe("solved");
     expect(brokenLaws(network, solution)).toEqual([]);
   });
 
-  test(`${method} finds its collapse, lawfully and in time`, () => {
+  test(`${method} finds its collapse, lawfully`, () => {
     const network = make();
     const loads = { ...network.loads, value: network.loads.value.map((watts) => 100 * watts) };
-    const began = performance.now();
     const solution = solveNetwork({ ...network, loads }, { method });
-    expect(performance.now() - began).toBeLessThan(4 * boundMs);
     expect(solution.status).toBe("collapsed");
     expect(brokenLaws({ ...network, loads }, solution)).toEqual([]);
   });
