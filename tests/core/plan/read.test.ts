@@ -149,6 +149,7 @@ describe("forms", () => {
     [`${head}gear: {lamp: {draws: 1 W, count: .inf}}`, "number needed"],
     [`${head}gear: {lamp: {draws: 1 W, count: 0}}`, "out of limits"],
     [`${head}gear: {lamp: {draws: 0 W}}`, "out of limits"],
+    [`${head}gear: {lamp: {draws: 1 W, works: -1 V to 16 V}}`, "out of limits"],
     [`${head}gear: {lamp: {draws: 1 A at 0 V}}`, "out of limits"],
     [`${head}gear: {lamp: {draws: 1 W, count: 100000}, other: {draws: 1 W, count: 2}}`, "too much gear"],
     [`${head}gear: {work out: {draws: 1 W}}`, "bad name"],

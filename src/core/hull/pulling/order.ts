@@ -34,7 +34,7 @@ export function pullOrder(pulls: readonly Pull[]): Pull[] {
       b.endM - a.endM ||
       b.through.length - a.through.length ||
       b.lengthM - a.lengthM ||
-      a.name.localeCompare(b.name),
+      a.name.localeCompare(b.name, "en"),
   );
 }
 

@@ -6,7 +6,7 @@ import { readHours, readMoment, readShown } from "../../quantity/moments.js";
 import { readQuantity } from "../../quantity/read.js";
 import type { Dimension } from "../../quantity/units.js";
 import { baseSign, writeQuantity } from "../../quantity/write.js";
-import { map } from "./combine.js";
+import { map, refine } from "./combine.js";
 import { patternOf } from "./patterns.js";
 import { brokenLimit, type NumberLimits } from "./scalars.js";
 import { type Shape, type Spot, scalarText, tell } from "./shape.js";
@@ -78,7 +78,11 @@ export const age: Shape<number> = form("age", (text) => {
   const read = readAge(text);
   return read.ok && !(read.value >= 0 && read.value <= 100) ? readAge("") : read;
 });
-export const voltageRange = form("voltage range", readVoltageRange);
+export const voltageRange = refine(form("voltage range", readVoltageRange), (range, say) => {
+  if (range.lowV >= 0) return range;
+  say({ code: "out of limits", expected: { kind: "at least", limit: "0 V" } });
+  return undefined;
+});
 export const draw = form("draw", readDraw);
 
 const maxV = 100; // far above any boat this tool is for; more is a slip or no low voltage any longer
