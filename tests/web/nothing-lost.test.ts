@@ -53,6 +53,13 @@ test("where the browser keeps nothing it says so, and asks before what was typed
   await settled(page);
   expect(await asksToStay(page)).toBe(true);
   expect(await planText(page)).toContain("draws: 2 W");
+  // it is held while the start view is open, too
+  await page.locator("a.home").click();
+  await page.locator(".start h1").waitFor();
+  expect(await asksToStay(page)).toBe(true);
+  await page.goBack();
+  await settled(page);
+  expect(await planText(page)).toContain("draws: 2 W");
 });
 
 /** While `full` stands in the page, each write is broken off as a browser does that has no room left. */

@@ -14,6 +14,13 @@ interface Opened {
 
 const nothing: Opened = { store: undefined, close: () => {} };
 
+/** By plan: would something be lost if the page were closed? What is held in this tab only, or still on its way to the disk, stays here when its view is closed. */
+const risks = new Map<string, () => boolean>();
+
+function onLeave(event: BeforeUnloadEvent): void {
+  if ([...risks.values()].some((atRisk) => atRisk())) event.preventDefault();
+}
+
 /** Opens a plan by its id: from the shelf, or one of those held in memory only. */
 export async function openStore(id: string): Promise<Opened> {
   const unkept = keeperOfUnkept(id);
@@ -32,9 +39,8 @@ export async function openStore(id: string): Promise<Opened> {
   const onShow = () => {
     if (document.visibilityState === "visible") void store.follow();
   };
-  const onLeave = (event: BeforeUnloadEvent) => {
-    if (store.atRisk()) event.preventDefault();
-  };
+  const atRisk = () => store.atRisk();
+  risks.set(id, atRisk);
   document.addEventListener("visibilitychange", onShow);
   addEventListener("beforeunload", onLeave);
   return {
@@ -43,7 +49,7 @@ export async function openStore(id: string): Promise<Opened> {
       stopWaiting();
       stopListening();
       document.removeEventListener("visibilitychange", onShow);
-      removeEventListener("beforeunload", onLeave);
+      if (!unkept && !atRisk() && risks.get(id) === atRisk) risks.delete(id);
       figures.close();
     },
   };

@@ -27,6 +27,9 @@ export interface Draft {
   readonly typed: string;
 }
 
+/** By plan, so that one who looks at another plan and comes back finds it. */
+const drafts = new Map<string, Draft>();
+
 export interface PlanStoreParts {
   readonly keeper: Keeper;
   readonly figures: FigureMaker;
@@ -48,8 +51,6 @@ export class PlanStore {
   private current: PlanState;
   /** The text as it also lies outside the browser, as far as is known. */
   private textElsewhere: string | undefined;
-  /** What is being typed in the view of the text and not taken over yet. */
-  draft: Draft | undefined;
 
   /** @throws FullYamlMissing where the text shown wants the full reader; nothing has begun then. */
   constructor(
@@ -96,6 +97,16 @@ export class PlanStore {
   };
 
   readonly get = (): PlanState => this.current;
+
+  /** What is being typed in the view of the text and not taken over yet. */
+  get draft(): Draft | undefined {
+    return drafts.get(this.current.record.id);
+  }
+
+  set draft(draft: Draft | undefined) {
+    if (draft) drafts.set(this.current.record.id, draft);
+    else drafts.delete(this.current.record.id);
+  }
 
   /** Every state of the history, in the order they were kept. */
   allSteps(): readonly StepRecord[] {
