@@ -11,8 +11,7 @@ import { lengthWords, marked } from "../words/numbers.js";
 import type { PaperWords } from "../words/paper/paper-words.js";
 import { pathWords } from "../words/path-words.js";
 import type { ProofWords } from "../words/proof/proof-words.js";
-import { branchWords, verdictSentence } from "../words/proving.js";
-import { shownWords } from "../words/reading-words.js";
+import { branchWords, pointWords, readingWords, verdictSentence } from "../words/proving.js";
 import { stepTitles } from "../words/work-words.js";
 import type { Paper } from "./page.js";
 import { heading, type Piece, paragraph, space } from "./piece.js";
@@ -334,10 +333,10 @@ function readingRows(
   return [...projects.flatMap((project) => project.readings), ...readings].map(
     (one): Row => ({
       cells: [
-        one.at,
-        one.against ?? "",
+        one.against === undefined ? branchWords(one.at, proof) : pointWords(one.at, proof.proving.points),
+        one.against === undefined ? "" : pointWords(one.against, proof.proving.points),
         [...one.withOn, ...(one.lifted ?? []).map((id) => words.without(branchWords(id, proof)))].join(", "),
-        shownWords(one, proof),
+        readingWords(one.kind, one.value, proof),
         one.when ?? "",
         [...(mended.has(one) ? [mended.get(one)] : []), ...(one.note ? [one.note] : [])].join("; "),
       ],

@@ -208,7 +208,9 @@ function diagnosisLines(
           paint("What may be wrong, likeliest first", "strong", screen),
           ...ranked(suspectsShown(faults.suspects)),
           ...(faults.explained ? [] : set(proof.unexplained)),
-          ...(faults.notApart.length > 1 ? set(proof.notApart(faults.notApart.length)) : []),
+          ...(faults.notApart.length > 1 && faults.suspects[0]?.kind !== "well"
+            ? set(proof.notApart(faults.notApart.length))
+            : []),
         ]
       : []),
     ...(next.length > 0

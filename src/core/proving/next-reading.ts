@@ -78,15 +78,16 @@ export function nextReadings(
   return kept;
 }
 
-/** A reading beside one that shows nearly the same whatever is wrong is no other choice: a point and its joint. */
+/** A reading beside one that follows what is wrong nearly alike is no other choice: a point and its joint. */
 const sameSigmas = 0.2;
 
 function tellsAsMuch(one: NextReading, other: NextReading): boolean {
   if (one.probe.kind !== other.probe.kind || one.probe.kind === "marking") return false;
   if (conditionKey(one.probe) !== conditionKey(other.probe)) return false;
-  return one.wouldShow.every(({ shown, sigma }, i) => {
-    const there = other.wouldShow[i];
-    return there !== undefined && Math.abs(shown - there.shown) < sameSigmas * Math.min(sigma, there.sigma);
+  const apart = one.wouldShow.map(({ shown }, i) => shown - (other.wouldShow[i]?.shown ?? Number.NaN));
+  return one.wouldShow.every(({ sigma }, i) => {
+    const room = sameSigmas * Math.min(sigma, other.wouldShow[i]?.sigma ?? 0);
+    return Math.abs((apart[i] ?? Number.NaN) - (apart[0] ?? 0)) < room;
   });
 }
 

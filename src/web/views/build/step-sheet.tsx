@@ -5,6 +5,7 @@ import { consumableText } from "../../../words/work-words.js";
 import { useShows, useWords } from "../../app/context.js";
 import { Icon } from "../../parts/icon.js";
 import { ViewLink } from "../../parts/view-link.js";
+import { askFor } from "../proof/asked.js";
 import { StepDrawings } from "./step-drawings.js";
 import { NoteField, PhotoButton } from "./step-notes.js";
 import { StepRecord } from "./step-record.js";
@@ -46,7 +47,9 @@ export function StepSheet(props: {
       {isDrawn(step) && <StepDrawings step={step} draw={props.draw} />}
       {step.readings.length > 0 && (
         <p>
-          <ViewLink view="proof">{words.toProof}</ViewLink>
+          <ViewLink view="proof" onGo={() => askFor(step.readings)}>
+            {words.toProof}
+          </ViewLink>
         </p>
       )}
       {!readOnly && (

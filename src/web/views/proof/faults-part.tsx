@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import type { NextReading } from "../../../core/proving/next-reading.js";
 import { type Probe, probeKey } from "../../../core/proving/probe.js";
 import type { Suspect } from "../../../core/proving/suspect.js";
@@ -45,8 +46,11 @@ export function FaultsPart({ toSheet }: { toSheet: () => void }) {
     <>
       {diagnosis.meterShare !== undefined && <MeterOff share={diagnosis.meterShare} />}
       <Again again={diagnosis.again} />
-      <Suspects diagnosis={diagnosis} />
-      <Next next={diagnosis.next} ranked={diagnosis.faults !== undefined} />
+      <Suspects diagnosis={diagnosis}>
+        {diagnosis.again.length === 0 && (
+          <Next next={diagnosis.next} ranked={diagnosis.faults !== undefined} />
+        )}
+      </Suspects>
       <Changed diagnosis={diagnosis} />
       <Mends idle={diagnosis.idleMends} />
       <Judged judged={diagnosis.judged} />
@@ -54,15 +58,31 @@ export function FaultsPart({ toSheet }: { toSheet: () => void }) {
   );
 }
 
-function Suspects({ diagnosis: { faults } }: { diagnosis: DiagnosisShown }) {
+/** So many suspects stand before the reading to take next; the others behind it, folded. */
+const shownFirst = 3;
+
+/** @param children What to measure next: it comes before a long list of suspects is scrolled through. */
+function Suspects(props: { diagnosis: DiagnosisShown; children: ReactNode }) {
+  const { faults } = props.diagnosis;
   const words = useWords().proof;
   if (faults === undefined) return null;
+  const suspects = suspectsShown(faults.suspects);
+  const sound = suspects[0]?.kind === "well";
+  const first = suspects.slice(0, sound ? 1 : shownFirst);
+  const others = suspects.slice(first.length);
   return (
     <section>
       <h3>{words.suspects}</h3>
-      <Ranked suspects={suspectsShown(faults.suspects)} mendable />
+      <Ranked suspects={first} mendable={!sound} />
       {!faults.explained && <p className="problem">{words.unexplained}</p>}
-      {faults.notApart.length > 1 && <p>{words.notApart(faults.notApart.length)}</p>}
+      {faults.notApart.length > 1 && !sound && <p>{words.notApart(faults.notApart.length)}</p>}
+      {props.children}
+      {others.length > 0 && (
+        <details className="sheet-part">
+          <summary>{words.others(others.length)}</summary>
+          <Ranked suspects={others} mendable={!sound} />
+        </details>
+      )}
     </section>
   );
 }
@@ -82,7 +102,7 @@ function Ranked({ suspects, mendable = false }: { suspects: readonly Suspect[]; 
           <b>{probabilityWords(suspect.probability)}</b>
           <span>{suspectSentence(suspect, said)}</span>
           {mendable && !readOnly && suspect.at.length > 0 && suspect.probability >= mendableFrom && (
-            <button type="button" className="quiet" onClick={() => put(suspect.at)}>
+            <button type="button" onClick={() => put(suspect.at)}>
               {words.mendedNow}
             </button>
           )}

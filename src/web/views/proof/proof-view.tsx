@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { usePlan, useWords } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
+import { takeAsked } from "./asked.js";
 import { FaultsPart } from "./faults-part.js";
 import { SheetPart } from "./sheet-part.js";
 import { WaterPart } from "./water-part.js";
@@ -12,7 +13,12 @@ export function View() {
   const words = useWords();
   const sound = usePlan(({ reading }) => reading.ok);
   const any = usePlan(({ reading }) => reading.ok && reading.plan.work.readings.length > 0);
-  const [part, show] = useState<(typeof parts)[number]>(any ? "faults" : "sheet");
+  const [asked, setAsked] = useState(takeAsked);
+  const [part, setPart] = useState<(typeof parts)[number]>(any && asked.length === 0 ? "faults" : "sheet");
+  const show = (each: (typeof parts)[number]) => {
+    setAsked([]);
+    setPart(each);
+  };
   if (!sound) return <ReadProblems />;
   return (
     <div className="proof stack">
@@ -24,7 +30,7 @@ export function View() {
           </button>
         ))}
       </div>
-      {part === "sheet" && <SheetPart toFaults={() => show("faults")} />}
+      {part === "sheet" && <SheetPart asked={asked} toFaults={() => show("faults")} />}
       {part === "faults" && <FaultsPart toSheet={() => show("sheet")} />}
       {part === "water" && <WaterPart />}
     </div>

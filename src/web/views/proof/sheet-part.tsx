@@ -13,8 +13,11 @@ import { useProof, useTakeReading } from "./use-proof.js";
 import { useProofWords } from "./use-proof-words.js";
 import { Waiting } from "./waiting.js";
 
-/** The test sheet: each reading with what to expect, and a place to put what the meter shows. */
-export function SheetPart({ toFaults }: { toFaults: () => void }) {
+/**
+ * The test sheet: each reading with what to expect, and a place to put what the meter shows.
+ * @param props.asked Sections that lie open, the first of them in sight: those of the step one comes from.
+ */
+export function SheetPart({ asked, toFaults }: { asked: readonly string[]; toFaults: () => void }) {
   const words = useWords().proof;
   const { words: said, language } = useProofWords();
   const outcome = useProof("sheet");
@@ -25,7 +28,12 @@ export function SheetPart({ toFaults }: { toFaults: () => void }) {
       {outcome.sections
         .filter(({ tests }) => tests.length > 0)
         .map((section) => (
-          <details key={section.id} className="sheet-part">
+          <details
+            key={section.id}
+            className="sheet-part"
+            open={asked.includes(section.id)}
+            ref={section.id === asked[0] ? intoSight : undefined}
+          >
             <summary>
               <h3 lang={language}>{sectionWords(section, said)}</h3>
             </summary>
@@ -35,6 +43,8 @@ export function SheetPart({ toFaults }: { toFaults: () => void }) {
     </>
   );
 }
+
+const intoSight = (section: HTMLDetailsElement | null) => section?.scrollIntoView();
 
 function Section({ section, toFaults }: { section: SheetSection; toFaults: () => void }) {
   return (

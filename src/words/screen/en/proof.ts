@@ -14,6 +14,7 @@ export const proof = {
   noReadings:
     "No reading is on record yet. Take some from the sheet; what may be wrong is then worked out here.",
   suspects: "Likeliest first",
+  others: (count: number) => `Less likely: ${count} more`,
   unexplained:
     "None of these explains the readings well: read again what looks odd, or look for more than one fault.",
   notApart: (count: number) =>

@@ -13,6 +13,7 @@ export const proof: ScreenWords["proof"] = {
   noReadings:
     "Aún no consta ninguna medida. Toma algunas de la hoja; entonces aquí se calcula qué puede fallar.",
   suspects: "Lo más probable primero",
+  others: (count) => `Menos probable: ${count} más`,
   unexplained:
     "Nada de esto explica bien las medidas: vuelve a medir lo que parezca raro, o busca más de un fallo.",
   notApart: (count) =>
