@@ -65,6 +65,12 @@ test("a new person answers a few questions and has a boat, gear and circuits, ev
   await chafe.waitFor({ state: "detached" });
   expect((await planText(page)).match(/protected from chafe: true/g)).toHaveLength(5);
 
+  await page.locator(".ledger-counts").click();
+  const uncharged = page.locator('.finding[data-rule="charger-missing"]');
+  await uncharged.locator("> summary").click();
+  await uncharged.getByLabel("Gives at most").fill("5 A");
+  await uncharged.getByRole("button", { name: "Add this charger" }).click();
+  await uncharged.waitFor({ state: "detached" });
   // one more piece of gear comes with its way, its cable and its part of the outing, in one step
   await goToView(page, "gear");
   await page.getByText("Add gear with its way and cable").click();

@@ -1,5 +1,6 @@
 import { rising, seriesOf } from "../circuit/conductor/sizes.js";
 import type { ProtectionFigures } from "../circuit/protection/types.js";
+import type { CompleteRun } from "../plan/completed.js";
 import type { Edit } from "../plan/edits/edit.js";
 import { cartridgeFuses } from "../reference/fuses.js";
 import type { Facts } from "./facts.js";
@@ -29,6 +30,21 @@ export function thickerRemedies(facts: Facts, { of, weakest }: ProtectionFigures
     if (next) edits.set(group, { edit: "set run size", at: group, to: next.key });
   }
   return [...edits.values()];
+}
+
+/** Steps that ratings of switches are told in here [A]. */
+const switchStepA = 10;
+
+/** A master switch that carries what the fuses behind it let through: the battery's main, else those of the runs that leave it. */
+export function masterRemedies(facts: Facts, battery: string, runs: readonly CompleteRun[]): Edit[] {
+  const ratings = (names: readonly string[]) =>
+    facts.protection.filter(({ of }) => names.includes(of)).map(({ ratingA }) => ratingA);
+  const main = ratings([battery]);
+  const all = main.length > 0 ? main : ratings(runs.map(({ name }) => name));
+  const sumA = all.reduce((sum, ratingA) => sum + ratingA, 0);
+  if (!(sumA > 0 && Number.isFinite(sumA))) return [];
+  const ratingA = Math.ceil(sumA / switchStepA) * switchStepA;
+  return [{ edit: "set field", at: battery, field: "master", to: `{rating: ${ratingA} A}` }];
 }
 
 /** Put the best rating that holds everything into a device: the smallest one that carries the load. */

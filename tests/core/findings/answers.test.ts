@@ -3,6 +3,7 @@ import { answersTo } from "../../../src/core/findings/answers.js";
 import { workOutWhole } from "../../../src/core/layout-figures.js";
 import { applyEdits } from "../../../src/core/plan/edits/apply.js";
 import type { Edit } from "../../../src/core/plan/edits/edit.js";
+import { chargerEdits } from "../../../src/core/plan/new/charger-edits.js";
 import { readPlan } from "../../../src/core/plan/read.js";
 
 /** An invented boat that says no more than a first plan does: two batteries, lamps alike, two motors, petrol. */
@@ -83,6 +84,28 @@ test("where no fuse suits a conductor that was worked out, a thicker one is offe
   );
   expect(left.map(({ rule }) => rule)).not.toContain(motor.conflict);
   expect(left.map(({ rule }) => rule)).not.toContain("protection-carries-load");
+});
+
+test("a master switch is offered for what the fuses let through, and a charger comes with its fused lead", () => {
+  const found = check(boat).findings.filter(({ rule }) => rule === "master-missing");
+  expect(found.map(({ at, remedies }) => [at, remedies?.length])).toEqual([
+    ["battery", 1],
+    ["motor battery", 1],
+  ]);
+  const read = readPlan(boat);
+  if (!read.ok) throw new Error("unsound");
+  const edits = read.plan.batteries.flatMap((battery) =>
+    chargerEdits(
+      { name: `${battery.name} charger`, kind: "mains", output: "5 A", cable: "4 ft" },
+      battery,
+      () => false,
+    ),
+  );
+  const after = applyEdits(boat, [...found.flatMap(({ remedies = [] }) => remedies), ...edits]);
+  if (!after.ok) throw new Error(JSON.stringify(after.problem));
+  const rules = check(after.text).findings.map(({ rule, level }) => `${level} ${rule}`);
+  for (const gone of ["mind master-missing", "mind charger-missing", "mend switch-overloaded"])
+    expect(rules).not.toContain(gone);
 });
 
 test("pieces alike are asked about once, motors only where they are behind the device, and what was judged asks nothing", () => {

@@ -1,5 +1,6 @@
 import { runsFromBattery } from "../feeds.js";
 import type { Finding } from "../finding.js";
+import { masterRemedies } from "../remedies.js";
 import { rule } from "../rule.js";
 import { iso10133, practice } from "../sources.js";
 
@@ -16,6 +17,15 @@ export const masterMissing = rule({
         ({ to, switch: own }) => !own && !facts.panels.get(to.place)?.master,
       );
       if (open.length === 0) return [];
-      return [{ rule: "master-missing", level: "mind", at: name, with: open.map((run) => run.name) }];
+      const remedies = masterRemedies(facts, name, open);
+      return [
+        {
+          rule: "master-missing",
+          level: "mind",
+          at: name,
+          with: open.map((run) => run.name),
+          ...(remedies.length > 0 ? { remedies } : {}),
+        },
+      ];
     }),
 });

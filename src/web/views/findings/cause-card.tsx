@@ -11,6 +11,7 @@ import { FindingSentence } from "../../parts/finding-sentence.js";
 import { LevelMark } from "../../parts/level-mark.js";
 import { SourceList } from "../../parts/source-list.js";
 import { useFindingWords } from "../../parts/use-finding-words.js";
+import { AddCharger } from "../lists/add-charger.js";
 import { Answers } from "./answers.js";
 import { Remedies } from "./remedies.js";
 
@@ -45,6 +46,7 @@ function OneFinding({ finding }: { finding: Finding }) {
       <div className="finding-body">
         <p className="hint">{words.levels[level].means}</p>
         <Answers finding={finding} />
+        {rule === "charger-missing" && <AddCharger battery={at} />}
         <Figures finding={finding} />
         <div lang={told.language}>
           <h3>{title}</h3>

@@ -4,6 +4,7 @@ import { type Feed, gearEdits } from "../../../core/plan/new/gear-edits.js";
 import { useMeasured, usePlan, useWords } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
 import { AddThing } from "../../parts/add-thing.js";
+import { namesOf } from "./names-of.js";
 
 /** One more piece of gear with all that feeds it, in one step: what one does most often to a boat that has a plan. */
 export function AddGear() {
@@ -73,8 +74,3 @@ const isFed = ({ runs }: Plan, way: string): boolean =>
       ...carries.map((one) => `${from.place} / ${one}`),
     ].includes(way),
   );
-
-function namesOf({ gear, runs, panels, boxes, batteries }: Plan): ReadonlySet<string> {
-  const ways = panels.flatMap(({ name, ways: own }) => own.map((way) => `${name} / ${way.name}`));
-  return new Set([...[...gear, ...runs, ...panels, ...boxes, ...batteries].map(({ name }) => name), ...ways]);
-}

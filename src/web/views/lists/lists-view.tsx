@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "react";
 import { usePlan, useWords } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
+import { AddCharger } from "./add-charger.js";
 import { AddGear } from "./add-gear.js";
 import { GridView } from "./grid-view.js";
 import { type ListId, listIds, listSpecs } from "./list-specs.js";
@@ -55,6 +56,7 @@ function OneList({ id }: { id: ListId }) {
   return (
     <section aria-label={words.names[id]}>
       {id === "gear" && <AddGear />}
+      {id === "chargers" && <AddCharger />}
       <ListTools list={list} grid={grid} say={say} />
       {list.rows.length === 0 && <p className="hint">{words.empty[id]}</p>}
       {problem && <p className="list-problem problem">{problem.sentence}</p>}

@@ -99,6 +99,14 @@ export const lists = {
     wire: "No wire on hand. What you type here is used up before any is bought.",
     items: "No parts on hand. What you type here is used up before any is bought.",
   },
+  chargerWhole: {
+    usual: "charger",
+    add: "Add this charger",
+    kind: "It charges from",
+    kinds: { mains: "the shore", solar: "the sun", engine: "the engine" },
+    output: "Gives at most",
+    battery: "Charges",
+  },
   gearWhole: {
     title: "Add gear with its way and cable",
     hint: "The gear, its way and its cable come into the plan in one step, and into the first outing; size and fuse are worked out.",

@@ -100,6 +100,14 @@ export const lists: ScreenWords["lists"] = {
     wire: "No hay cable en casa. Lo que escribas aquí se gasta antes de comprar.",
     items: "No hay piezas en casa. Lo que escribas aquí se gasta antes de comprar.",
   },
+  chargerWhole: {
+    usual: "cargador",
+    add: "Añadir este cargador",
+    kind: "Carga desde",
+    kinds: { mains: "tierra", solar: "el sol", engine: "el motor" },
+    output: "Da como máximo",
+    battery: "Carga a",
+  },
   gearWhole: {
     title: "Añadir un aparato con su salida y su cable",
     hint: "El aparato, su salida y su cable entran en el plan de una vez, y en la primera salida al agua; la sección y el fusible se calculan.",
