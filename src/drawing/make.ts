@@ -1,5 +1,5 @@
 import type { Colour } from "./palette.js";
-import type { Anchor, Group, Line, Point, Polyline, Shape, Stroke, Text, Weight } from "./shapes.js";
+import type { Anchor, Group, Line, Point, Polyline, Role, Shape, Stroke, Text, Weight } from "./shapes.js";
 
 /** Millimetres of a typographic point, 1/72 in. */
 export const mmPerPoint = 25.4 / 72;
@@ -53,6 +53,7 @@ export interface TextStyle {
   readonly anchor?: Anchor;
   readonly turnDeg?: number;
   readonly colour?: Colour;
+  readonly role?: Role;
 }
 
 /** One line of text with its baseline at (`x`, `y`); 10 pt regular ink unless told otherwise. */

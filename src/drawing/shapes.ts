@@ -75,6 +75,9 @@ export interface Path extends Painted {
 export type Weight = "regular" | "semibold";
 export type Anchor = "start" | "middle" | "end";
 
+/** What a line of text is to those who hear a page: the title of a part, a heading in it, or what stands at the foot of every page. */
+export type Role = "title" | "heading" | "foot";
+
 /** One line of text. The words are data: each writer makes them safe for its format. */
 export interface Text {
   readonly kind: "text";
@@ -88,6 +91,7 @@ export interface Text {
   readonly anchor: Anchor;
   readonly turnDeg: number;
   readonly colour: Colour;
+  readonly role?: Role;
 }
 
 /** Shapes moved together by (`dx`, `dy`). `label` says what they are to those who do not see them. */

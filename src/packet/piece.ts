@@ -1,7 +1,7 @@
 import { type Type, wrapText } from "../drawing/fonts/wrap.js";
 import { line, points, strokes, text } from "../drawing/make.js";
 import type { Colour } from "../drawing/palette.js";
-import type { Shape, Weight } from "../drawing/shapes.js";
+import type { Role, Shape, Weight } from "../drawing/shapes.js";
 
 /** Something a page break never cuts. */
 export interface Piece {
@@ -25,6 +25,7 @@ export interface Words {
   readonly colour?: Colour;
   /** Further lines are cut with …. */
   readonly maxLines?: number;
+  readonly role?: Role;
 }
 
 export const bodyPt = 10;
@@ -46,6 +47,7 @@ export function paragraph(words: Words, widthMm: number, spaceAfterMm = 0): Piec
           sizeMm,
           weight,
           colour: words.colour ?? "ink",
+          ...(words.role === undefined ? {} : { role: words.role }),
         }),
       ),
   };
@@ -53,7 +55,10 @@ export function paragraph(words: Words, widthMm: number, spaceAfterMm = 0): Piec
 
 /** A heading inside a page, kept with what follows. */
 export function heading(words: string, widthMm: number): Piece {
-  const title = paragraph({ text: words, sizePt: 13, weight: "semibold", maxLines: 2 }, widthMm);
+  const title = paragraph(
+    { text: words, sizePt: 13, weight: "semibold", maxLines: 2, role: "heading" },
+    widthMm,
+  );
   return {
     heightMm: title.heightMm + 6,
     keepWithNext: true,

@@ -115,7 +115,7 @@ export function firstPages(sheets: readonly PackedSheet[]): ReadonlyMap<string, 
 }
 
 function partHeading({ section, index, titleY: y }: Part, paper: Paper, words: PaperWords["frame"]): Shape[] {
-  const titleType = { sizeMm: points(20), weight: "semibold" } as const;
+  const titleType = { sizeMm: points(20), weight: "semibold", role: "title" } as const;
   const widthMm = paper.right - paper.left;
   const title = fitText(section.title, widthMm * 0.6, titleType);
   const subtitleType = { sizeMm: points(10.5), weight: "regular" } as const;
@@ -140,7 +140,7 @@ function pageFoot(
   paper: Paper,
   words: PaperWords["frame"],
 ): Shape[] {
-  const type = { sizeMm: points(8.5), weight: "regular" } as const;
+  const type = { sizeMm: points(8.5), weight: "regular", role: "foot" } as const;
   const y = 9.5;
   const middle = (paper.left + paper.right) / 2;
   const plan = ` · ${words.planMark(mark)}`;

@@ -108,7 +108,10 @@ function fitting<T>(choices: readonly T[], roomMm: number, pieces: (choice: T) =
 
 /** A heading of the first page, which is short of room. */
 function subheading(words: string, widthMm: number): Piece {
-  const title = paragraph({ text: words, sizePt: 12, weight: "semibold", maxLines: 1 }, widthMm);
+  const title = paragraph(
+    { text: words, sizePt: 12, weight: "semibold", maxLines: 1, role: "heading" },
+    widthMm,
+  );
   return {
     heightMm: title.heightMm + 4.6,
     draw: (x, top) => [

@@ -104,6 +104,17 @@ describe("as PDF", () => {
       expect(font).toMatch(/yes yes yes/);
   });
 
+  test("who hears it finds titles and headings by their level, and not the foot of every page", async () => {
+    const pdf = await write("letter");
+    const tree = poppler("pdfinfo", pdf, ["-struct-text"]);
+    expect(poppler("pdfinfo", pdf)).toMatch(/Tagged: +yes/);
+    for (const title of ["Load list", "Protection schedule", "Cautions"])
+      expect(tree).toMatch(new RegExp(`H1 \\(block\\)\\n +"${title}"`));
+    expect(tree).toMatch(/H2 \(block\)\n +"The boat"/);
+    expect(tree).not.toMatch(/page \d+ of \d+"/);
+    expect(poppler("pdftotext", pdf)).toMatch(/page 2 of \d+/);
+  });
+
   test("A4 lies on its long side", async () => {
     expect(poppler("pdfinfo", await write("a4"))).toMatch(/Page size: +841\.\d+ x 595\.\d+ pts \(A4\)/);
   });

@@ -2,7 +2,7 @@ import PDFDocument from "pdfkit";
 import { printable } from "../fonts/printable.js";
 import { mmPerPoint } from "../make.js";
 import { palette } from "../palette.js";
-import type { Shape, Sheet, Stroke, Text, Weight } from "../shapes.js";
+import type { Role, Shape, Sheet, Stroke, Text, Weight } from "../shapes.js";
 
 /** The bytes of the two TrueType fonts of the house. */
 export type PdfFonts = Readonly<Record<Weight, Uint8Array>>;
@@ -48,15 +48,34 @@ export function pdfDocument(sheets: readonly Sheet[], options: PdfOptions): Prom
       .addPage({ size: [inPoints(sheet.widthMm), inPoints(sheet.heightMm)], margin: 0 })
       .lineJoin("round");
     for (const begins of sheet.begins ?? [sheet.title]) document.outline.addItem(printable(begins));
-    root.add(
-      document.struct("P", { title }, () => {
-        for (const shape of sheet.shapes) pdfShape(document, shape, sheet.heightMm);
-      }),
-    );
+    for (const { role, shapes } of byRole(sheet.shapes)) {
+      const draw = () => {
+        for (const shape of shapes) pdfShape(document, shape, sheet.heightMm);
+      };
+      if (role === "foot") {
+        document.markContent("Artifact", { type: "Pagination" });
+        draw();
+        document.endMarkedContent();
+      } else root.add(document.struct(tags[role], role === "plain" ? { title } : {}, draw));
+    }
   }
   root.end();
   document.end();
   return bytes;
+}
+
+const tags = { title: "H1", heading: "H2", plain: "P" } as const;
+
+/** Shapes in their order, those of one role that follow each other together. */
+function byRole(shapes: readonly Shape[]): { role: Role | "plain"; shapes: Shape[] }[] {
+  const runs: { role: Role | "plain"; shapes: Shape[] }[] = [];
+  for (const shape of shapes) {
+    const role = (shape.kind === "text" ? shape.role : undefined) ?? "plain";
+    const last = runs.at(-1);
+    if (last?.role === role) last.shapes.push(shape);
+    else runs.push({ role, shapes: [shape] });
+  }
+  return runs;
 }
 
 function collect(document: PDFDocument): Promise<Uint8Array> {

@@ -63,6 +63,8 @@ declare module "pdfkit" {
     stroke(): this;
     fill(): this;
     fillAndStroke(): this;
+    markContent(tag: "Artifact", options: { readonly type: "Pagination" }): this;
+    endMarkedContent(): this;
     struct(type: string, options?: { readonly title?: string }, content?: () => void): StructureElement;
     addStructure(element: StructureElement): this;
   }
