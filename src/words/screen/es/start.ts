@@ -13,7 +13,7 @@ export const start: ScreenWords["start"] = {
   examplesHint: "Barcos inventados; cambia lo que quieras, tu copia queda aparte.",
   exampleKinds: {
     tender: "Bote de remos, 3 m: cuatro lámparas y una batería",
-    utility: "Barca de aluminio, 4,6 m: lámparas, sonda, bombas, tomas",
+    utility: "Barca de aluminio, 4.6 m: lámparas, sonda, bombas, tomas",
     launch: "Lancha abierta, 7 m: motor de 24 V, dos baterías, 40 aparatos",
     "second-season":
       "La barca de aluminio un año después: un proyecto terminado, el siguiente en marcha y medidas con un fallo por encontrar",
