@@ -25,6 +25,7 @@ export function editSentence(edit: Edit): string {
         ? `Take ${edit.at} before the master switch.`
         : `Take ${edit.at} after the master switch.`;
     case "set field":
+      if (intoOuting(edit)) return `Put into the outing ${intoOuting(edit)}: ${periodOf(edit.to)}.`;
       return `Set ${edit.field} of ${edit.at} to ${fieldValue(edit.to)}.`;
     case "remove field":
       return `Remove ${edit.field} from ${edit.at}.`;
@@ -45,6 +46,15 @@ export function editSentence(edit: Edit): string {
 
 const fieldValue = (value: string | number | boolean) =>
   typeof value === "boolean" ? (value ? "yes" : "no") : plainly(String(value));
+
+/** The outing whose list of what is on an edit adds to or changes; undefined for any other edit. */
+export function intoOuting({ at, field }: Extract<Edit, { edit: "set field" }>): string | undefined {
+  return /^on(?: \/ \d+)?$/.test(field) ? /^outings \/ (.+)$/.exec(at)?.[1] : undefined;
+}
+
+/** What is on and when, without the key it stands under: `stern lamp, from 2 h`. */
+export const periodOf = (value: string | number | boolean): string =>
+  plainly(String(value)).replace(/^what /, "");
 
 /** What is written in the plan's brackets, without them: `from 300 mm, to 2.6 m, below sheer`. */
 export const plainly = (text: string): string =>

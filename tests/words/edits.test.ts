@@ -34,6 +34,11 @@ const told: readonly (readonly [Edit, string, string])[] = [
     "Set draws of lamp to 10 W.",
     "Poner «consume» de lamp en 10 W.",
   ],
+  [
+    { edit: "set field", at: "outings / evening", field: "on / 5", to: "{what: horn, from: 2 h}" },
+    "Put into the outing evening: horn, from 2 h.",
+    "Poner en la salida al agua evening: horn, from 2 h.",
+  ],
 ];
 
 test.each(told)("an edit is told without the plan's brackets: %j", (edit, english, spanish) => {

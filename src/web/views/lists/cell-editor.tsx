@@ -24,6 +24,8 @@ export function CellEditor(props: CellEditorProps) {
   const done = useRef(false);
   useEffect(() => {
     field.current?.focus({ preventScroll: true });
+    // a finger that opens a cell means to put something else there
+    if (matchMedia("(pointer: coarse)").matches) field.current?.select();
   }, []);
   const take = (then: "down" | "right" | "left" | "stay") => {
     if (done.current) return;

@@ -87,7 +87,7 @@ const feeds = ["panel", "battery", "own"] as const satisfies readonly DraftGear[
 function FedField({ fed, onChoose }: { fed: DraftGear["fed"]; onChoose: (fed: DraftGear["fed"]) => void }) {
   const words = useWords().asking;
   return (
-    <label className="field">
+    <label className="field" data-wide>
       <span>{words.fed}</span>
       <select
         value={fed}

@@ -1,5 +1,5 @@
 import type { Edit } from "../../../core/plan/edits/edit.js";
-import { plainly, recordOf } from "../../edits.js";
+import { intoOuting, periodOf, plainly, recordOf } from "../../edits.js";
 import { jointInSpanish } from "../../spanish/joint-kinds.js";
 import { keysInSpanish } from "../../spanish/keys.js";
 import { colourIn } from "../../spanish/trade.js";
@@ -31,6 +31,7 @@ function sentence(edit: Edit): string {
         ? `Tomar ${edit.at} antes del interruptor general.`
         : `Tomar ${edit.at} después del interruptor general.`;
     case "set field":
+      if (intoOuting(edit)) return `Poner en la salida al agua ${intoOuting(edit)}: ${periodOf(edit.to)}.`;
       return `Poner «${keysInSpanish.label(edit.field)}» de ${edit.at} en ${value(edit.to)}.`;
     case "remove field":
       return `Quitar «${keysInSpanish.label(edit.field)}» de ${edit.at}.`;
