@@ -68,6 +68,8 @@ test("every page says of which boat and plan it is; another plan has another mar
     expect(said(page)).toContain(`page ${index + 1} of ${pages.length}`);
   }
   expect(planMark(planAt("examples/tender.yaml"))).toBe(mark);
+  // a section of a later format that the plan does not use
+  expect(planMark(Object.assign({}, plan, { later: [] }))).toBe(mark);
   const marks = new Set(
     Array.from({ length: 400 }, (_, index) =>
       planMark({ ...plan, craft: { ...plan.craft, lengthM: 2.5 + index / 1000 } }),
