@@ -77,15 +77,10 @@ export function runSheet({ routes }: LayoutFigures, shows: Shows, paper: Paper, 
           ...(alone.length === 0
             ? []
             : [
-                paragraph(
-                  {
-                    text: say.aloneNote,
-                    sizePt: 9.5,
-                    colour: "soft",
-                  },
-                  widthMm,
-                  1,
-                ),
+                {
+                  ...paragraph({ text: say.aloneNote, sizePt: 9.5, colour: "soft" }, widthMm, 1),
+                  keepWithNext: true,
+                },
               ]),
           ...(alone.length === 0
             ? []

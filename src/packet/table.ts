@@ -104,11 +104,18 @@ export function groupedTable(
     widthMm,
   );
   const head = headPiece(columns, places, widthMm);
+  const lastIsOneRow = groups.at(-1)?.rows.length === 1;
   return [
     head,
-    ...groups.flatMap(({ name, beside = "", rows }) => {
+    ...groups.flatMap(({ name, beside = "", rows }, index) => {
       const again = stacked([head, groupPiece(`${name}${continued}`, "", widthMm, head)]);
-      return [groupPiece(name, beside, widthMm, head), ...rowPieces(rows, places, widthMm, again)];
+      const pieces = rowPieces(rows, places, widthMm, again);
+      // a last group of one row does not go over to a page alone
+      const kept = lastIsOneRow && index === groups.length - 2 ? pieces.length - 1 : -1;
+      return [
+        groupPiece(name, beside, widthMm, head),
+        ...pieces.map((piece, at) => (at === kept ? { ...piece, keepWithNext: true } : piece)),
+      ];
     }),
   ];
 }

@@ -92,6 +92,17 @@ describe.each(cases)("%s on %s", (_name, paper, text) => {
     expect(words.filter((one) => /…$/.test(one) && /feed|lead/.test(one))).toEqual([]);
   });
 
+  test("no heading of the run sheet stands without a row under it", () => {
+    for (const { sheet } of pages.filter(({ parts }) => parts.includes("Run sheet"))) {
+      const texts = textsOf(sheet).map(({ text: one }) => one);
+      for (const heading of texts.filter(({ role }) => role === "heading")) {
+        const below = texts.filter(({ y, role }) => y < heading.y && role !== "foot");
+        // the headings of the columns and a row of the table at the least
+        expect(below.length, heading.text).toBeGreaterThanOrEqual(8);
+      }
+    }
+  });
+
   test("a page of the cut list that begins within a kind of wire says which", () => {
     const sheets = pages.filter(({ caption }) => /^Cut list, sheet (?!1 )/.test(caption));
     for (const { sheet } of sheets) {

@@ -123,6 +123,19 @@ describe("a table", () => {
     }
   });
 
+  test("nor does a group of one row at the end of a table of groups", () => {
+    const columnsOfOne = [{ heading: "Lamp", share: 1 }] as const;
+    for (let count = 1; count <= 40; count += 1) {
+      const groups = Array.from({ length: count }, (_, index) => ({
+        name: `place ${index}`,
+        rows: [{ cells: [`lamp ${index}`] }],
+      }));
+      const sheets = flow(groupedTable(columnsOfOne, groups, 200, " (continued)"), paper);
+      const last = sheets.at(-1)?.filter((shape) => shape.kind === "text" && shape.text.startsWith("lamp "));
+      expect(last?.length, `${count}`).toBeGreaterThanOrEqual(Math.min(2, count));
+    }
+  });
+
   test("a square to tick and a field to write in stand in their columns, one a row, none over another", () => {
     const hand = [
       { heading: "", share: 6, hand: "tick" },
