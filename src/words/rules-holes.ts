@@ -1,6 +1,9 @@
 import type { RuleId } from "../core/findings/rules.js";
 import { percent } from "./numbers.js";
 import type { RuleWords } from "./rule-words.js";
+import type { Say } from "./say.js";
+
+const lies = ({ many }: Say) => (many ? "lie" : "lies");
 
 export const holeRules = {
   "fixture-size": {
@@ -148,7 +151,7 @@ export const floatRules = {
     says: (say, { terms }) =>
       terms?.kind === "heel"
         ? `${say.all} goes under at ${say.figure} of heel; an open hole should stay dry to ${say.limit}${recalled(terms?.known)}.`
-        : `${say.all} lies ${say.figure} over still water; ${say.limit} is the least for an open hole.`,
+        : `${say.all} ${lies(say)} ${say.figure} over still water; ${say.limit} is the least for an open hole.`,
   },
   "hole-under-water": {
     title: "What lies under water is sealed",
@@ -156,8 +159,8 @@ export const floatRules = {
     mend: "Move it up, or close it so that it holds by itself. Never drill below the water on the strength of a plan alone.",
     says: (say, { level, terms }) =>
       level === "stop"
-        ? `${say.all} lies ${say.figure} under still water and is ${terms?.water ?? "open"}.`
-        : `${say.all} lies ${say.figure} under still water: all that keeps it out is its seal.`,
+        ? `${say.all} ${lies(say)} ${say.figure} under still water and ${say.many ? "are" : "is"} ${terms?.water ?? "open"}.`
+        : `${say.all} ${lies(say)} ${say.figure} under still water: all that keeps it out is ${say.many ? "their" : "its"} seal.`,
   },
   "stands-upright": {
     title: "She stands upright by herself",

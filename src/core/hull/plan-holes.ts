@@ -77,7 +77,9 @@ export function holeOf(ground: HoleGround, placed: Placed, clearance: Clearance 
     material !== undefined && sheetMm !== undefined && cut !== undefined
       ? toolFor(material, sheetMm, cut.holeMm)
       : undefined;
-  const reach = reachOf(ground, placed, openings);
+  // where there is no face there is no back to reach
+  const offFace = clearance?.problems.some(({ problem }) => problem === "off the face") === true;
+  const reach = offFace ? undefined : reachOf(ground, placed, openings);
   const sealing = sealingOf(placed, cut?.holeMm);
   const zone = clearance?.nearestZone;
   return {

@@ -15,12 +15,14 @@ import { fields, optional, otherwise, required } from "./fields.js";
 import { boatPoint } from "./form.js";
 import { three, two } from "./lists.js";
 import { type Amount, amount } from "./money.js";
-import { aboveZeroM, metres } from "./quantities.js";
+import { aboveZeroM, metres, quantity } from "./quantities.js";
 import { choice, flag, text, whole } from "./scalars.js";
 import { type Shape, scalarText } from "./shape.js";
 
 const face = shared("face", choice(faceNames));
-export const measures = shared("three measures", three(aboveZeroM));
+/** A size of something that is made: a tenth of a millimetre at least. */
+const madeM = quantity("length", { min: 0.0001 });
+export const measures = shared("three measures", three(madeM));
 
 const usualCodes = choice(["IP20", "IP40", "IP44", "IP54", "IP55", "IP56", "IP65", "IP66", "IP67", "IP68"]);
 const ipPattern = "^IP[0-6X][0-8]( ?/ ?(IP)?[0-6X]?[0-8])?$";
@@ -45,7 +47,7 @@ const waterCode: Shape<WaterCode> = {
 
 /** How a box is made; the same for one's own and for those of the catalogue. */
 const form = {
-  wallM: optional("wall", aboveZeroM, "Thickness of its wall."),
+  wallM: optional("wall", madeM, "Thickness of its wall."),
   material: optional("of", choice(wallMaterials), "What it is made of."),
   mounted: optional("on", choice(["wall", "floor"]), "How it sits: base to a wall, or on a floor."),
   bossM: optional("boss", metres, "Corner posts inside: how far they reach along each side."),
@@ -57,7 +59,7 @@ const form = {
 export const hole = fields("a hole", {
   on: required("on", face, "Face it is in."),
   atM: required("at", two(metres), "Along the face from its left inner corner, and up from the base."),
-  holeM: required("hole", aboveZeroM, "Diameter."),
+  holeM: required("hole", madeM, "Diameter."),
 });
 const holes: Shape<readonly BoxHole[]> = named(hole);
 
@@ -76,8 +78,8 @@ export const content = fields("a thing inside", {
 const contents: Shape<readonly BoxContent[]> = named(content);
 
 export const fitting = fields("a fitting", {
-  holeM: required("hole", aboveZeroM, "Hole it needs."),
-  acrossM: optional("across", aboveZeroM, "Across its flange or the corners of its nut."),
+  holeM: required("hole", madeM, "Hole it needs."),
+  acrossM: optional("across", madeM, "Across its flange or the corners of its nut."),
   on: optional("on", face, "Face it must be in."),
   spanner: otherwise("spanner", flag, false, "A spanner must get round it."),
 });
