@@ -51,7 +51,7 @@ const launch = examplePlans().find(({ name }) => name === "examples/launch.yaml"
 
 test.each([
   ["a working range below nothing", plan, /works: 9 V/, "works: -1 V", "refused"],
-  ["a box of no size", plan, /(small box: \{inside: \[)[^,]+,/, "$10.00001 mm,", "refused"],
+  ["a box of no size", launch, /(box 120: \{inside: \[)[^,]+,/, "$10.00001 mm,", "refused"],
   ["a sheer at its keel", launch, /(line: sheer, at: 2.1 m, [^}]*height: )[\d.]+/, "$1-1", "told"],
 ] as const)("%s breaks nothing", (_what, text, where, slip, seen) => {
   expect(text).toMatch(where);
