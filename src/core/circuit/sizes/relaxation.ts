@@ -80,24 +80,27 @@ export function solveRows(
 
 /** The box without options that break a row even with everything else at its largest; undefined: some row cannot be kept. */
 function raisedLow({ program: { options, rows }, touching }: Model, { low, high }: Box): Box | undefined {
-  const ohmAt = (group: number, option: number) => options[group]?.ohmPerM[option] ?? 0;
-  const spareV = rows.map(({ slackV, terms }) =>
-    terms.reduce((left, { group, ampereM }) => left - ampereM * ohmAt(group, high[group] ?? 0), slackV),
-  );
   const roundingV = 1e-11;
-  if (spareV.some((left) => !(left >= -roundingV))) return undefined;
-  const raised = low.map((from, group) => {
-    let option = from;
-    const least = ohmAt(group, high[group] ?? 0);
-    while (
-      option < (high[group] ?? 0) &&
-      (touching[group] ?? []).some(
-        ({ row, ampereM }) => ampereM * (ohmAt(group, option) - least) > (spareV[row] ?? 0) + roundingV,
-      )
-    )
-      option += 1;
-    return option;
-  });
+  const spareV: number[] = [];
+  for (const { slackV, terms } of rows) {
+    let leftV = slackV;
+    for (const { group, ampereM } of terms)
+      leftV -= ampereM * (options[group]?.ohmPerM[high[group] ?? 0] ?? 0);
+    if (!(leftV >= -roundingV)) return undefined;
+    spareV.push(leftV);
+  }
+  const raised = [...low];
+  for (let group = 0; group < raised.length; group += 1) {
+    const ohmPerM = options[group]?.ohmPerM ?? [];
+    const most = high[group] ?? 0;
+    // the least that each of its rows lets it have
+    let mostOhmPerM = Number.POSITIVE_INFINITY;
+    for (const { row, ampereM } of touching[group] ?? [])
+      if (ampereM > 0) mostOhmPerM = Math.min(mostOhmPerM, ((spareV[row] ?? 0) + roundingV) / ampereM);
+    let option = raised[group] ?? 0;
+    while (option < most && (ohmPerM[option] ?? 0) - (ohmPerM[most] ?? 0) > mostOhmPerM) option += 1;
+    raised[group] = option;
+  }
   return { low: raised, high };
 }
 
@@ -115,18 +118,17 @@ export function affordable(
 /** The box without options at its edges that, priced, cannot be part of a choice under `below`. */
 function struck({ low, high }: Box, dual: Dual, below: number): Box {
   const room = below - dual.bound;
-  const fits = (group: number, option: number) =>
-    (dual.priced[group]?.[option] ?? 0) - (dual.leastPriced[group] ?? 0) <= room;
-  return {
-    low: low.map((from, group) => {
-      let option = from;
-      while (option < (high[group] ?? 0) && !fits(group, option)) option += 1;
-      return option;
-    }),
-    high: high.map((to, group) => {
-      let option = to;
-      while (option > (low[group] ?? 0) && !fits(group, option)) option -= 1;
-      return option;
-    }),
-  };
+  const narrow = { low: [...low], high: [...high] };
+  for (let group = 0; group < low.length; group += 1) {
+    const priced = dual.priced[group] ?? [];
+    const least = dual.leastPriced[group] ?? 0;
+    const [from, to] = [low[group] ?? 0, high[group] ?? 0];
+    let option = from;
+    while (option < to && !((priced[option] ?? 0) - least <= room)) option += 1;
+    narrow.low[group] = option;
+    option = to;
+    while (option > from && !((priced[option] ?? 0) - least <= room)) option -= 1;
+    narrow.high[group] = option;
+  }
+  return narrow;
 }

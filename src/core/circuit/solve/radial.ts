@@ -1,6 +1,7 @@
+import { zeros } from "../columns.js";
 import { type Islands, isFed } from "./islands.js";
 import type { LinearNetwork } from "./linear-network.js";
-import { reduceNetwork, step } from "./reduction.js";
+import { type Reduction, reduceNetwork, step } from "./reduction.js";
 import type { NetworkNumbers } from "./types.js";
 
 /**
@@ -40,30 +41,83 @@ export function radialNetwork(
   }
   const folded = reduceNetwork(nodeCount, tail, head);
   if (folded === undefined) return undefined;
-  const { steps, kind, first, firstSign, second, secondSign, node, from } = folded;
+  return new RadialNetwork(
+    folded,
+    islands,
+    branchCount,
+    sourceCount,
+    loadCount,
+    joins.converters.outputV.length,
+    nodeCount,
+  );
+}
 
-  const slopeS = new Float64Array(elements + steps);
-  const restA = new Float64Array(elements + steps);
-  const acrossV = new Float64Array(elements + steps);
-  const none = new Float64Array(0);
-  const shiftV = new Float64Array(nodeCount);
-  const converterCount = joins.converters.outputV.length;
+/**
+ * A class, not functions within one: a network lives no longer than its plan, and what is made anew for each must be compiled anew, while
+ * methods stay.
+ */
+class RadialNetwork implements LinearNetwork {
+  readonly method = "radial";
+  readonly loadS: Float64Array;
+  readonly loadA: Float64Array;
+  readonly loadV: Float64Array;
+  readonly inS = noReals;
+  readonly inShare = noReals;
+  readonly inA = noReals;
+  readonly inV: Float64Array;
+  readonly outA: Float64Array;
+  readonly #slopeS: Float64Array;
+  readonly #restA: Float64Array;
+  readonly #acrossV: Float64Array;
+  readonly #shiftV: Float64Array;
 
-  const begin = (network: NetworkNumbers): void => {
-    const { emfV, ohm: sourceOhm } = network.sources;
-    const { ohm: branchOhm } = network.branches;
-    for (let branch = 0; branch < branchCount; branch++) slopeS[branch] = 1 / (branchOhm[branch] as number);
+  constructor(
+    private readonly folded: Reduction,
+    private readonly islands: Islands,
+    private readonly branchCount: number,
+    private readonly sourceCount: number,
+    loadCount: number,
+    converterCount: number,
+    nodeCount: number,
+  ) {
+    const { elements, steps } = folded;
+    this.#slopeS = new Float64Array(elements + steps);
+    this.#restA = new Float64Array(elements + steps);
+    this.#acrossV = new Float64Array(elements + steps);
+    this.#shiftV = new Float64Array(nodeCount);
+    this.loadS = this.#slopeS.subarray(elements - loadCount, elements);
+    this.loadA = this.#restA.subarray(elements - loadCount, elements);
+    this.loadV = this.#acrossV.subarray(elements - loadCount, elements);
+    this.inV = zeros(converterCount);
+    this.outA = zeros(converterCount);
+  }
+
+  begin({ sources, branches }: NetworkNumbers): void {
+    const { branchCount, sourceCount } = this;
+    const slopeS = this.#slopeS;
+    const restA = this.#restA;
+    for (let branch = 0; branch < branchCount; branch++)
+      slopeS[branch] = 1 / (branches.ohm[branch] as number);
     for (let source = 0; source < sourceCount; source++) {
-      const ohm = sourceOhm[source] as number;
+      const ohm = sources.ohm[source] as number;
       slopeS[branchCount + source] = 1 / ohm;
-      restA[branchCount + source] = -(emfV[source] as number) / ohm;
+      restA[branchCount + source] = -(sources.emfV[source] as number) / ohm;
     }
-    loadS.fill(0);
-    loadA.fill(0);
-    acrossV.fill(0);
-  };
+    this.loadS.fill(0);
+    this.loadA.fill(0);
+    this.#acrossV.fill(0);
+  }
 
-  const solve = (): boolean => {
+  solve(): boolean {
+    if (!this.#fold()) return false;
+    this.#unfold();
+    return true;
+  }
+
+  #fold(): boolean {
+    const { elements, steps, kind, first, firstSign, second, secondSign } = this.folded;
+    const slopeS = this.#slopeS;
+    const restA = this.#restA;
     for (let s = 0; s < steps; s++) {
       const a = first[s] as number;
       const gA = slopeS[a] as number;
@@ -85,6 +139,14 @@ export function radialNetwork(
       slopeS[elements + s] = (gA * gB) / sum;
       restA[elements + s] = (jA * gB + jB * gA) / sum;
     }
+    return true;
+  }
+
+  #unfold(): void {
+    const { elements, steps, kind, first, firstSign, second, secondSign } = this.folded;
+    const slopeS = this.#slopeS;
+    const restA = this.#restA;
+    const acrossV = this.#acrossV;
     for (let s = steps - 1; s >= 0; s--) {
       const a = first[s] as number;
       const signA = firstSign[s] as number;
@@ -107,41 +169,28 @@ export function radialNetwork(
       acrossV[a] = (signA * (gB * v + apartA)) / sum;
       acrossV[b] = (signB * (gA * v - apartA)) / sum;
     }
-    return true;
-  };
+  }
 
-  const loadS = slopeS.subarray(fixed, elements);
-  const loadA = restA.subarray(fixed, elements);
-  const loadV = acrossV.subarray(fixed, elements);
+  /** Every fold starts from nothing. */
+  restart(): void {}
 
-  const writeVoltages = (nodeV: Float64Array, branchV: Float64Array, sourceV: Float64Array): void => {
+  writeVoltages(nodeV: Float64Array, branchV: Float64Array, sourceV: Float64Array): void {
+    const { steps, kind, first, firstSign, node, from } = this.folded;
+    const { branchCount, sourceCount } = this;
+    const acrossV = this.#acrossV;
     nodeV.fill(0);
     for (let s = steps - 1; s >= 0; s--) {
       if (kind[s] === step.parallel) continue;
       const drop = (acrossV[first[s] as number] as number) * (firstSign[s] as number);
       nodeV[node[s] as number] = (nodeV[from[s] as number] as number) - drop;
     }
-    shiftToReference(nodeV, shiftV, islands);
+    shiftToReference(nodeV, this.#shiftV, this.islands);
     branchV.set(acrossV.subarray(0, branchCount));
-    sourceV.set(acrossV.subarray(branchCount, fixed));
-  };
-
-  return {
-    method: "radial",
-    begin,
-    loadS,
-    loadA,
-    inS: none,
-    inShare: none,
-    inA: none,
-    loadV,
-    inV: new Float64Array(converterCount),
-    outA: new Float64Array(converterCount),
-    solve,
-    restart: () => {}, // every fold starts from nothing
-    writeVoltages,
-  };
+    sourceV.set(acrossV.subarray(branchCount, branchCount + sourceCount));
+  }
 }
+
+const noReals = zeros(0);
 
 /** Measures each fed island from its reference and sets the rest to 0 V. `shiftV` is room to work in. */
 function shiftToReference(
