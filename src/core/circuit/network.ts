@@ -88,7 +88,10 @@ export class CircuitNetwork {
   /** What each branch is made of at a corner. */
   partsAt(chosen: Chosen, corner: CornerState): Part[][] {
     const pricer = this.pricer(chosen, corner);
-    return this.topology.branches.map((_, branch) => pricer.partsOf(branch));
+    const parts: Part[][] = [];
+    for (let branch = 0; branch < this.topology.branches.length; branch += 1)
+      parts.push(pricer.partsOf(branch));
+    return parts;
   }
 
   pricer(chosen: Chosen, { copperC, engineSpaceCopperC }: CornerState): PartPricer {

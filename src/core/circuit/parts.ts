@@ -91,7 +91,9 @@ export class PartPricer {
   /** Parts of one branch, joints on the conductor between them. */
   partsOf(branch: number): Part[] {
     const stuff = this.stuffOf(branch);
-    return this.plansOf(branch).map((part) => this.part(part, stuff));
+    const parts: Part[] = [];
+    for (const part of this.plansOf(branch)) parts.push(this.part(part, stuff));
+    return parts;
   }
 
   /** All parts of one branch together [Ω]. */

@@ -21,29 +21,29 @@ export function explain(chosen: Chosen): SizeChoice[] {
   chosen.problem.limits.forEach(({ terms }, limit) => {
     for (const { group, ampereM } of terms) touching[group]?.push({ limit, ampereM });
   });
-  return chosen.problem.groups.flatMap((group, at): SizeChoice[] => {
+  const choices: SizeChoice[] = [];
+  for (const [at, group] of chosen.problem.groups.entries()) {
     const index = chosen.indexes[at] ?? 0;
     const candidate = group.candidates[index];
-    if (!candidate) return [];
+    if (!candidate) continue;
     const smaller = group.candidates[index - 1];
     const broken = smaller ? whatBreaks(chosen, at, index, touching[at] ?? []) : undefined;
     const fixedByOwner = group.fixed !== undefined;
     const free: SizeReason = smaller ? (broken ?? { rule: "price" }) : { rule: "smallest made" };
-    return [
-      {
-        id: group.id,
-        run: group.run,
-        size: candidate.size,
-        fixedByOwner,
-        ampacityA: candidate.ampacityA ?? Number.NaN,
-        currentA: group.currentA,
-        lengthM: group.lengthM,
-        cores: group.cores,
-        reason: fixedByOwner ? { rule: "owner" } : free,
-        ...(smaller && broken ? { nextSmaller: { size: smaller.size, reason: broken } } : {}),
-      },
-    ];
-  });
+    choices.push({
+      id: group.id,
+      run: group.run,
+      size: candidate.size,
+      fixedByOwner,
+      ampacityA: candidate.ampacityA ?? Number.NaN,
+      currentA: group.currentA,
+      lengthM: group.lengthM,
+      cores: group.cores,
+      reason: fixedByOwner ? { rule: "owner" } : free,
+      ...(smaller && broken ? { nextSmaller: { size: smaller.size, reason: broken } } : {}),
+    });
+  }
+  return choices;
 }
 
 /**

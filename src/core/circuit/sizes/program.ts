@@ -1,5 +1,5 @@
 import { allowed } from "./floors.js";
-import { aimOf, type SizingProblem } from "./problem.js";
+import { aimOf, type SizingGroup, type SizingProblem } from "./problem.js";
 
 /** What one group may be, by rising size: less resistance and more cost from one to the next. */
 export interface Options {
@@ -33,27 +33,33 @@ export function optionsOf(problem: SizingProblem): {
   readonly forced: number[];
 } {
   const forced: number[] = [];
-  const options = problem.groups.map((group, at): Options => {
+  const options: Options[] = [];
+  for (const [at, group] of problem.groups.entries()) {
     const { indexes, forced: isForced } = allowed(group);
     if (isForced) forced.push(at);
-    const priced = indexes.flatMap((index) => {
-      const candidate = group.candidates[index];
-      return candidate ? [{ index, ohmPerM: candidate.ohmPerM, cost: aimOf(problem, group, candidate) }] : [];
-    });
-    let cheapest = Number.POSITIVE_INFINITY;
-    const kept = priced.reverse().filter(({ cost }) => {
-      if (!(cost < cheapest)) return false;
-      cheapest = cost;
-      return true;
-    });
-    kept.reverse();
-    return {
-      candidates: kept.map(({ index }) => index),
-      ohmPerM: kept.map(({ ohmPerM }) => ohmPerM),
-      cost: kept.map(({ cost }) => cost),
-    };
-  });
+    options.push(undercutLeftOut(problem, group, indexes));
+  }
   return { options, forced };
+}
+
+/** From the largest down, each that is cheaper than all larger ones. */
+function undercutLeftOut(problem: SizingProblem, group: SizingGroup, indexes: readonly number[]): Options {
+  const candidates: number[] = [];
+  const ohmPerM: number[] = [];
+  const costs: number[] = [];
+  let cheapest = Number.POSITIVE_INFINITY;
+  for (let k = indexes.length - 1; k >= 0; k -= 1) {
+    const index = indexes[k] ?? -1;
+    const candidate = group.candidates[index];
+    if (!candidate) continue;
+    const cost = aimOf(problem, group, candidate);
+    if (!(cost < cheapest)) continue;
+    cheapest = cost;
+    candidates.push(index);
+    ohmPerM.push(candidate.ohmPerM);
+    costs.push(cost);
+  }
+  return { candidates: candidates.reverse(), ohmPerM: ohmPerM.reverse(), cost: costs.reverse() };
 }
 
 /** One row for each limit; several terms of one group are added up. */

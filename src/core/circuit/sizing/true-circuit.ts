@@ -1,10 +1,12 @@
-import { reals } from "../columns.js";
+import { reals, zeros } from "../columns.js";
 import { jointOhm } from "../conductor/contacts.js";
 import type { CornerState } from "../corners.js";
 import type { CircuitNetwork } from "../network.js";
 import type { Chosen } from "../parts.js";
 import type { ExactDrops } from "../sizes/choose.js";
+import type { SizeCandidate } from "../sizes/problem.js";
 import type { NetworkNumbers, Solution } from "../solve/types.js";
+import type { PartPlan } from "../topology/types.js";
 import type { RunGroup } from "./groups.js";
 import type { LimitWay } from "./limits.js";
 
@@ -14,6 +16,26 @@ interface OpenBranch {
   readonly group: number;
   /** By candidate [Ω]. */
   readonly ohm: Float64Array;
+}
+
+type Conductor = PartPlan & { readonly kind: "conductor" };
+
+const isConductor = (part: PartPlan): part is Conductor => part.kind === "conductor";
+
+/** A conductor with the joints on it, by candidate [Ω]. */
+function ohmByCandidate(
+  candidates: readonly SizeCandidate[],
+  lengthM: number,
+  parts: readonly PartPlan[],
+): Float64Array {
+  const ohm = zeros(candidates.length);
+  for (let at = 0; at < ohm.length; at += 1) {
+    const { size, ohmPerM } = candidates[at] as SizeCandidate;
+    let sum = ohmPerM * lengthM;
+    for (const part of parts) if (part.kind === "joint") sum += jointOhm(part.joint, size.areaMm2);
+    ohm[at] = sum;
+  }
+  return ohm;
 }
 
 /** The circuit in every case of the sizing question, solved at any choice of sizes. Only what a choice changes is priced anew. */
@@ -40,16 +62,14 @@ export class TrueCircuit {
     this.ohm = numbers.branches.ohm;
     this.networks = states.map((state) => ({ ...numbers, loads: network.loadsAt(state) }));
     const groupIndex = new Map(groups.map(({ id }, index) => [id, index]));
-    this.open = network.topology.branches.flatMap(({ parts }, index): OpenBranch[] => {
-      const conductor = parts.find((part) => part.kind === "conductor");
-      if (conductor?.kind !== "conductor") return [];
-      const group = groupIndex.get(conductor.sizeGroup) ?? -1;
-      const joints = parts.flatMap((part) => (part.kind === "joint" ? [part.joint] : []));
-      const ohm = reals(groups[group]?.candidates ?? [], ({ size, ohmPerM }) =>
-        joints.reduce((sum, kind) => sum + jointOhm(kind, size.areaMm2), ohmPerM * conductor.lengthM),
-      );
-      return ohm.length > 0 ? [{ index, group, ohm }] : [];
-    });
+    const open: OpenBranch[] = [];
+    for (const [index, { parts }] of network.topology.branches.entries()) {
+      const conductor = parts.find(isConductor);
+      const group = groupIndex.get(conductor?.sizeGroup ?? "") ?? -1;
+      const ohm = conductor && ohmByCandidate(groups[group]?.candidates ?? [], conductor.lengthM, parts);
+      if (ohm && ohm.length > 0) open.push({ index, group, ohm });
+    }
+    this.open = open;
   }
 
   /** Every case solved with these candidates, by group. */
