@@ -1,4 +1,4 @@
-/** In-process time of every figure and finding of the example boats, warm; read apart from worked out. */
+/** In-process time of every figure and finding of the example boats; read apart from worked out. */
 import { readFileSync } from "node:fs";
 import { workOut } from "../src/core/figures.js";
 import { readPlan } from "../src/core/plan/read.js";
@@ -6,7 +6,10 @@ import { readPlan } from "../src/core/plan/read.js";
 export interface FiguresRow {
   readonly plan: string;
   readonly readMs: number;
+  /** Soon after the first calls: the engine still compiles beside, and that counts. */
   readonly workOutMs: number;
+  /** Once it hardly compiles any more. */
+  readonly warmMs: number;
   readonly aimMs?: number;
 }
 
@@ -20,16 +23,17 @@ export function figuresBench(): FiguresRow[] {
     const aimMs = aims[plan];
     return {
       plan,
-      readMs: millisecondsOf(() => readPlan(text)),
-      workOutMs: millisecondsOf(() => workOut(read.plan)),
+      readMs: millisecondsOf(() => readPlan(text), 20),
+      workOutMs: millisecondsOf(() => workOut(read.plan), 20),
+      warmMs: millisecondsOf(() => workOut(read.plan), 600),
       ...(aimMs !== undefined && { aimMs }),
     };
   });
 }
 
-/** Median processor time of one call over a second of them, after warm-up [ms]. */
-function millisecondsOf(call: () => unknown): number {
-  for (let warm = 0; warm < 20; warm += 1) call();
+/** Median processor time of one call, all threads, over a second of them, after so many to warm up [ms]. */
+function millisecondsOf(call: () => unknown, warmUps: number): number {
+  for (let warm = 0; warm < warmUps; warm += 1) call();
   const times: number[] = [];
   for (const until = performance.now() + 1000; performance.now() < until; ) {
     const start = process.cpuUsage();
