@@ -1,12 +1,14 @@
-import { reals, wholes } from "../circuit/columns.js";
+import { copied, wholes } from "../circuit/columns.js";
 import type { CornerState } from "../circuit/corners.js";
+import type { CircuitNetwork } from "../circuit/network.js";
 import { gearNamed } from "../circuit/selection.js";
 import type { SettledCircuit } from "../circuit/settle.js";
+import type { NetworkNumbers } from "../circuit/solve/types.js";
 import type { CompletePlan } from "../plan/completed.js";
 import type { Outing } from "../plan/model/outing.js";
 import { chargingTime } from "./charging.js";
 import { followOuting } from "./follow.js";
-import type { CircuitAnswer, Draw, GearPeriod, OutingInput } from "./outing.js";
+import type { CircuitAnswer, CircuitState, GearPeriod, OutingInput } from "./outing.js";
 import type { ChargingFigures, OutingFigures } from "./types.js";
 
 /** Resistance that stands for a battery taken out of the circuit [Ω]: the network stays the same shape. */
@@ -55,6 +57,7 @@ function outingInput(outing: Outing, plan: CompletePlan, circuit: SettledCircuit
   const pieces = new Map(plan.gear.map((piece) => [piece.name, piece]));
   const periods = periodsByGear(outing, plan);
   const converters = new Set(plan.converters.map(({ name }) => name));
+  const drawn = new OutingCircuit(plan, circuit, airC);
   return {
     name: outing.name,
     lastsH: outing.lastsH,
@@ -73,7 +76,7 @@ function outingInput(outing: Outing, plan: CompletePlan, circuit: SettledCircuit
         periods: periods.get(id) ?? [],
       };
     }),
-    draw: drawOf(plan, circuit, airC),
+    draw: (state) => drawn.answer(state),
   };
 }
 
@@ -90,35 +93,45 @@ function periodsByGear(outing: Outing, plan: CompletePlan): ReadonlyMap<string, 
 }
 
 /** The network as the outing asks for it: built once, only sources and loads change from question to question. */
-function drawOf(plan: CompletePlan, circuit: SettledCircuit, airC: number): Draw {
-  const { topology, network, chosen } = circuit;
-  const state: CornerState = {
-    name: "outing",
-    copperC: airC,
-    engineSpaceCopperC: Math.max(airC, plan.ambient.engineSpaceC),
-    emfV: new Map(),
-    internalOhm: new Map(),
-    on: new Map(),
-  };
-  const numbers = network.numbersAt(chosen, state);
-  const converterAt = new Map(topology.converters.map(({ id }, index) => [id, index]));
-  const converterOf = wholes(
-    topology.gear,
-    ({ circuit: fedBy }) => converterAt.get(plan.circuits.get(fedBy)?.supply ?? "") ?? -1,
-  );
-  return ({ batteries, levels }) => {
-    batteries.forEach(({ emfV, ohm, connected }, index) => {
+class OutingCircuit {
+  private readonly network: CircuitNetwork;
+  private readonly numbers: NetworkNumbers;
+  /** Converter that feeds each piece of gear; −1: none. */
+  private readonly converterOf: Int32Array;
+
+  constructor(plan: CompletePlan, { topology, network, chosen }: SettledCircuit, airC: number) {
+    const state: CornerState = {
+      name: "outing",
+      copperC: airC,
+      engineSpaceCopperC: Math.max(airC, plan.ambient.engineSpaceC),
+      emfV: new Map(),
+      internalOhm: new Map(),
+      on: new Map(),
+    };
+    this.network = network;
+    this.numbers = network.numbersAt(chosen, state);
+    const converterAt = new Map(topology.converters.map(({ id }, index) => [id, index]));
+    this.converterOf = wholes(
+      topology.gear,
+      ({ circuit: fedBy }) => converterAt.get(plan.circuits.get(fedBy)?.supply ?? "") ?? -1,
+    );
+  }
+
+  answer({ batteries, levels }: CircuitState): CircuitAnswer {
+    const { network, numbers, converterOf } = this;
+    for (const [index, { emfV, ohm, connected }] of batteries.entries()) {
       numbers.sources.emfV[index] = connected ? emfV : 0;
       numbers.sources.ohm[index] = connected ? ohm : takenOutOhm;
-    });
+    }
     network.gear.set(numbers.loads, levels);
     const { loadA, loadV, sourceA, converterInA, converterOutA } = network.solve(numbers);
-    const gearA = reals(loadA, (currentA, index) => {
-      const converter = converterOf[index] ?? -1;
-      if (converter < 0) return currentA;
+    const gearA = copied(loadA);
+    for (let gear = 0; gear < gearA.length; gear += 1) {
+      const converter = converterOf[gear] ?? -1;
+      if (converter < 0) continue;
       const outputA = converterOutA[converter] ?? 0;
-      return outputA > 0 ? (currentA / outputA) * (converterInA[converter] ?? 0) : 0;
-    });
-    return { batteryA: sourceA, gearA, gearV: loadV } satisfies CircuitAnswer;
-  };
+      gearA[gear] = outputA > 0 ? ((loadA[gear] ?? 0) / outputA) * (converterInA[converter] ?? 0) : 0;
+    }
+    return { batteryA: sourceA, gearA, gearV: loadV };
+  }
 }
