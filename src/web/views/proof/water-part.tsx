@@ -35,7 +35,7 @@ export function WaterPart() {
               <tbody>
                 {rows.map(({ restingV, left }) => (
                   <tr key={restingV}>
-                    <th scope="row">{decimals(restingV, 2)} V</th>
+                    <th scope="row">{`${decimals(restingV, 2)}\u00a0V`}</th>
                     {uses.map((use, at) => (
                       <td key={usageWords(use, said)}>{roughHours(left[at]?.hoursToReserve)}</td>
                     ))}
