@@ -92,6 +92,15 @@ test("a new person answers a few questions and has a boat, gear and circuits, ev
   await goToView(page, "survey");
   await page.getByRole("button", { name: "Add this face" }).click();
   await page.getByRole("button", { name: "side", exact: true }).waitFor();
+  await page.getByRole("button", { name: "side", exact: true }).click();
+  const clear = page.getByRole("form", { name: "Keep it clear" });
+  await clear.getByLabel("Name").fill("third frame");
+  await clear.getByLabel("What is there").selectOption("a frame");
+  await clear.getByLabel("From station").fill("60 in");
+  await clear.getByLabel("To station").fill("62 in");
+  await clear.getByRole("button").click();
+  await page.locator(".slip").getByText("Not to drill: 1").waitFor();
+  await page.keyboard.press("Escape");
   const point = page.getByRole("form", { name: "Add this point" });
   await point.getByLabel("Name").fill("knee");
   await point.getByLabel("At station").fill("70");
@@ -112,7 +121,9 @@ test("a new person answers a few questions and has a boat, gear and circuits, ev
   await page.locator(".slip").getByLabel("Stands").selectOption("on side");
   await page.locator('[data-thing="coaming lamp 6"]').first().waitFor({ state: "attached" });
   const marked = await planText(page);
-  expect(marked).toMatch(/side: \{strip: \[bilge, sheer\], from: .*, to: .*, pair: true\}/);
+  expect(marked).toMatch(
+    /side: \{strip: \[bilge, sheer\], from: .*, to: .*, pair: true, zones: .*third frame/,
+  );
   expect(marked).toMatch(/on: side\n.*row: \{from: .* in, to: .* in, below: sheer, off: 3 in\}/);
   expect(marked).toContain("knee: {on: sheer, station: 70 in, pair: true}");
 

@@ -6,6 +6,7 @@ import { useOfFigures, usePlan, useWords } from "../../app/context.js";
 import { Assumptions } from "../../parts/assumptions.js";
 import { Slip } from "../../parts/slip.js";
 import { Term } from "../../parts/term.js";
+import { NotToDrill } from "../boat/survey/not-to-drill.js";
 import { PlaceFields } from "../boat/tools/place-fields.js";
 import { ThingFields } from "./thing-fields.js";
 import { ThingFigures } from "./thing-figures.js";
@@ -36,6 +37,7 @@ export default function ThingSlip({ name, close }: { name: string; close: () => 
         <ThingFigures name={name} kind={found.kind} />
         <ThingFindings names={names} />
         <PlaceFields name={name} />
+        {found.kind === "face" && <NotToDrill at={name} />}
         <ThingFields at={name} keys={thingKeys(found.kind)} node={found.node} />
         <Assumed names={names} />
         {found.kind !== "plan" && found.path.length > 1 && (
