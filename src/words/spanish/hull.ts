@@ -15,7 +15,7 @@ const edge = (side: EdgeSide) => steps.sizes.edges[side];
 /** What is said of the hull, its marks and its holes, in Spanish. */
 export const hullInSpanish: HullWords = {
   next: {
-    breadth: (line) => `manga entre los dos lados de ${line}`,
+    breadth: (line) => `manga total de ${line}`,
     coordinate: (coordinate, line) => `${coordinates[coordinate] ?? coordinate} de ${line}`,
     at: (what, station) => `${what} en la estación ${station}`,
     reasons: {
@@ -62,8 +62,8 @@ export const hullInSpanish: HullWords = {
     "not known": "sin medir",
   },
   twin: {
-    same: (of) => `los mismos números que ${of}`,
-    own: (of, off) => `números propios: los de ${of} se desviarían ${off}`,
+    same: (of) => `igual que ${of}`,
+    own: (of, off) => `propios: los de ${of} fallarían ${off}`,
   },
   minds: {
     "back with wood": "apoya la chapa en madera",

@@ -89,6 +89,28 @@ export function partInSpanish(name: string, kind: PartKind): string {
   return name;
 }
 
+const sized = /^[^,]*\d ?(AWG|mm2|mm²|kcmil),/;
+
+/** A name that may be a part of any kind, or a thing of the owner's. */
+export function anyPartInSpanish(name: string): string {
+  if (sized.test(name)) return wireInSpanish(name);
+  for (const kind of [
+    "terminal",
+    "sleeve",
+    "fuse",
+    "fuse holder",
+    "switch",
+    "gland",
+    "bus",
+    "tie",
+    "other",
+  ] as const) {
+    const said = partInSpanish(name, kind);
+    if (said !== name) return said;
+  }
+  return name;
+}
+
 export const wireInSpanish = (kind: string): string => partInSpanish(kind, "conductor");
 
 const tools: ReadonlyMap<string, string> = new Map([

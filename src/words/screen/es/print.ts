@@ -45,5 +45,6 @@ export const print: ScreenWords["print"] = {
   planFile: "El plan",
   planHint: "El archivo del que sale todo, con tus propios comentarios.",
   getPlan: "Plan en YAML",
-  english: "Las páginas y las tablas están en inglés.",
+  english:
+    "Las páginas salen en español; las tablas conservan los encabezados con los que se vuelven a leer.",
 };

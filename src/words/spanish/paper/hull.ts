@@ -65,7 +65,7 @@ export const hull: PaperWords["hull"] = {
       `Mide cada pieza con un calibre antes de cortar. ${sealant} Que la primera broca, la guía, te diga lo que hay detrás antes que la herramienta grande.`,
     many: (group, count) => `${group}, son ${count}`,
     lowest: (height) => `mín. ${height}`,
-    heel: (heel) => `escora ${heel}`,
+    heel: (heel) => `escora: ${heel}`,
     notKnown: "no se sabe",
     notSaid: "no se dice",
     pulling: {
