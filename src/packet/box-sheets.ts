@@ -114,7 +114,22 @@ function pieces(
   const { body, layout } = box;
   if (body === undefined || layout === undefined)
     return boxFacts(box, words).map((each) => paragraph({ text: each, maxLines: 8 }, widthMm, 2));
-  const drawingMm = Math.min(78, Math.max(46, (leftMm * body.heightMm) / body.widthMm));
+  const below = [
+    space(2),
+    ...table(columns(say), entryRows(box, numbers, names, words), widthMm),
+    ...(box.drilling.length === 0
+      ? []
+      : together([
+          heading(say.order, widthMm),
+          ...box.drilling.map((step, index) =>
+            tickLine({ text: `${index + 1}  ${drillWords(step, words.of.layout)}` }, widthMm),
+          ),
+        ])),
+  ];
+  // smaller where that brings the order of drilling onto the page with the holes
+  const wantedMm = Math.min(78, (leftMm * body.heightMm) / body.widthMm);
+  const leftOverMm = paper.top - paper.bottom - stacked(below).heightMm - 10.5;
+  const drawingMm = Math.max(46, leftOverMm < 46 ? wantedMm : Math.min(wantedMm, leftOverMm));
   const draw = (room: { left: number; bottom: number }) =>
     boxInside(body, layout, numbers, { ...room, widthMm: leftMm, heightMm: drawingMm }, drawn);
   const { scale, letters } = draw({ left: 0, bottom: 0 });
@@ -137,16 +152,7 @@ function pieces(
       { at: 0, piece: drawing },
       { at: rightAt, piece: stacked(facts) },
     ]),
-    space(2),
-    ...table(columns(say), entryRows(box, numbers, names, words), widthMm),
-    ...(box.drilling.length === 0
-      ? []
-      : together([
-          heading(say.order, widthMm),
-          ...box.drilling.map((step, index) =>
-            tickLine({ text: `${index + 1}  ${drillWords(step, words.of.layout)}` }, widthMm),
-          ),
-        ])),
+    ...below,
   ];
 }
 
