@@ -84,6 +84,20 @@ test.each([
   },
 );
 
+test("a file that is gone when it is read is said to be", async () => {
+  const { page } = await visit(rig);
+  await page.locator(".way-in").evaluate((place) => {
+    Object.assign(File.prototype, {
+      arrayBuffer: () => Promise.reject(new DOMException("It was moved or removed.", "NotReadableError")),
+    });
+    const dataTransfer = new DataTransfer();
+    dataTransfer.items.add(new File(["skiffloom: 1"], "boat.yaml"));
+    place.dispatchEvent(new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }));
+  });
+  await page.getByText("The file could not be read: It was moved or removed.").waitFor();
+  expect(await keptPlans(page)).toBe(0);
+});
+
 test("where the browser has no file chooser a plan is downloaded, byte for byte, and opens again", async () => {
   const { page } = await visit(rig);
   await page.addInitScript(() => {
@@ -164,4 +178,30 @@ test("where it has one, a plan is saved to its own file, and never over what som
   await save();
   await page.getByText("boat.yaml was changed by something else").waitFor();
   expect(await onDisk()).toBe(`${mine}# by another hand\n`);
+});
+
+test("where the plan's own file is out of reach it is asked where else to, and nothing is passed over in silence", async () => {
+  const { page } = await visit(rig);
+  await page.addInitScript(() => {
+    const file = (name: string) => async () =>
+      (await navigator.storage.getDirectory()).getFileHandle(name, { create: true });
+    Object.assign(window, {
+      showOpenFilePicker: async () => [await file("boat.yaml")()],
+      showSaveFilePicker: file("elsewhere.yaml"),
+    });
+    Object.assign(FileSystemFileHandle.prototype, { requestPermission: async () => "denied" });
+  });
+  await page.reload();
+  await page.evaluate(async (text) => {
+    const folder = await navigator.storage.getDirectory();
+    const stream = await (await folder.getFileHandle("boat.yaml", { create: true })).createWritable();
+    await stream.write(text);
+    await stream.close();
+  }, tender);
+  await page.locator(".way-in button").click();
+  await settled(page);
+  await page.getByRole("button", { name: "Tools" }).click();
+  await page.getByRole("button", { name: "Save to boat.yaml" }).click();
+  await page.getByText("Saved to elsewhere.yaml.").waitFor();
+  await page.getByRole("button", { name: "Save to elsewhere.yaml" }).waitFor();
 });

@@ -13,7 +13,7 @@ export function FileTools() {
   const [file, setFile] = useState<string>();
   const [said, setSaid] = useState<string>();
   useEffect(() => {
-    void fileOf(record.id).then(setFile);
+    fileOf(record.id).then(setFile, () => setFile(undefined));
   }, [record.id]);
   const save = async (saving: (id: string, name: string, text: string) => Promise<SavedFile>) => {
     try {
@@ -21,7 +21,7 @@ export function FileTools() {
       const saved = await saving(record.id, record.name, text);
       if (saved.is === "saved") {
         await store.noteSaved(saved.file, text);
-        setFile(await fileOf(record.id));
+        setFile(await fileOf(record.id).catch(() => undefined));
         setSaid(keeping.saved(saved.file));
       } else if (saved.is === "changed meanwhile") setSaid(keeping.fileChanged(saved.file));
     } catch (error) {
@@ -32,7 +32,7 @@ export function FileTools() {
   return (
     <section className="file-tools">
       {file !== undefined && (
-        <button type="button" onClick={() => void save((id, _name, text) => saveInPlace(id, text))}>
+        <button type="button" onClick={() => void save(saveInPlace)}>
           {keeping.saveTo(file)}
         </button>
       )}

@@ -7,9 +7,11 @@ export function StorageAnswer() {
   const [persisted, setPersisted] = useState<boolean>();
   useEffect(() => {
     let wanted = true;
-    void navigator.storage?.persisted?.().then((answer) => {
-      if (wanted) setPersisted(answer);
-    });
+    navigator.storage?.persisted?.().then(
+      (answer) => wanted && setPersisted(answer),
+      // one that keeps nothing says nothing either
+      () => undefined,
+    );
     return () => {
       wanted = false;
     };

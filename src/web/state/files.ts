@@ -34,7 +34,7 @@ export async function openFile(file: File, handle?: FileSystemFileHandle): Promi
   const current = read.document.text;
   const { id, kept } = await takeIn(current, about, file.name);
   // without it the plan is saved as a copy, and nothing else is lost
-  if (handle && kept) await rememberFile(id, handle, text).catch(() => undefined);
+  if (handle && kept) await asGoodAsCan(rememberFile(id, handle, text));
   return { is: "plan", id };
 }
 
@@ -55,6 +55,9 @@ async function rememberFile(plan: string, handle: FileSystemFileHandle, text: st
   if (state.is === "open") await state.database.put("files", { plan, handle, text });
 }
 
+/** For what is only a help the next time: it must not undo what has been done. */
+const asGoodAsCan = (work: Promise<void>): Promise<void> => work.catch(() => undefined);
+
 export type SavedFile =
   | { readonly is: "saved"; readonly file: string }
   | { readonly is: "changed meanwhile"; readonly file: string }
@@ -66,17 +69,21 @@ export async function fileOf(plan: string): Promise<string | undefined> {
   return state.is === "open" ? (await state.database.get("files", plan))?.handle.name : undefined;
 }
 
-/** Writes to the plan's own file, unless something else has changed it since; then nothing is written. */
-export async function saveInPlace(plan: string, text: string): Promise<SavedFile> {
+/**
+ * Writes to the plan's own file, unless something else has changed it since; then nothing is written. Where that file is out of reach, by
+ * the person's word or the browser's, it asks where else to.
+ */
+export async function saveInPlace(plan: string, name: string, text: string): Promise<SavedFile> {
   const state = await shelf();
   const known = state.is === "open" ? await state.database.get("files", plan) : undefined;
-  if (!known) return { is: "not chosen" };
+  if (!known) return saveElsewhere(plan, name, text);
   const { handle } = known;
-  if ((await handle.requestPermission?.({ mode: "readwrite" })) === "denied") return { is: "not chosen" };
+  if ((await handle.requestPermission?.({ mode: "readwrite" })) === "denied")
+    return saveElsewhere(plan, name, text);
   const there = (await (await handle.getFile()).text()).replace(byteOrderMark, "");
   if (there !== known.text && there !== text) return { is: "changed meanwhile", file: handle.name };
   await write(handle, text);
-  await rememberFile(plan, handle, text);
+  await asGoodAsCan(rememberFile(plan, handle, text));
   return { is: "saved", file: handle.name };
 }
 
@@ -92,7 +99,7 @@ export async function saveElsewhere(plan: string, name: string, text: string): P
   );
   if (!handle) return { is: "not chosen" };
   await write(handle, text);
-  await rememberFile(plan, handle, text);
+  await asGoodAsCan(rememberFile(plan, handle, text));
   return { is: "saved", file: handle.name };
 }
 

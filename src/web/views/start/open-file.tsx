@@ -2,6 +2,7 @@ import { type ChangeEvent, type DragEvent, useRef, useState } from "react";
 import { limits } from "../../../core/plan/source/limits.js";
 import { useWords } from "../../app/context.js";
 import { goTo } from "../../app/place.js";
+import { faultReason } from "../../fault.js";
 import { Icon } from "../../parts/icon.js";
 
 const mostMegabytes = `${limits.maxBytes / 1024 / 1024} MB`;
@@ -12,10 +13,15 @@ export function OpenFile() {
   const input = useRef<HTMLInputElement>(null);
   const [said, setSaid] = useState<string>();
   const open = async (file: File, handle?: FileSystemFileHandle) => {
-    const { openFile } = await import("../../state/files.js");
-    const opened = await openFile(file, handle);
-    if (opened.is === "plan") return goTo({ at: "plan", plan: opened.id, view: "layout" });
-    setSaid(opened.because === "empty" ? words.keeping.fileEmpty : words.keeping.tooLarge(mostMegabytes));
+    const { keeping } = words;
+    try {
+      const { openFile } = await import("../../state/files.js");
+      const opened = await openFile(file, handle);
+      if (opened.is === "plan") return goTo({ at: "plan", plan: opened.id, view: "layout" });
+      setSaid(opened.because === "empty" ? keeping.fileEmpty : keeping.tooLarge(mostMegabytes));
+    } catch (error) {
+      setSaid(keeping.fileUnread(faultReason(error)));
+    }
   };
   const choose = async () => {
     const files = await import("../../state/files.js");

@@ -44,6 +44,7 @@ export const keeping = {
   newer: "This file was written by a newer Skiffloom. It is shown as it is, and nothing is written to it.",
   tooLarge: (limit: string) => `The file is larger than a plan may be (${limit}).`,
   fileEmpty: "The file is empty.",
+  fileUnread: (reason: string) => `The file could not be read: ${reason}`,
   notRead: "The browser could not read what it keeps of this plan. Nothing was changed.",
   noPlanHere: "There is no such plan in this browser.",
   otherTabTakesOver: "Another tab has taken over with a newer version. Reload this one.",

@@ -47,6 +47,7 @@ export const keeping: ScreenWords["keeping"] = {
   newer: "Este archivo lo escribió un Skiffloom más nuevo. Se muestra como está y no se escribe nada en él.",
   tooLarge: (limit) => `El archivo es mayor de lo que puede ser un plan (${limit}).`,
   fileEmpty: "El archivo está vacío.",
+  fileUnread: (reason) => `No se pudo leer el archivo: ${reason}`,
   notRead: "El navegador no pudo leer lo que guarda de este plan. No se cambió nada.",
   noPlanHere: "No hay tal plan en este navegador.",
   otherTabTakesOver: "Otra pestaña usa ya una versión más nueva. Vuelve a cargar esta.",
