@@ -32,7 +32,7 @@ export default function ThingSlip({ name, close }: { name: string; close: () => 
   const written = String(found.path.at(-1) ?? name);
   const names = found.kind === "way" ? [name] : [...new Set([name, written])];
   return (
-    <Slip title={name} kind={<Kind of={found.kind} />} close={close}>
+    <Slip title={sections.has(found.kind) ? written : name} kind={<Kind of={found.kind} />} close={close}>
       <div className="working">
         <ThingFigures name={name} kind={found.kind} />
         <ThingFindings names={names} />
@@ -55,6 +55,9 @@ function Assumed({ names }: { names: readonly string[] }) {
   );
   return <Assumptions of={assumed} title={words.assumed} />;
 }
+
+/** Kinds whose names are found by the section they stand in, since places may be called so too: the title leaves it out. */
+const sections: ReadonlySet<string> = new Set(["face", "reference", "outing", "corner"]);
 
 const terms: Readonly<Record<string, TermId>> = {
   way: "way",
