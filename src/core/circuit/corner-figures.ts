@@ -32,13 +32,14 @@ export function cornerFigures(
     };
     for (const name of turn.gear) turnOf.set(name, own);
   }
-  const gear = topology.gear.map(({ id, circuit }, index): GearFigures => {
+  const gear: GearFigures[] = [];
+  for (const [index, { id, circuit }] of topology.gear.entries()) {
     const turn = turnOf.get(id);
     const from = turn ?? main;
     const supply = plan.circuits.get(circuit);
     const voltageV = from.solution.loadV[index] ?? 0;
     const dropV = (from.supplyV.get(supply?.supply ?? "") ?? voltageV) - voltageV;
-    return {
+    gear.push({
       id,
       on: turn !== undefined || (corner.on.get(id) ?? 0) > 0,
       currentA: from.solution.loadA[index] ?? 0,
@@ -48,20 +49,21 @@ export function cornerFigures(
       source: supply?.supply ?? "",
       underVoltage: from.under.has(index),
       ...(turn && { inTurn: true }),
-    };
-  });
-  const branches = topology.branches.map(({ id, of }, index): BranchFigures => {
+    });
+  }
+  const branches: BranchFigures[] = [];
+  for (const [index, { id, of }] of topology.branches.entries()) {
     const currentA = solution.branchA[index] ?? 0;
     const ohm = numbers.branches.ohm[index] ?? 0;
-    return {
+    branches.push({
       id,
       of,
       currentA,
       dropV: currentA * ohm,
       heatW: currentA * currentA * ohm,
       parts: parts[index] ?? [],
-    };
-  });
+    });
+  }
   const weakest = solution.weakestLoad === undefined ? undefined : topology.gear[solution.weakestLoad]?.id;
   return {
     name: corner.name,

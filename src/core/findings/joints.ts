@@ -1,4 +1,4 @@
-import type { CompleteGear, CompletePlan } from "../plan/completed.js";
+import type { CompleteGear, CompletePlan, CompleteRun } from "../plan/completed.js";
 import type { JointKind, Surroundings } from "../plan/model/common.js";
 import type { Run } from "../plan/model/runs.js";
 
@@ -33,35 +33,50 @@ interface Lookup {
  */
 export function jointsOf(plan: CompletePlan, { gear, written, places }: Lookup): JointFact[] {
   const batteries = new Set(plan.batteries.map(({ name }) => name));
-  const around = (place: string) => {
-    for (const table of places) {
-      const found = table.get(place);
-      if (found) return found.surroundings;
-    }
-    return "splash" as const;
-  };
-  return plan.runs.flatMap((run) =>
-    (["start", "end"] as const).flatMap((end): JointFact[] => {
+  const facts: JointFact[] = [];
+  for (const run of plan.runs) {
+    const asWritten = written.get(run.group);
+    for (const end of ends) {
       const place = end === "start" ? run.from.place : run.to.place;
-      const asWritten = written.get(run.group);
-      // In a chain the start as written is that of its first cable; the others start in the joint of the gear before.
-      if (end === "start" && gear.has(place) && asWritten?.from.place !== place) return [];
-      const ownJoint = end === "start" ? asWritten?.jointAtStart : asWritten?.jointAtEnd;
-      const joint = end === "start" ? run.jointAtStart : run.jointAtEnd;
       const there = gear.get(place);
-      if (!there) {
-        const placeKind = batteries.has(place) ? "battery" : "other";
-        return [
-          { joint, place, placeKind, surroundings: around(place), runName: run.name, run: run.group, end },
-        ];
+      const joint = end === "start" ? run.jointAtStart : run.jointAtEnd;
+      if (there) {
+        facts.push(...jointsAtGear(run, end, there, asWritten));
+        continue;
       }
-      if (end === "start" && ownJoint === undefined) return [];
-      const surroundings = asWritten?.surroundings ?? there.surroundings;
-      const fact = { place, placeKind: "gear", surroundings, runName: run.name, gear: there.group } as const;
-      const lead: JointFact = { ...fact, joint: there.joint };
-      if (ownJoint === undefined) return [lead];
-      const own: JointFact = { ...fact, joint: ownJoint, run: run.group, end };
-      return end === "start" || ownJoint === there.joint ? [own] : [lead, own];
-    }),
-  );
+      const placeKind = batteries.has(place) ? "battery" : "other";
+      const surroundings = surroundingsAt(place, places);
+      facts.push({ joint, place, placeKind, surroundings, runName: run.name, run: run.group, end });
+    }
+  }
+  return facts;
+}
+
+const ends = ["start", "end"] as const;
+
+function jointsAtGear(
+  run: CompleteRun,
+  end: "start" | "end",
+  there: CompleteGear,
+  asWritten: Run | undefined,
+): JointFact[] {
+  // In a chain the start as written is that of its first cable; the others start in the joint of the gear before.
+  if (end === "start" && asWritten?.from.place !== there.name) return [];
+  const ownJoint = end === "start" ? asWritten?.jointAtStart : asWritten?.jointAtEnd;
+  if (end === "start" && ownJoint === undefined) return [];
+  const surroundings = asWritten?.surroundings ?? there.surroundings;
+  const place = there.name;
+  const fact = { place, placeKind: "gear", surroundings, runName: run.name, gear: there.group } as const;
+  const lead: JointFact = { ...fact, joint: there.joint };
+  if (ownJoint === undefined) return [lead];
+  const own: JointFact = { ...fact, joint: ownJoint, run: run.group, end };
+  return end === "start" || ownJoint === there.joint ? [own] : [lead, own];
+}
+
+function surroundingsAt(place: string, places: Lookup["places"]): Surroundings {
+  for (const table of places) {
+    const found = table.get(place);
+    if (found) return found.surroundings;
+  }
+  return "splash";
 }

@@ -15,11 +15,12 @@ export function chargerGuards(
   chosen: Chosen,
 ): Guard[] {
   const chargers = new Map(plan.chargers.map((charger) => [charger.name, charger]));
-  return plan.runs.flatMap((run): Guard[] => {
+  const guards: Guard[] = [];
+  for (const run of plan.runs) {
     const charger = chargers.get(run.from.place) ?? chargers.get(run.to.place);
     const size = chosen.sizes.get(outGroup(run));
     const { protection } = run;
-    if (!charger || !protection || !size) return [];
+    if (!charger || !protection || !size) continue;
     const nominalV = plan.batteries.find(({ name }) => name === charger.charges)?.nominalV ?? 12;
     const loadA = charger.outputA ?? (charger.outputW === undefined ? 0 : charger.outputW / nominalV);
     const ampacityA = ampacities.at(run).of(size);
@@ -27,33 +28,32 @@ export function chargerGuards(
     const copperC = (run.inEngineSpace ? Math.max(hotC, engineSpaceC) : hotC) + usualCopperRise.riseK;
     const perM = conductorOhmPerM(size, { tinned: run.tinned, copperC });
     const { ratingA, interruptingA, fromSourceM } = protection;
-    return [
-      {
-        id: `${run.name} / fuse`,
-        of: run.name,
-        device: protection.device,
-        ...(ratingA !== undefined && { ratingA }),
-        ...(interruptingA !== undefined && { interruptingA }),
-        place: {
-          ...(fromSourceM !== undefined && { fromSourceM }),
-          enclosed: protection.enclosed ?? false,
-          startsAt: "battery post",
-        },
-        loadA,
-        start: "none",
-        conductors: [
-          {
-            id: `${run.name} / out`,
-            sizeKey: size.key,
-            areaMm2: size.areaMm2,
-            insulationC: run.insulationC,
-            farLoopOhm: perM * (run.pulledM + run.returnPulledM),
-            ...(ampacityA !== undefined && { ampacityA }),
-          },
-        ],
-        gear: [],
-        faults: { source: faultSource(charger.charges, plan), nearLoopOhm: 0 },
+    guards.push({
+      id: `${run.name} / fuse`,
+      of: run.name,
+      device: protection.device,
+      ...(ratingA !== undefined && { ratingA }),
+      ...(interruptingA !== undefined && { interruptingA }),
+      place: {
+        ...(fromSourceM !== undefined && { fromSourceM }),
+        enclosed: protection.enclosed ?? false,
+        startsAt: "battery post",
       },
-    ];
-  });
+      loadA,
+      start: "none",
+      conductors: [
+        {
+          id: `${run.name} / out`,
+          sizeKey: size.key,
+          areaMm2: size.areaMm2,
+          insulationC: run.insulationC,
+          farLoopOhm: perM * (run.pulledM + run.returnPulledM),
+          ...(ampacityA !== undefined && { ampacityA }),
+        },
+      ],
+      gear: [],
+      faults: { source: faultSource(charger.charges, plan), nearLoopOhm: 0 },
+    });
+  }
+  return guards;
 }

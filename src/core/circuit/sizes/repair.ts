@@ -14,11 +14,12 @@ export function repair(
 ): Real | undefined {
   const { options, rows } = program;
   const choice = [...start];
-  const over = rows.map(({ slackV, terms }) => {
+  const over: number[] = [];
+  for (const { slackV, terms } of rows) {
     let overV = -slackV;
     for (const { group, ampereM } of terms) overV += ampereM * ohmAt(program, group, choice[group] ?? 0);
-    return overV;
-  });
+    over.push(overV);
+  }
   const shift = (group: number, to: number) => {
     const change = ohmAt(program, group, to) - ohmAt(program, group, choice[group] ?? 0);
     for (const { row, ampereM } of touching[group] ?? []) over[row] = (over[row] ?? 0) + ampereM * change;
