@@ -46,6 +46,13 @@ export const moveStepM = (shows: Shows): number => (shows.lengths === "inches" ?
 /** A bore, by what drills are called: whole or tenths of millimetres. */
 export const boreWords = (mm: number): string => `${Number(decimals(mm, 1))}${tie}mm`;
 
+/** The size a tool is asked for: a hole of a round number of 32nds of an inch is cut by a tool that is sold so, `15.9 mm (5/8 in)`. */
+export function toolSizeWords(mm: number): string {
+  const parts = (mm / 25.4) * 32;
+  const inch = Math.abs(parts - Math.round(parts)) < 1e-6 && Math.abs(mm * 2 - Math.round(mm * 2)) > 1e-6;
+  return inch ? `${boreWords(mm)} (${writeInches(mm / 1000, 32).replaceAll(" ", tie)})` : boreWords(mm);
+}
+
 export const degreeWords = (degrees: number | undefined, places = 0): string =>
   degrees === undefined || !Number.isFinite(degrees) ? noFigure : `${decimals(degrees, places)}°`;
 
@@ -168,7 +175,7 @@ export function toolWords(hole: HoleFigures, { tool: words }: HullWords = hullIn
   if (tool === undefined || cut === undefined) return words.unknown;
   const speed = tool.rpm === undefined ? "" : words.speed(tool.rpm);
   const pilot = tool.pilotMm < cut.holeMm ? words.pilot(boreWords(tool.pilotMm)) : "";
-  return `${pilot}${words.names[tool.tool]} ${boreWords(cut.holeMm)}${speed}`;
+  return `${pilot}${words.names[tool.tool]} ${toolSizeWords(cut.holeMm)}${speed}`;
 }
 
 export const mindWords = (tool: HoleTool | undefined, { minds }: HullWords = hullInEnglish): string =>

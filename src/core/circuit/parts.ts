@@ -137,6 +137,8 @@ export class PartPricer {
       }
       case "lead":
         return this.copper.stuff(part.size, true).ohmPerM * part.lengthM;
+      case "lead fuse":
+        return protectionOhm("blade fuse", part.ratingA);
       case "joint":
         return jointOhm(part.joint, stuff?.size.areaMm2 ?? 1);
       case "protection": {
@@ -163,6 +165,8 @@ export class PartPricer {
         const ohmPerMAt20C = of?.ohmPerMAt20C ?? 0;
         return { kind: "conductor", lengthM: part.lengthM, sizeKey, ohmPerMAt20C, ohm };
       }
+      case "lead fuse":
+        return { kind: "protection", ratingA: part.ratingA, ohm };
       case "joint":
         return { kind: "joint", joint: part.joint, ohm };
       case "protection":

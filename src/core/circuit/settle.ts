@@ -49,6 +49,8 @@ interface Sized {
 
 /** Sizes tried upward for conductors that would not withstand a short, at the most: more than any series has. */
 const mostStrengthenings = 32;
+/** Times ratings are taken anew from the loads of what was sized for the last ones. */
+const mostRounds = 3;
 
 /**
  * Sizes, ratings and corners of a plan. Ratings are first taken as the load and what the owner fixed allow, conductors chosen to
@@ -91,8 +93,15 @@ export function settleCircuit(plan: CompletePlan, rules: RuleSet): SettledCircui
     },
     openSizes,
   );
-  const protectionA = judge.ratingByGroup(ratingsA);
-  const size = (among: readonly RunGroup[]): Sized => {
+  /** Every corner and every device, with sizes and ratings chosen. */
+  const judged = (chosen: Chosen): Pick<Sized, "chosen" | "first" | "protection"> => {
+    const first = stages.map(({ state, turns }) => solveCorner(network, chosen, state, turns));
+    const [branchA, gearA] = loadsOf(first);
+    const hotOhm = first[worst]?.numbers.branches.ohm ?? new Float64Array(0);
+    const coldOhm = network.leastOhm(chosen, coldestC);
+    return { chosen, first, protection: judge.all({ chosen, hotOhm, coldOhm, branchA, gearA }) };
+  };
+  const size = (among: readonly RunGroup[], ratingsA: ReadonlyMap<string, number>): Sized => {
     const { sizes, indexes } = sizePlan({
       plan,
       rules,
@@ -102,42 +111,67 @@ export function settleCircuit(plan: CompletePlan, rules: RuleSet): SettledCircui
       groups: among,
       cases,
       mostBranchA,
-      protectionA,
+      protectionA: judge.ratingByGroup(ratingsA),
       largest: { ...largest, ratingsA },
     });
-    const chosen = chosenWith(among, (_group, at) => indexes[at] ?? 0, ratingsA);
-    const first = stages.map(({ state, turns }) => solveCorner(network, chosen, state, turns));
-    const [branchA, gearA] = loadsOf(first);
-    const hotOhm = first[worst]?.numbers.branches.ohm ?? new Float64Array(0);
-    const coldOhm = network.leastOhm(chosen, coldestC);
-    const protection = judge.all({ chosen, hotOhm, coldOhm, branchA, gearA });
-    return { indexes, sizes, chosen, first, protection };
+    return { indexes, sizes, ...judged(chosenWith(among, (_group, at) => indexes[at] ?? 0, ratingsA)) };
   };
 
-  let among: readonly RunGroup[] = groups;
-  let sized = size(among);
-  for (let step = 0; step < mostStrengthenings; step += 1) {
-    const stronger = judge.strengthened(among, sized.indexes, sized.protection);
-    if (!stronger) break;
-    among = stronger;
-    sized = size(among);
+  const sizedFor = (ratingsA: ReadonlyMap<string, number>): Sized => {
+    let among: readonly RunGroup[] = groups;
+    let sized = size(among, ratingsA);
+    for (let step = 0; step < mostStrengthenings; step += 1) {
+      const stronger = judge.strengthened(among, sized.indexes, sized.protection);
+      if (!stronger) break;
+      among = stronger;
+      sized = size(among, ratingsA);
+    }
+    return sized;
+  };
+  let sized = sizedFor(ratingsA);
+  for (let round = 0; round < mostRounds; round += 1) {
+    const settledA = settledRatings(sized);
+    if (!settledA) break;
+    // a smaller fuse has more resistance: what is said of it, and the limits, hold with the one that is fitted
+    const again = { ...sized, ...judged({ ...sized.chosen, ratingsA: settledA }) };
+    sized = keepsLimits(network, plan, again, worst) ? again : sizedFor(settledA);
   }
-  const { sizes, chosen, first, protection } = sized;
-  const settledA = new Map(protection.map(({ id, ratingA }) => [id, ratingA]));
-  const changed = [...settledA].some(([id, ratingA]) => ratingsA.get(id) !== ratingA);
-  const settled = { ...chosen, ratingsA: settledA };
-  const solved = changed
-    ? stages.map(({ state, turns }) => solveCorner(network, settled, state, turns))
-    : first;
+  const { sizes, protection } = sized;
+  const ratingsLeft = settledRatings(sized);
+  const { chosen, first } = ratingsLeft ? judged({ ...sized.chosen, ratingsA: ratingsLeft }) : sized;
   return {
     topology,
     network,
-    chosen: settled,
+    chosen,
     sizes,
     protection,
     states: stages.map(({ state }) => state),
-    corners: solved.map((corner) => cornerFigures(network, plan, settled, corner)),
+    corners: first.map((corner) => cornerFigures(network, plan, chosen, corner)),
   };
+}
+
+/** Ratings the devices were judged to need, where they are not those the circuit was solved with. */
+function settledRatings({ chosen, protection }: Sized): ReadonlyMap<string, number> | undefined {
+  const settledA = new Map(protection.map(({ id, ratingA }) => [id, ratingA]));
+  const changed = [...settledA].some(([id, ratingA]) => chosen.ratingsA.get(id) !== ratingA);
+  return changed ? settledA : undefined;
+}
+
+/** Whether every drop that the sizes were to keep is kept in the worst corner. */
+function keepsLimits(
+  network: CircuitNetwork,
+  plan: CompletePlan,
+  { chosen, first, sizes }: Sized,
+  worst: number,
+): boolean {
+  const corner = first[worst];
+  if (corner === undefined) return true;
+  const unmet = new Set(sizes.unmet);
+  const limits = new Map(plan.gear.map(({ name, maxDropShare }) => [name, maxDropShare]));
+  return cornerFigures(network, plan, chosen, corner).gear.every(
+    ({ id, on, dropShare }) =>
+      !on || unmet.has(id) || !(dropShare > (limits.get(id) ?? Number.POSITIVE_INFINITY) * (1 + 1e-9)),
+  );
 }
 
 /** The corner itself, where all gear that is on is judged, and each turn, where its own is. */

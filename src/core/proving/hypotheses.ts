@@ -227,6 +227,7 @@ function oddsOf(part: PartPlan, wet: boolean): number {
     case "lead":
       return faultOdds.lead;
     case "protection":
+    case "lead fuse":
       return faultOdds.fuseContact;
     case "switch":
       return faultOdds.switchContact;

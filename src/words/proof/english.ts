@@ -72,6 +72,7 @@ const proving: ProvingWords = {
   parts: {
     conductor: "the wire itself",
     lead: "the lead itself",
+    "lead fuse": "the fuse in the lead",
     protection: "the fuse and its holder",
     switch: "its contacts",
     hull: "the hull",

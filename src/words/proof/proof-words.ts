@@ -11,7 +11,7 @@ import type { SpareThing } from "../../core/proving/water/card.js";
 export type PointWords = Readonly<Record<"joint" | "fused" | "main" | "master" | "bus" | "out", string>>;
 
 /** Parts of a branch that are no joint. */
-export type PartName = "conductor" | "lead" | "protection" | "switch" | "hull";
+export type PartName = "conductor" | "lead" | "lead fuse" | "protection" | "switch" | "hull";
 
 /** All that is said of readings and of what they tell. Names are the plan's; figures come with their unit. */
 export interface ProvingWords {

@@ -75,6 +75,7 @@ export const proving: ProvingWords = {
   parts: {
     conductor: "el conductor mismo",
     lead: "el conductor propio del aparato",
+    "lead fuse": "el fusible de ese conductor",
     protection: "el fusible y su portafusibles",
     switch: "los contactos",
     hull: "el casco",

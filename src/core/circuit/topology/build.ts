@@ -214,7 +214,8 @@ class Builder {
       return [{ id: name, circuit, plus: this.nodes.at(joint.plus), minus: this.nodes.at(joint.minus) }];
     }
     const lead: PartPlan = { kind: "lead", size: leads.size, lengthM: leads.lengthM };
-    this.out(`${name} / lead / out`, name, [circuit], joint.plus, `${name} +`, [lead]);
+    const fuse: PartPlan[] = leads.fuseA === undefined ? [] : [{ kind: "lead fuse", ratingA: leads.fuseA }];
+    this.out(`${name} / lead / out`, name, [circuit], joint.plus, `${name} +`, [lead, ...fuse]);
     this.branch(`${name} / lead / return`, name, "return", [circuit], `${name} -`, joint.minus, [lead]);
     return [{ id: name, circuit, plus: this.nodes.at(`${name} +`), minus: this.nodes.at(`${name} -`) }];
   }

@@ -14,6 +14,8 @@ export type PartPlan =
     }
   /** Gear leads: their size is the maker's. */
   | { readonly kind: "lead"; readonly size: ConductorSize; readonly lengthM: number }
+  /** Fuse in those leads, as it comes from the maker: it guards nothing of ours, and drops its share. */
+  | { readonly kind: "lead fuse"; readonly ratingA: number }
   | { readonly kind: "joint"; readonly joint: JointKind }
   | { readonly kind: "protection"; readonly device: string }
   | { readonly kind: "switch"; readonly ratingA: number }
