@@ -267,8 +267,8 @@ it("in Spanish the steps, their tools and cautions are Spanish", async () => {
   await openText(page, secondSeason);
   await goToView(page, "build");
   const sheet = page.locator(".step-sheet");
-  await sheet.waitFor();
-  expect(await sheet.locator("h3").textContent()).toBe("Taladrar para boarding lamp");
+  // its words are fetched when the language is chosen
+  await sheet.locator("h3", { hasText: "Taladrar para boarding lamp" }).waitFor();
   expect(await page.locator(".step-caution").textContent()).toContain("Mira antes lo que hay detrás");
   expect(await sheet.locator(".step-needs").textContent()).toContain("taladro, broca helicoidal");
   await page.locator(".step-order summary").first().click();

@@ -182,17 +182,19 @@ test("what is typed while the person chooses where to save is not called saved",
   await typeInto(page, "draws", "3 W");
   await settled(page);
   await page.evaluate(() => (window as unknown as { choose: () => void }).choose());
-  const kept = await page.waitForFunction(async () => {
-    const database = await new Promise<IDBDatabase>((done) => {
-      const opening = indexedDB.open("skiffloom");
-      opening.onsuccess = () => done(opening.result);
+  // looked at from here again and again: the browser's own wait takes a promise for its answer
+  const kept = () =>
+    page.evaluate(async () => {
+      const database = await new Promise<IDBDatabase>((done) => {
+        const opening = indexedDB.open("skiffloom");
+        opening.onsuccess = () => done(opening.result);
+      });
+      const plans = await new Promise<{ head: number; saved?: { step: number } }[]>((done) => {
+        const all = database.transaction("plans").objectStore("plans").getAll();
+        all.onsuccess = () => done(all.result);
+      });
+      database.close();
+      return plans[0]?.saved === undefined ? undefined : { head: plans[0].head, saved: plans[0].saved.step };
     });
-    const plans = await new Promise<{ head: number; saved?: { step: number } }[]>((done) => {
-      const all = database.transaction("plans").objectStore("plans").getAll();
-      all.onsuccess = () => done(all.result);
-    });
-    database.close();
-    return plans[0]?.saved === undefined ? undefined : { head: plans[0].head, saved: plans[0].saved.step };
-  });
-  expect(await kept.jsonValue()).toEqual({ head: 3, saved: 2 });
+  await expect.poll(kept, { timeout: 20_000 }).toEqual({ head: 3, saved: 2 });
 });
