@@ -1,6 +1,6 @@
 import { good, type QuantityResult } from "./fault.js";
 import { bad } from "./kinds.js";
-import { readQuantity } from "./read.js";
+import { readQuantity, withPoints } from "./read.js";
 import { plainSigns } from "./signs.js";
 import { type Dimension, kinds, unitWritten } from "./units.js";
 
@@ -14,6 +14,8 @@ export type Draw =
 export function readDraw(text: string): QuantityResult<Draw> {
   const [amount = "", at, ...rest] = plainSigns(text.slice(0, 160)).split(/\s+(?:at|@)\s+/i);
   if (rest.length > 0) return bad("no number", text, "draw");
+  const pointed = withPoints(amount);
+  if (pointed !== undefined) return bad("comma", text, "draw", { nearest: pointed });
   const dimension = dimensionOf(amount);
   if (dimension !== "power" && dimension !== "current" && dimension !== "resistance")
     return dimension === undefined

@@ -29,8 +29,8 @@ export function readQuantity(text: string, expected: Dimension): QuantityResult<
   if (text.length > maxTextLength) return bad("no number", `${text.slice(0, maxTextLength)}…`, expected);
   const plain = plainSigns(text);
   if (plain === "") return bad("empty", text, expected);
-  if (/\d\s*,\s*\d/.test(plain))
-    return bad("comma", text, expected, { nearest: plain.replace(/\s*,\s*/g, ".") });
+  const pointed = withPoints(plain);
+  if (pointed !== undefined) return bad("comma", text, expected, { nearest: pointed });
   if (/\d\s*mm(2|²|\^2)$|AWG/i.test(plain))
     return bad("wrong kind", text, expected, { foundKind: "conductor size" });
   const negative = plain.startsWith("-");
@@ -58,6 +58,11 @@ export function readQuantity(text: string, expected: Dimension): QuantityResult<
   const value = toNumber(total);
   if (!(Math.abs(value) <= maxValue)) return bad("absurd", text, expected);
   return good({ dimension: expected, value: value === 0 ? 0 : value, text });
+}
+
+/** What was probably meant by a number with a comma in it: the same with points. `undefined` where no number has one. */
+export function withPoints(plain: string): string | undefined {
+  return /\d\s*,\s*\d/.test(plain) ? plain.replace(/\s*,\s*/g, ".") : undefined;
 }
 
 function amountOf(match: RegExpExecArray): Rational | undefined {

@@ -51,15 +51,15 @@ export function writeInches(lengthM: number, graduation = 64): string {
   return `${negative}${joined(whole, fraction)} in`;
 }
 
-/** The same in feet and inches: `2 ft 7 1/2 in`, `9 ft`, `7 1/2 in`. */
+/** The same in feet and inches: `2 ft 7 1/2 in`, `1 ft 0 3/8 in`, `9 ft`, `7 1/2 in`. */
 export function writeFeetInches(lengthM: number, graduation = 64): string {
   const { negative, whole, fraction } = tapeParts(lengthM, graduation);
   const feet = Math.floor(whole / 12);
   if (feet === 0) return `${negative}${joined(whole, fraction)} in`;
   const inches = whole % 12;
-  return inches === 0 && fraction === ""
-    ? `${negative}${feet} ft`
-    : `${negative}${feet} ft ${joined(inches, fraction)} in`;
+  if (fraction === "") return inches === 0 ? `${negative}${feet} ft` : `${negative}${feet} ft ${inches} in`;
+  // the nought stays: "1 ft 3/8 in" is soon read as 1 3/8
+  return `${negative}${feet} ft ${inches} ${fraction} in`;
 }
 
 function tapeParts(

@@ -124,6 +124,7 @@ describe("forms made of several quantities", () => {
     ["4 ohm", { kind: "resistance", resistanceOhm: 4 }],
   ])("draw %s", (text, value) => expect(readDraw(text)).toEqual({ ok: true, value }));
   test.each([
+    ["0,9 W", "comma"],
     ["3", "no unit"],
     ["12 V", "wrong kind"],
     ["4 Ω at 12 V", "no number"],

@@ -75,7 +75,7 @@ test("inches as on a tape", () => {
   expect(writeInches(0.0254 * (3 + 5 / 64), 16)).toBe("3 1/16 in");
   expect(writeFeetInches(0.8001)).toBe("2 ft 7 1/2 in");
   expect(writeFeetInches(2.7432)).toBe("9 ft");
-  expect(writeFeetInches(0.3048 + 0.0127)).toBe("1 ft 1/2 in");
+  expect(writeFeetInches(0.3048 + 0.0127)).toBe("1 ft 0 1/2 in");
   expect(writeFeetInches(0.30479999)).toBe("1 ft");
   expect(() => writeInches(1, 10)).toThrow(RangeError);
   expect(() => writeInches(Number.POSITIVE_INFINITY)).toThrow(RangeError);
