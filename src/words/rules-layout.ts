@@ -35,6 +35,13 @@ export const layoutRules = {
     mend: "A float switch, on a way that stays live.",
     says: (say) => `${say.at} runs only when someone turns it on.`,
   },
+  "blower-missing": {
+    title: "An engine space is cleared of petrol vapour",
+    why: "Petrol vapour is heavier than air and stays in a closed space until a spark finds it.",
+    mend: "A blower that is run some minutes before anything there is started or switched on, ducted from low down; none where the space stands open to the air.",
+    says: (say) =>
+      `There is petrol on board and an engine space (${say.all}), and no blower in the plan: unless that space stands open to the air it must be cleared of vapour first.`,
+  },
   "navigation-lights-way": {
     title: "Navigation lights have a way to themselves",
     why: "A wet socket or a lamp that shorts should not put out the lights that others steer by.",

@@ -10,6 +10,7 @@ import { batteryTerminalSpring } from "./rules/battery-terminal-spring.js";
 import { batteryVent } from "./rules/battery-vent.js";
 import { bendRadiusRule } from "./rules/bend-radius.js";
 import { bilgePumpByHand } from "./rules/bilge-pump-by-hand.js";
+import { blowerMissing } from "./rules/blower-missing.js";
 import { boxContents } from "./rules/box-contents.js";
 import { boxOpening } from "./rules/box-opening.js";
 import { boxUnmeasured } from "./rules/box-unmeasured.js";
@@ -238,6 +239,7 @@ export const rules = [
   slowCharging,
   // layout
   bilgePumpByHand,
+  blowerMissing,
   floatPumpSwitched,
   floatPumpWay,
   ignitionProtection,

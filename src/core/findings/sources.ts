@@ -6,6 +6,11 @@ export const cfr = (section: string, status: Status = "published"): Source => ({
   place: section,
   status,
 });
+export const cfrVentilation = (section: string, status: Status = "published"): Source => ({
+  title: "33 CFR Part 183 Subpart K",
+  place: section,
+  status,
+});
 export const iso10133 = (clause: string, status: Status = "published"): Source => ({
   title: "ISO 10133:2012",
   place: clause,

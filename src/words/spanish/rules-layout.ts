@@ -40,6 +40,13 @@ export const layoutRules = {
     mend: "Un interruptor de flotador, en una salida siempre viva.",
     says: (say) => `${say.at} solo funciona si se enciende a mano.`,
   },
+  "blower-missing": {
+    title: "El hueco del motor se limpia de vapores de gasolina",
+    why: "El vapor de gasolina pesa más que el aire y se queda en un hueco cerrado hasta que lo encuentra una chispa.",
+    mend: "Un extractor que funcione unos minutos antes de arrancar o encender nada ahí, con el conducto abajo; ninguno si el hueco está abierto al aire.",
+    says: (say) =>
+      `Hay gasolina a bordo y un hueco de motor (${say.all}), y el plan no tiene extractor: si ese hueco no está abierto al aire, primero hay que limpiarlo de vapores.`,
+  },
   "navigation-lights-way": {
     title: "Las luces de navegación tienen una salida para ellas solas",
     why: "Una toma mojada o una lámpara en cortocircuito no debe apagar las luces por las que otros gobiernan.",

@@ -1,6 +1,6 @@
 import type { CheckInput } from "../../../../src/core/findings/check-input.js";
 import type { CompleteBattery, CompletePanel } from "../../../../src/core/plan/completed.js";
-import { battery, boat, feed, lamp, lampRun, panel, way } from "../boat.js";
+import { battery, boat, feed, lamp, lampRun, panel, run, way } from "../boat.js";
 import type { RuleCase } from "../case.js";
 
 const engine = (ignitionProtected: boolean | undefined, petrolOnBoard: boolean): CheckInput => {
@@ -12,6 +12,8 @@ const engine = (ignitionProtected: boolean | undefined, petrolOnBoard: boolean):
     batteries: [battery({ fuelPartWithinM: 1 })],
   });
 };
+const petrolBoat = (change: Parameters<typeof boat>[0]): CheckInput =>
+  boat({ ...change, plan: { source: { craft: { petrolOnBoard: true } } } });
 const pumpBoat = (
   change: {
     panel?: Partial<CompletePanel>;
@@ -87,6 +89,31 @@ export const layoutCases = {
   "bilge-pump-by-hand": {
     raises: [{ boat: () => boat({ gear: [lamp({ role: "bilge pump" })] }), at: "lamp", level: "mind" }],
     quiet: [() => pumpBoat()],
+  },
+  "blower-missing": {
+    raises: [
+      {
+        boat: () => petrolBoat({ gear: [lamp({ surroundings: "engine space" })] }),
+        at: "lamp",
+        level: "mind",
+      },
+      {
+        boat: () => petrolBoat({ runs: [run("feed", "house", "helm", { inEngineSpace: true })] }),
+        at: "feed",
+        level: "mind",
+      },
+    ],
+    quiet: [
+      () =>
+        petrolBoat({
+          gear: [
+            lamp({ surroundings: "engine space" }),
+            lamp({ name: "blower", group: "blower", role: "blower" }),
+          ],
+        }),
+      () => petrolBoat({}),
+      () => boat({ gear: [lamp({ surroundings: "engine space" })] }),
+    ],
   },
   "navigation-lights-way": {
     raises: [
