@@ -1,6 +1,7 @@
 import type { LayoutFigures } from "../core/parts/layout-types.js";
 import { type PartLine, partKinds } from "../core/parts/parts-list.js";
 import type { WireLine } from "../core/parts/plan-parts.js";
+import { pricesWanting } from "../core/parts/prices-wanting.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import type { LayoutWords } from "../words/layout/english.js";
 import { moneyWords, packWords, roundLengthWords, wireBuyWords } from "../words/layout-words.js";
@@ -26,7 +27,7 @@ const columns = ({ heads }: ShoppingWords): readonly Column[] => [
   { heading: heads.for, share: 66 },
 ];
 
-/** What to buy, kind by kind as one walks the shop; then what comes from the shelf. What has no price says so. */
+/** What to buy, kind by kind as one walks the shop; then what comes from the shelf. What has no price says so, once over the list where most have none. */
 export function shoppingList(
   { parts, cuts }: LayoutFigures,
   shows: Shows,
@@ -37,12 +38,14 @@ export function shoppingList(
   const widthMm = paper.right - paper.left;
   const buying = parts.list.lines.filter(({ toBuy }) => toBuy > 0);
   const wire = parts.wire.filter(({ buy }) => buy.length > 0);
+  const wanting = pricesWanting(parts);
+  const saidOnce = wanting !== undefined;
   const pieces = new Map(cuts.kinds.map((kind) => [kind.kind, kind.pieces.length]));
   const groups = partKinds.flatMap((kind) => {
     const rows =
       kind === "conductor"
-        ? wire.map((line) => wireRow(line, pieces.get(line.item) ?? 0, shows, words))
-        : buying.filter((line) => line.kind === kind).map((line) => partRow(line, words));
+        ? wire.map((line) => wireRow(line, pieces.get(line.item) ?? 0, shows, words, saidOnce))
+        : buying.filter((line) => line.kind === kind).map((line) => partRow(line, words, saidOnce));
     return rows.length === 0 ? [] : [{ name: words.of.layout.partKinds[kind], rows }];
   });
   const list = groupedTable(columns(say), groups, widthMm, words.frame.continued);
@@ -56,29 +59,44 @@ export function shoppingList(
         ? []
         : flow(
             [
+              ...(wanting
+                ? [
+                    paragraph(
+                      { text: say.pricesWanting(wanting.without, wanting.all), maxLines: 4 },
+                      widthMm,
+                      2,
+                    ),
+                  ]
+                : []),
               ...(groups.length === 0 ? [] : list),
               ...(shelf === "" ? [] : [heading(say.shelf, widthMm)]),
               ...(shelf === "" ? [] : [paragraph({ text: shelf, maxLines: 12 }, widthMm, 1)]),
               space(2),
-              paragraph({ text: totalWords(parts, words), weight: "semibold", maxLines: 8 }, widthMm),
+              paragraph(
+                { text: totalWords(parts, words, saidOnce), weight: "semibold", maxLines: 8 },
+                widthMm,
+              ),
             ],
             paper,
           ),
   };
 }
 
-const priceCell = (price: PartLine["price"], { noPrice }: ShoppingWords): Cell =>
-  price === undefined ? { words: [{ text: noPrice, sizePt: 9.5, colour: "accent" }] } : moneyWords(price);
+/** @param saidOnce The cell of what has no price stays free for the pencil. */
+function priceCell(price: PartLine["price"], { noPrice }: ShoppingWords, saidOnce: boolean): Cell {
+  if (price !== undefined) return moneyWords(price);
+  return saidOnce ? "" : { words: [{ text: noPrice, sizePt: 9.5, colour: "accent" }] };
+}
 
-function partRow(line: PartLine, words: PaperWords): Row {
+function partRow(line: PartLine, words: PaperWords, saidOnce: boolean): Row {
   const { layout } = words.of;
   const { item, kind, needed, spares, fromStock, leftOver, price } = line;
   return {
     cells: [
       "",
       { words: [{ text: layout.part(item, kind), weight: "semibold" }] },
-      packWords(line, layout),
-      priceCell(price, words.layout.shopping),
+      packWords(line, layout, saidOnce),
+      priceCell(price, words.layout.shopping, saidOnce),
       String(needed),
       some(spares),
       some(fromStock),
@@ -90,7 +108,7 @@ function partRow(line: PartLine, words: PaperWords): Row {
 
 const some = (count: number): string => (count > 0 ? String(count) : "");
 
-function wireRow(line: WireLine, pieces: number, shows: Shows, words: PaperWords): Row {
+function wireRow(line: WireLine, pieces: number, shows: Shows, words: PaperWords, saidOnce: boolean): Row {
   const { layout } = words.of;
   const length = (lengthMm: number) => (lengthMm > 0 ? roundLengthWords(lengthMm, shows) : "");
   return {
@@ -98,7 +116,7 @@ function wireRow(line: WireLine, pieces: number, shows: Shows, words: PaperWords
       "",
       { words: [{ text: layout.wire(line.item), weight: "semibold" }] },
       wireBuyWords(line, shows, layout),
-      priceCell(line.price, words.layout.shopping),
+      priceCell(line.price, words.layout.shopping, saidOnce),
       length(line.neededMm),
       "",
       length(line.fromStockMm),
@@ -131,10 +149,13 @@ function shelfWords({ list, wire }: LayoutFigures["parts"], shows: Shows, words:
 function totalWords(
   { total, withoutPrice, currencies, list, wire }: LayoutFigures["parts"],
   { layout: { shopping: words }, of }: PaperWords,
+  saidOnce: boolean,
 ): string {
   if (currencies.length > 1) return words.currencies(listed(currencies, of.layout.joining));
   const sum = total === undefined ? words.noTotal : words.total(moneyWords(total));
   if (withoutPrice.length === 0) return sum;
+  // an empty cell tells which, where they are too many to name
+  if (saidOnce) return `${sum}${words.without(words.count(withoutPrice.length))}`;
   const kinds = new Map(list.lines.map(({ item, kind }) => [item, kind]));
   const named = new Set(wire.map(({ item }) => item));
   const names = withoutPrice.map((item) =>

@@ -173,12 +173,17 @@ export function cutProblemWords(
   }
 }
 
-/** The packs to ask for: `2 × bag of 10`, or how many where it is sold singly or not on any list. */
+/**
+ * The packs to ask for: `2 × bag of 10`, or how many where it is sold singly or not on any list.
+ * @param saidOnce That most are on no list is said over the whole of it, and not here.
+ */
 export function packWords(
   { item, packs, toBuy }: PartLine,
   { buy: words }: LayoutWords = layoutInEnglish,
+  saidOnce = false,
 ): string {
-  if (packs.length === 0) return toBuy === 0 ? "–" : words.unlisted(toBuy);
+  if (packs.length === 0 && toBuy === 0) return "–";
+  if (packs.length === 0) return saidOnce ? words.pieces(toBuy) : words.unlisted(toBuy);
   return packs
     .map(({ pack, times }) => (pack === item ? words.pieces(times) : `${times} × ${pack}`))
     .join(", ");

@@ -1,4 +1,4 @@
-import { minuteOfWeek, writeMoment } from "../core/quantity/moments.js";
+import { dateFromMonday } from "../core/quantity/moments.js";
 import { hours } from "./numbers.js";
 import { english } from "./steps/english.js";
 import type { StepWords } from "./steps/step-words.js";
@@ -24,8 +24,7 @@ export function dayText(
   if (beforeMin !== undefined && Math.floor(beforeMin / day) === date) return "";
   const weekday = words.weekdays[date % 7] ?? "";
   if (nowMin === undefined) return words.week(weekday, Math.floor(date / 7) + 1);
-  const monday = nowMin - minuteOfWeek(nowMin);
-  return `${weekday} ${writeMoment(Math.floor(monday + date * day)).slice(0, 10)}`;
+  return `${weekday} ${dateFromMonday(startMin, nowMin)}`;
 }
 
 /** `Saturday, week 1, from 9:00`. */

@@ -137,6 +137,17 @@ describe("tables in", () => {
   });
 });
 
+test("without prices it is said once over the list, with what to do, and the total tells what it leaves out", async () => {
+  const said = async (plan: string) => (await command(["parts", plan])).out.replaceAll(/\s+/g, " ");
+  const bare = await said(file("bare.yaml", readFileSync(utility, "utf8").replace(/\nstock:[\s\S]*$/, "\n")));
+  expect(bare).toMatch(/^\d+ of \d+ items to buy have no price yet\. --csv prices /);
+  expect(bare).not.toContain("not on any price list");
+  expect(bare).toMatch(/\d+ items have no price and are not in it\./);
+  const priced = await said(utility);
+  expect(priced).not.toContain("have no price yet");
+  expect(priced).toContain("1, not on any price list");
+});
+
 describe("when the work is done", () => {
   const book = async (plan: string, ...words: string[]) => {
     const to = join(folderWith(), "after.yaml");

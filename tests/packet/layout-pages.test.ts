@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, test } from "vitest";
 import { workOutWhole } from "../../src/core/layout-figures.js";
 import type { LayoutFigures } from "../../src/core/parts/layout-types.js";
+import { pricesWanting } from "../../src/core/parts/prices-wanting.js";
 import { readPlan } from "../../src/core/plan/read.js";
 import { boundsOf } from "../../src/drawing/bounds.js";
 import { packetPages } from "../../src/packet/packet.js";
@@ -35,7 +36,7 @@ const cases = plans.flatMap(([name, text]) =>
   (["letter", "a4"] as const).map((paper) => [name, paper, text] as const),
 );
 
-describe.each(cases)("%s on %s", (_name, paper, text) => {
+describe.each(cases)("%s on %s", (name, paper, text) => {
   let layout: LayoutFigures;
   let pages: Page[];
   let whole: string;
@@ -78,6 +79,21 @@ describe.each(cases)("%s on %s", (_name, paper, text) => {
       0,
     );
     expect(count("Box")).toBeGreaterThanOrEqual(layout.boxes.length);
+  });
+
+  test("what has no price is told on its line, or once over a list of which most have none", () => {
+    const once = pricesWanting(layout.parts) !== undefined;
+    expect(once).toBe(name === "nothing on hand, no prices");
+    expect(whole.includes("have no price yet")).toBe(once);
+    const list = pages
+      .filter(({ caption }) => caption.startsWith("Shopping list"))
+      .flatMap(({ sheet }) => textsOf(sheet).map(({ text: one }) => one.text.replaceAll("\u00a0", " ")))
+      .join(" ");
+    if (once) expect(list).not.toMatch(/not on any price list|not known/);
+    const left = layout.parts.withoutPrice.length;
+    const leavesOut = /Not in it, for want of a price: (\d+ items\.)?/.exec(list);
+    expect(leavesOut !== null).toBe(left > 0);
+    if (once) expect(leavesOut?.[1]).toBe(`${left} items.`);
   });
 
   test("a flag says which conductor of a run it is, whatever is cut off its name", () => {

@@ -1,6 +1,17 @@
 // Faces of boxes one moves holes on, and the shopping list one ticks off in the shop.
+import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { goToView, openExample, openRig, phone, planText, type Rig, settled, visit } from "./help.js";
+import {
+  goToView,
+  openExample,
+  openRig,
+  openText,
+  phone,
+  planText,
+  type Rig,
+  settled,
+  visit,
+} from "./help.js";
 
 const timeout = 180_000;
 let rig: Rig;
@@ -115,4 +126,32 @@ test("on a phone the list is ticked, the ticks outlast a reload, and only what i
   await settled(page);
   await page.locator('.parts[aria-busy="false"]').waitFor({ timeout: 120_000 });
   expect(await lines.count()).toBe(all);
+});
+
+test("a list without prices says so once, with what to do; one with most of them says so on its line", {
+  timeout,
+}, async () => {
+  const { page } = await visit(rig, { viewport: phone });
+  const utility = readFileSync("examples/utility.yaml", "utf8");
+  await openText(page, utility.replace(/\nstock:[\s\S]*$/, "\n"));
+  await goToView(page, "parts");
+  const lines = page.locator(".basket li");
+  await lines.first().waitFor({ timeout: 120_000 });
+  const parts = page.locator(".parts");
+  const all = await lines.count();
+  expect(await parts.locator(".basket-prices").textContent()).toContain(`of ${all} lines have no price yet`);
+  expect(await parts.textContent()).not.toMatch(/price not known|not on any price list/);
+  expect(await page.locator(".basket-head").textContent()).toMatch(/\d+ without a price, not in the total/);
+  await page.getByRole("link", { name: "Put in prices" }).click();
+  await page.locator('main[data-view="gear"]').waitFor();
+
+  await page.evaluate(() => {
+    location.hash = "#/";
+  });
+  await page.locator(".start h1").waitFor();
+  await openText(page, utility);
+  await goToView(page, "parts");
+  await lines.first().waitFor({ timeout: 120_000 });
+  expect(await parts.locator(".basket-prices").count()).toBe(0);
+  expect(await parts.textContent()).toContain("price not known");
 });

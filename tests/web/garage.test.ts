@@ -242,6 +242,33 @@ it("a desk shows the order of work beside the step in hand; a step leads to what
   await page.locator(".slip").getByText("boarding lamp").first().waitFor();
 });
 
+it("the order of work is folded by day: that of the step in hand lies open, each tells what is done and to do", async () => {
+  const { page } = await visit(rig, { viewport: phone });
+  await openExample(page, "tender");
+  await goToView(page, "build");
+  await page.locator(".step-sheet").waitFor();
+  await page.locator(".step-order > summary").first().click();
+  const days = page.locator(".step-day");
+  expect(await days.count()).toBeGreaterThan(3);
+  expect(await page.locator(".step-day[open]").count()).toBe(1);
+  expect(await days.first().getAttribute("open")).not.toBeNull();
+  const steps = await page.locator(".step-lines button").count();
+  const told = await days.locator("summary").allTextContents();
+  const counts = told.map((one) =>
+    /day \d{4}-\d\d-\d\d (\d+) of (\d+) done · .*\d+\s(h|min) to go$/.exec(one),
+  );
+  expect(counts.map((one) => one?.[1])).toEqual(told.map(() => "0"));
+  expect(counts.reduce((sum, one) => sum + Number(one?.[2]), 0)).toBe(steps);
+  // by keys: the next day opens, and a step of it is taken in hand there
+  await days.nth(1).locator("summary").focus();
+  await page.keyboard.press("Enter");
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("Enter");
+  await days.nth(1).locator('[aria-current="step"]').waitFor();
+  // nothing shuts of itself
+  expect(await page.locator(".step-day[open]").count()).toBe(2);
+});
+
 it("a photo stays with its step; Page down and Page up tick and take back; the record of what was built is told", async () => {
   const { page } = await visit(rig, { viewport: phone });
   await openText(page, secondSeason);

@@ -1,6 +1,7 @@
 import { workOutWhole } from "../../core/layout-figures.js";
 import type { LayoutFigures } from "../../core/parts/layout-types.js";
 import { partKinds } from "../../core/parts/parts-list.js";
+import { pricesWanting } from "../../core/parts/prices-wanting.js";
 import { stockAfter, stockEdits } from "../../core/parts/stock-after.js";
 import type { TableProblem } from "../../core/parts/tables/columns.js";
 import { loadEdits } from "../../core/parts/tables/load-edits.js";
@@ -84,6 +85,7 @@ export function run(words: readonly string[]): number {
   }
   const screen = terminal();
   print([
+    ...wantingLines(layout, screen),
     ...wireLines(layout, plan, screen),
     ...partLines(layout, screen),
     ...totalLines(layout, screen),
@@ -125,6 +127,15 @@ function refuse(path: string, problems: readonly TableProblem[]): void {
 const left = (heading: string): Column => ({ heading, align: "left" });
 const right = (heading: string): Column => ({ heading, align: "right" });
 
+/** Where most lines have no price: that, once, and what to do about it. */
+function wantingLines({ parts }: LayoutFigures, screen: Terminal): string[] {
+  const wanting = pricesWanting(parts);
+  if (wanting === undefined) return [];
+  const { without, all } = wanting;
+  const line = `${without} of ${all} items to buy have no price yet. --csv prices writes a table to fill in, --prices FILE reads it.`;
+  return [...wrap(line, screen.width), ""];
+}
+
 function wireLines({ parts }: LayoutFigures, { shows }: Plan, screen: Terminal): string[] {
   const rows = parts.wire.map((line) => [
     line.item,
@@ -140,13 +151,14 @@ function wireLines({ parts }: LayoutFigures, { shows }: Plan, screen: Terminal):
 function partLines({ parts }: LayoutFigures, screen: Terminal): string[] {
   return partKinds.flatMap((kind) => {
     const lines = parts.list.lines.filter((line) => line.kind === kind);
+    const saidOnce = pricesWanting(parts) !== undefined;
     if (lines.length === 0) return [];
     const rows = lines.map((line) => [
       line.item,
       String(line.needed),
       String(line.spares),
       String(line.fromStock),
-      packWords(line),
+      packWords(line, layoutInEnglish, saidOnce),
       String(line.leftOver),
       line.price === undefined ? "" : moneyWords(line.price),
     ]);

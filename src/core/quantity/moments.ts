@@ -44,6 +44,13 @@ export function minuteOfWeek(atMin: number): number {
   return (((atMin + 3 * 24 * 60) % week) + week) % week;
 }
 
+/** The date of minutes counted from Monday 0:00 of the week that `nowMin` lies in: `2026-04-11`. */
+export function dateFromMonday(sinceMondayMin: number, nowMin: number): string {
+  const dayMin = 24 * 60;
+  const mondayMin = nowMin - minuteOfWeek(nowMin);
+  return writeMoment(Math.floor(mondayMin + Math.floor(sinceMondayMin / dayMin) * dayMin)).slice(0, 10);
+}
+
 /** Reads a stretch of a day: `19:00 to 21:30`, `9:00 to 24:00`. @returns hours of the day. */
 export function readHours(text: string): QuantityResult<{ readonly fromH: number; readonly toH: number }> {
   const kind = "hours of a day";

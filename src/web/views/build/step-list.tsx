@@ -1,4 +1,5 @@
-import { useState } from "react";
+import { useLayoutEffect, useRef, useState } from "react";
+import { type WorkDay, workDays } from "../../../core/work/work-days.js";
 import { hours } from "../../../words/numbers.js";
 import { clockText, dayText, spanWords } from "../../../words/work-times.js";
 import { bindingWords, proofWords } from "../../../words/work-words.js";
@@ -43,36 +44,72 @@ export function StepList(props: {
         <p>
           <ViewLink view="print">{words.toShort}</ViewLink>
         </p>
-        <ol className="step-lines">
-          {order.steps.map((planned, at) => {
-            const day = dayText(planned.startMin, order.steps[at - 1]?.startMin, nowMin, steps);
-            return (
-              <li key={planned.step}>
-                {day !== "" && <b className="step-day">{day}</b>}
-                <button
-                  type="button"
-                  className="quiet"
-                  aria-current={planned.step === current ? "step" : undefined}
-                  onClick={() => choose(planned.step)}
-                >
-                  <span className="step-clock">{clockText(planned.startMin)}</span>
-                  <span>{title(planned.step)}</span>
-                </button>
-                {planned.lastUseOf.length > 0 && (
-                  <span className="hint">
-                    {words.putAway} {planned.lastUseOf.map((tool) => steps.tools[tool]).join(", ")}
-                  </span>
-                )}
-              </li>
-            );
-          })}
-        </ol>
+        {workDays(shown).map((day) => (
+          <DayFold
+            key={day.day}
+            day={day}
+            name={dayText(day.startMin, undefined, nowMin, steps)}
+            title={title}
+            current={current}
+            choose={choose}
+          />
+        ))}
       </details>
       <p>
         <ViewLink view="log">{words.toProjects}</ViewLink>
       </p>
       <DoneList shown={shown} title={title} />
     </>
+  );
+}
+
+/** One day's steps. It opens when the step in hand is among them, and shuts by hand only, so that nothing moves under a finger. */
+function DayFold(props: {
+  day: WorkDay;
+  name: string;
+  title: (step: string) => string;
+  current: string | undefined;
+  choose: (step: string) => void;
+}) {
+  const { day, name, title, current, choose } = props;
+  const words = useWords().build;
+  const steps = useStepWords();
+  const fold = useRef<HTMLDetailsElement>(null);
+  const inHand = day.steps.some(({ step }) => step === current);
+  useLayoutEffect(() => {
+    if (inHand && fold.current) fold.current.open = true;
+  }, [inHand]);
+  return (
+    <details className="step-day" ref={fold}>
+      <summary>
+        <h4>
+          {name}{" "}
+          <span className="hint">
+            {words.dayDone(day.done, day.done + day.steps.length, hours(day.leftMin / 60))}
+          </span>
+        </h4>
+      </summary>
+      <ol className="step-lines">
+        {day.steps.map((planned) => (
+          <li key={planned.step}>
+            <button
+              type="button"
+              className="quiet"
+              aria-current={planned.step === current ? "step" : undefined}
+              onClick={() => choose(planned.step)}
+            >
+              <span className="step-clock">{clockText(planned.startMin)}</span>
+              <span>{title(planned.step)}</span>
+            </button>
+            {planned.lastUseOf.length > 0 && (
+              <span className="hint">
+                {words.putAway} {planned.lastUseOf.map((tool) => steps.tools[tool]).join(", ")}
+              </span>
+            )}
+          </li>
+        ))}
+      </ol>
+    </details>
   );
 }
 

@@ -1,5 +1,6 @@
 import type { LayoutFigures } from "../../../core/parts/layout-types.js";
 import type { PartKind } from "../../../core/parts/parts-list.js";
+import { pricesWanting } from "../../../core/parts/prices-wanting.js";
 import type { Shows } from "../../../core/plan/model/plan.js";
 import type { LayoutWords } from "../../../words/layout/english.js";
 import { moneyWords, packWords, roundLengthWords, wireBuyWords } from "../../../words/layout-words.js";
@@ -25,6 +26,7 @@ const some = (count: number) => (count > 0 ? String(count) : "");
 
 /** What is to buy: wire first, then parts, as the core lists them. */
 export function buyLines({ parts }: LayoutFigures, shows: Shows, words: LayoutWords): BuyLine[] {
+  const saidOnce = pricesWanting(parts) !== undefined;
   const length = (lengthMm: number) => (lengthMm > 0 ? roundLengthWords(lengthMm, shows) : "");
   const price = (money: LayoutFigures["parts"]["total"]) =>
     money === undefined ? undefined : moneyWords(money);
@@ -54,7 +56,7 @@ export function buyLines({ parts }: LayoutFigures, shows: Shows, words: LayoutWo
           kind: line.kind,
           item: line.item,
           name: words.part(line.item, line.kind),
-          buy: packWords(line, words),
+          buy: packWords(line, words, saidOnce),
           price: price(line.price),
           needed: some(line.needed),
           spare: some(line.spares),

@@ -2,6 +2,7 @@ import { useState } from "react";
 import { boughtEdits } from "../../../core/parts/bought.js";
 import type { LayoutFigures } from "../../../core/parts/layout-types.js";
 import { partKinds } from "../../../core/parts/parts-list.js";
+import { pricesWanting } from "../../../core/parts/prices-wanting.js";
 import { moneyWords } from "../../../words/layout-words.js";
 import { usePlan, usePlanStore, useShows, useWords } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
@@ -40,6 +41,7 @@ function Shopping({ layout }: { layout: LayoutFigures }) {
   const [hideDone, setHideDone] = useState(false);
   const [sure, setSure] = useState(false);
   const lines = buyLines(layout, shows, told);
+  const wanting = pricesWanting(layout.parts);
   const shelf = shelfLines(layout, shows, told);
   const done = lines.filter(({ key }) => ticked.has(key)).length;
   if (lines.length === 0 && shelf.length === 0) return <p>{words.parts.nothing}</p>;
@@ -60,6 +62,12 @@ function Shopping({ layout }: { layout: LayoutFigures }) {
           {words.parts.hideDone}
         </label>
       </header>
+      {wanting && (
+        <p className="basket-prices">
+          {words.parts.pricesWanting(wanting.without, wanting.all)}{" "}
+          <ViewLink view="gear">{words.parts.toPrices}</ViewLink>
+        </p>
+      )}
       {groups.map(({ kind, own }) => (
         <section key={kind}>
           <h3>{words.parts.kinds[kind]}</h3>
@@ -68,6 +76,7 @@ function Shopping({ layout }: { layout: LayoutFigures }) {
               <Line
                 key={line.key}
                 line={line}
+                noPrice={wanting ? "" : words.parts.noPrice}
                 done={ticked.has(line.key)}
                 onTick={(now) => tick(line.key, now)}
               />
@@ -162,7 +171,9 @@ function Total({ parts }: { parts: LayoutFigures["parts"] }) {
   );
 }
 
-function Line({ line, done, onTick }: { line: BuyLine; done: boolean; onTick: (done: boolean) => void }) {
+/** @param props.noPrice What stands where there is no price. */
+function Line(props: { line: BuyLine; noPrice: string; done: boolean; onTick: (done: boolean) => void }) {
+  const { line, noPrice, done, onTick } = props;
   const words = useWords().parts;
   const facts = [
     [words.needed, line.needed],
@@ -187,7 +198,7 @@ function Line({ line, done, onTick }: { line: BuyLine; done: boolean; onTick: (d
             </span>
           )}
         </span>
-        <span className="basket-price">{line.price ?? <i className="hint">{words.noPrice}</i>}</span>
+        <span className="basket-price">{line.price ?? <i className="hint">{noPrice}</i>}</span>
       </label>
     </li>
   );

@@ -153,6 +153,8 @@ export const layout = {
       for: "For",
     },
     noPrice: "not known",
+    pricesWanting: (without: number, all: number): string =>
+      `${without} of ${all} items have no price yet: write what you pay into the column. Prices put into the plan are added up here.`,
     seeCuts: (pieces: number): string => `${counted(pieces, "piece")}: see the cut list`,
     shelf: "From the shelf",
     currencies: (all: string): string => `Prices are in ${all}: no total is made of two currencies.`,

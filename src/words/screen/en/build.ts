@@ -39,6 +39,7 @@ export const build = {
   odd: "On the record",
   order: (count: number) =>
     count === 1 ? "1 step left, in its order" : `${count} steps left, in their order`,
+  dayDone: (done: number, all: number, left: string) => `${done} of ${all} done · ${left} to go`,
   assumedHours:
     "Your free hours are not in the plan: evenings from 19:00 to 21:30 and the weekend were assumed.",
   toShort: "Print only what the next evening needs",

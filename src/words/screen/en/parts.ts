@@ -38,6 +38,9 @@ export const parts = {
   currencies: (all: string) => `Prices are in ${all}: no total is made of two currencies.`,
   price: "Price",
   noPrice: "price not known",
+  pricesWanting: (without: number, all: number) =>
+    `${without} of ${all} lines have no price yet. Put in how each is sold and what it costs, and the cheapest packs and the total are worked out.`,
+  toPrices: "Put in prices",
   needed: "needed",
   spare: "spare",
   onHand: "on hand",

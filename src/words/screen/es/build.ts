@@ -39,6 +39,7 @@ export const build: ScreenWords["build"] = {
   otherwise: "Hecho de otro modo que como ahora quiere el plan",
   odd: "En el registro",
   order: (count) => (count === 1 ? "Queda 1 paso, en su orden" : `Quedan ${count} pasos, en su orden`),
+  dayDone: (done, all, left) => `${done} de ${all} hechos · por hacer: ${left}`,
   assumedHours:
     "Tus horas libres no están en el plan: se han supuesto las tardes de 19:00 a 21:30 y el fin de semana.",
   toShort: "Imprimir solo lo que hace falta la próxima tarde",

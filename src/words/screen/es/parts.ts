@@ -35,6 +35,9 @@ export const parts: ScreenWords["parts"] = {
   currencies: (all) => `Los precios están en ${all}: no se suma entre dos monedas.`,
   price: "Precio",
   noPrice: "precio desconocido",
+  pricesWanting: (without, all) =>
+    `${without} de ${all} líneas aún no tienen precio. Pon cómo se vende cada cosa y lo que cuesta, y se calculan los paquetes más baratos y el total.`,
+  toPrices: "Poner precios",
   needed: "hace falta",
   spare: "de reserva",
   onHand: "en casa",

@@ -143,6 +143,8 @@ export const layout: PaperWords["layout"] = {
       for: "Para",
     },
     noPrice: "no se sabe",
+    pricesWanting: (without, all) =>
+      `${without} de ${all} artículos aún no tienen precio: apunta en la columna lo que pagas. Los precios puestos en el plan se suman aquí.`,
     seeCuts: (pieces) => `${many(pieces, "trozo", "trozos")}: mira la lista de cortes`,
     shelf: "Del estante",
     currencies: (all) => `Los precios están en ${all}: no se suma entre dos monedas.`,
