@@ -50,7 +50,8 @@ export function shoppingList(
   });
   const list = groupedTable(columns(say), groups, widthMm, words.frame.continued);
   const shelf = shelfWords(parts, shows, words.of.layout);
-  const total = parts.total === undefined ? "" : moneyWords(parts.total);
+  // beside the title a sum of the few that have a price would pass for the whole
+  const total = parts.total === undefined || saidOnce ? "" : moneyWords(parts.total);
   return {
     title: say.title,
     subtitle: [say.count(buying.length + wire.length), total].filter((part) => part !== "").join(" · "),

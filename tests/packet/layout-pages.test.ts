@@ -93,6 +93,7 @@ describe.each(cases)("%s on %s", (name, paper, text) => {
     const left = layout.parts.withoutPrice.length;
     const leavesOut = /Not in it, for want of a price: (\d+ items\.)?/.exec(list);
     expect(leavesOut !== null).toBe(left > 0);
+    if (once) expect(list).not.toMatch(/items · [\d.]+ USD/);
     if (once) expect(leavesOut?.[1]).toBe(`${left} items.`);
   });
 
