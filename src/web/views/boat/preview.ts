@@ -16,7 +16,7 @@ export interface Step {
 type WorkOutHeld = (plan: Plan, held: Figures) => Figures | undefined;
 
 /** Where figures take longer than this in a frame, nothing is settled before the hand rests: what is settled brings its own work into a frame [ms]. */
-const lightMs = 20;
+const lightMs = 8;
 /** Figures that take longer than this are too heavy for a frame: they wait until the hand rests [ms]. */
 const heavyMs = 45;
 /** Before the first is measured: a guess, for each piece of gear and each run [ms]. */
@@ -24,8 +24,8 @@ const guessMs = 0.05;
 const warmRuns = 6;
 /** A hand that is still for so long rests [ms]. */
 const restMs = 120;
-/** While the hand moves nothing is settled anew sooner than this after the last time: the worker takes a processor that the page could use [ms]. */
-const paceMs = 250;
+/** While the hand moves nothing is settled anew sooner than this after the last time: the worker and its answer take from the frames meanwhile [ms]. */
+const paceMs = 1000;
 
 /**
  * Figures follow what is in the hand. Lengths, drops, currents, heat and findings are worked out at each step, in the frame itself, with sizes, ratings and
