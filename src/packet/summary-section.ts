@@ -195,7 +195,9 @@ function findingLines(
 ): Piece[] {
   const gravest = levels.flatMap((level) => figures.findings.filter((finding) => finding.level === level));
   const inTheWay = gravest.filter(({ level }) => level === "stop" || level === "mend");
-  const shown = gravest.slice(0, most);
+  const unchecked = gravest.filter(({ level }) => level === "unchecked");
+  // where nothing is in the way, what nobody checked comes before what is good to know
+  const shown = (inTheWay.length > 0 ? gravest : [...new Set([...unchecked, ...gravest])]).slice(0, most);
   const rest = gravest.length - shown.length;
   return [
     ...(inTheWay.length > 0
@@ -203,7 +205,7 @@ function findingLines(
       : [
           paragraph(
             {
-              text: gravest.length === 0 ? say.nothingFound : say.nothingInTheWay,
+              text: gravest.length === 0 ? say.nothingFound : say.nothingInTheWay(unchecked.length),
               weight: "semibold",
               maxLines: 2,
             },

@@ -24,39 +24,47 @@ const said = ({ sheet }: Page) =>
     .join(" ")
     .replaceAll("\u00a0", " ");
 
-describe.each(["examples/second-season.yaml", "tests/packet/overloaded.yaml"])("%s", (path) => {
-  const plan = planAt(path);
-  const { figures, work, pagesOn } = workedOut(plan);
-  test.each(["letter", "a4"] as const)(
-    "has all of it on one page of %s, nothing on anything else",
-    (paper) => {
-      const [first, second] = pagesOn(paper);
-      if (first === undefined || second === undefined) throw new Error("a packet has pages");
-      expect(first.caption).toBe(plan.name);
-      expect(second.caption).not.toContain(plan.name);
-      expect(overlaps(first.sheet)).toEqual([]);
-      for (const shape of first.sheet.shapes) {
-        const { minX, minY, maxX, maxY } = boundsOf(shape);
-        expect(minX >= 8 && minY >= 5 && maxX <= first.sheet.widthMm - 8).toBe(true);
-        expect(maxY).toBeLessThanOrEqual(first.sheet.heightMm - 8);
-      }
-      const words = said(first);
-      const gravest = figures.findings.find(({ level }) => level === "stop");
-      if (figures.findings.every(({ level }) => level !== "stop" && level !== "mend"))
-        expect(words).toContain("Nothing stops the work");
-      else expect(words).not.toContain("Nothing stops the work");
-      if (gravest !== undefined) {
-        expect(words).not.toContain("Nothing stops the work");
-        expect(words).toContain("Mend in the plan what stops the work");
-        expect(words).toContain(findingSentence(gravest, plan.shows).replaceAll("\u00a0", " ").slice(0, 30));
-      }
-      const title = stepTitles(work.step.values());
-      for (const { step } of work.order.steps.slice(0, 1)) expect(words).toContain(title(step));
-      for (const field of ["Looked through by", "Date", "Signature", "Before you begin"])
-        expect(words).toContain(field);
-    },
-  );
-});
+describe.each(["examples/utility.yaml", "examples/second-season.yaml", "tests/packet/overloaded.yaml"])(
+  "%s",
+  (path) => {
+    const plan = planAt(path);
+    const { figures, work, pagesOn } = workedOut(plan);
+    test.each(["letter", "a4"] as const)(
+      "has all of it on one page of %s, nothing on anything else",
+      (paper) => {
+        const [first, second] = pagesOn(paper);
+        if (first === undefined || second === undefined) throw new Error("a packet has pages");
+        expect(first.caption).toBe(plan.name);
+        expect(second.caption).not.toContain(plan.name);
+        expect(overlaps(first.sheet)).toEqual([]);
+        for (const shape of first.sheet.shapes) {
+          const { minX, minY, maxX, maxY } = boundsOf(shape);
+          expect(minX >= 8 && minY >= 5 && maxX <= first.sheet.widthMm - 8).toBe(true);
+          expect(maxY).toBeLessThanOrEqual(first.sheet.heightMm - 8);
+        }
+        const words = said(first);
+        const gravest = figures.findings.find(({ level }) => level === "stop");
+        const unchecked = figures.findings.filter(({ level }) => level === "unchecked").length;
+        expect(unchecked).toBeGreaterThan(0);
+        if (figures.findings.every(({ level }) => level !== "stop" && level !== "mend")) {
+          expect(words).toContain("No rule stops the work");
+          expect(words).toContain(`${unchecked} matters could not be checked`);
+        } else expect(words).not.toContain("No rule stops the work");
+        if (gravest !== undefined) {
+          expect(words).not.toContain("No rule stops the work");
+          expect(words).toContain("Mend in the plan what stops the work");
+          expect(words).toContain(
+            findingSentence(gravest, plan.shows).replaceAll("\u00a0", " ").slice(0, 30),
+          );
+        }
+        const title = stepTitles(work.step.values());
+        for (const { step } of work.order.steps.slice(0, 1)) expect(words).toContain(title(step));
+        for (const field of ["Looked through by", "Date", "Signature", "Before you begin"])
+          expect(words).toContain(field);
+      },
+    );
+  },
+);
 
 test("every page says of which boat and plan it is; another plan has another mark, the same one the same", () => {
   const plan = planAt("examples/tender.yaml");

@@ -32,7 +32,7 @@ export function thickerRemedies(facts: Facts, { of, weakest }: ProtectionFigures
   return [...edits.values()];
 }
 
-/** Steps that ratings of switches are told in here [A]. */
+/** Steps that ratings of switches are told in here: our own, no source [A]. */
 const switchStepA = 10;
 
 /** A master switch that carries what the fuses behind it let through: the battery's main, else those of the runs that leave it. */

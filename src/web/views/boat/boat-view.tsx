@@ -1,4 +1,4 @@
-import { useCallback, useMemo, useRef, useState } from "react";
+import { type ComponentType, useCallback, useMemo, useRef, useState } from "react";
 import { boatLengthWords } from "../../../words/numbers.js";
 import { usePlan, useShows, useWords } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
@@ -10,8 +10,6 @@ import type { BoatThing } from "./model/things.js";
 import { RunFiguresProvider } from "./run-figures.js";
 import { BoatSheet, type SheetHandle } from "./sheet/boat-sheet.js";
 import { placeWords } from "./sheet/place-words.js";
-import { HerMeasures } from "./survey/her-measures.js";
-import { PlacesToMark } from "./survey/places-to-mark.js";
 import { FormNote } from "./tools/form-note.js";
 import { LayerPanel } from "./tools/layer-panel.js";
 import { MeasuresLine } from "./tools/measures-line.js";
@@ -23,15 +21,21 @@ import { useDrag } from "./use-drag.js";
 import { useLayers } from "./use-layers.js";
 import { useScene } from "./use-scene.js";
 
+interface BoatStage {
+  readonly stage: "survey" | "gear" | "layout";
+  /** What stands beside the drawing at this stage, in place of what has no place yet; it comes with its own view. */
+  readonly beside?: ComponentType<{ readonly scene: BoatScene }>;
+}
+
 /** The boat to scale with everything on it: to look at, to move things about, to see what follows from it. */
-export function BoatView({ stage }: { stage: "survey" | "gear" | "layout" }) {
+export function BoatView({ stage, beside }: BoatStage) {
   const scene = useScene();
   const words = useWords();
   if (!scene) return <p className="hint">{words.shell.workingOut}</p>;
-  return <Boat scene={scene} stage={stage} />;
+  return <Boat scene={scene} stage={stage} {...(beside && { beside })} />;
 }
 
-function Boat({ scene, stage }: { scene: BoatScene; stage: "survey" | "gear" | "layout" }) {
+function Boat({ scene, stage, beside: Beside }: BoatStage & { readonly scene: BoatScene }) {
   const words = useWords().boat;
   const { lengths, conductors, paper: paperSize } = useShows();
   const shows = useMemo(() => ({ lengths, conductors, paper: paperSize }), [lengths, conductors, paperSize]);
@@ -136,11 +140,8 @@ function Boat({ scene, stage }: { scene: BoatScene; stage: "survey" | "gear" | "
             <SectionSlider drawn={scene.drawn} xM={sectionM} setXM={setCutAt} shows={shows} />
             <LayerPanel choice={choice} scene={scene} ofRuns={stage !== "survey"} />
           </div>
-          {stage === "survey" ? (
-            <>
-              <HerMeasures scene={scene} />
-              <PlacesToMark scene={scene} />
-            </>
+          {Beside ? (
+            <Beside scene={scene} />
           ) : (
             <Unplaced
               things={unplaced}

@@ -1,6 +1,18 @@
 import { BoatView } from "./boat-view.js";
+import type { BoatScene } from "./model/scene.js";
+import { HerMeasures } from "./survey/her-measures.js";
+import { PlacesToMark } from "./survey/places-to-mark.js";
 
 /** The boat at this stage of the job. */
 export function View() {
-  return <BoatView stage="survey" />;
+  return <BoatView stage="survey" beside={WhatToMeasure} />;
+}
+
+function WhatToMeasure({ scene }: { readonly scene: BoatScene }) {
+  return (
+    <>
+      <HerMeasures scene={scene} />
+      <PlacesToMark scene={scene} />
+    </>
+  );
 }

@@ -18,7 +18,10 @@ export const frame = {
   inTheWay: "What stands in the way",
   inThisPacket: "In this packet",
   nothingFound: "No rule found anything. Read what was assumed and what nobody checked.",
-  nothingInTheWay: "Nothing stops the work, nothing must be mended first. To know:",
+  nothingInTheWay: (unchecked: number): string =>
+    unchecked === 0
+      ? "No rule stops the work or asks for mending first. To know:"
+      : `No rule stops the work, but ${counted(unchecked, "matter")} could not be checked. Look there first:`,
   moreFindings: (count: number, page: number | undefined): string =>
     `and ${count} more under Findings${page === undefined ? "" : `, page ${page}`}`,
   doFirst: "Do first",

@@ -14,7 +14,10 @@ export const frame: PaperWords["frame"] = {
   inTheWay: "Lo que estorba",
   inThisPacket: "En este cuaderno",
   nothingFound: "Ninguna regla encontró nada. Lee lo que se supuso y lo que nadie comprobó.",
-  nothingInTheWay: "Nada detiene el trabajo, nada hay que corregir antes. Conviene saber:",
+  nothingInTheWay: (unchecked) =>
+    unchecked === 0
+      ? "Ninguna regla detiene el trabajo ni pide corregir antes. Conviene saber:"
+      : `Ninguna regla detiene el trabajo, pero ${many(unchecked, "cosa", "cosas")} no se pudieron comprobar. Mira ahí primero:`,
   moreFindings: (count, page) => `y ${count} más en Hallazgos${page === undefined ? "" : `, página ${page}`}`,
   doFirst: "Haz primero",
   mendFirst: "Corrige en el plan lo que detiene el trabajo, e imprime de nuevo.",
