@@ -24,12 +24,12 @@ describe("tables out", () => {
     expect(heading).toEqual([
       "kind",
       "item",
-      "needed",
+      "needed (pieces; wire: in)",
       "spares",
-      "from stock",
-      "to buy",
+      "from stock (pieces; wire: in)",
+      "to buy (pieces; wire: in)",
       "packs",
-      "left over",
+      "left over (pieces; wire: in)",
       "price",
     ]);
     const parts = await partsOf(utility);
@@ -41,6 +41,103 @@ describe("tables out", () => {
       );
     }
   });
+  test.each([
+    ["examples/utility.yaml", "in", 25.4],
+    ["examples/launch.yaml", "mm", 1],
+  ])(
+    "%s: cuts, flags, runs and holes in the plan's own unit, which the heading names",
+    async (plan, unit, mm) => {
+      const table = async (...words: string[]) => {
+        const [heading = [], ...rows] = spreadsheetRows((await command([...words, "--csv"])).out);
+        return (column: string) => {
+          const at = heading.indexOf(column);
+          expect(at, `${column} of ${heading.join(", ")}`).toBeGreaterThanOrEqual(0);
+          return rows.map((row) => Number(row[at]));
+        };
+      };
+      const json = async (command_: string) => JSON.parse((await command([command_, plan, "--json"])).out);
+      const near = (
+        shown: readonly number[],
+        expected: readonly number[],
+        unitMm: number,
+        // half of the last digit shown: a hundredth of a millimetre, a ten-thousandth of an inch, a tenth of a millimetre of wire in metres
+        offMm = unitMm === 1 ? 0.0051 : unitMm === 1000 ? 0.051 : 0.0013,
+      ) => {
+        expect(shown.length).toBe(expected.length);
+        expect(shown.length).toBeGreaterThan(0);
+        // half of the last digit shown: a hundredth of a millimetre, a ten-thousandth of an inch, a tenth of a millimetre of wire in metres
+        shown.forEach((value, at) => {
+          expect(Math.abs(value * unitMm - (expected[at] ?? Number.NaN))).toBeLessThanOrEqual(offMm);
+        });
+      };
+      const { kinds, labels } = await json("cuts");
+      type Length = { lengthMm: number; fromMm: number; toMm: number };
+      const pieces: Length[] = kinds.flatMap(({ plan: cut }: { plan: { lengths: { cuts: Length[] }[] } }) =>
+        cut.lengths.flatMap(({ cuts }) => cuts),
+      );
+      const cuts = await table("cuts", plan);
+      near(
+        cuts(`from (${unit})`),
+        pieces.map(({ fromMm }) => fromMm),
+        mm,
+      );
+      near(
+        cuts(`to (${unit})`),
+        pieces.map(({ toMm }) => toMm),
+        mm,
+      );
+      near(
+        cuts(`length (${unit})`),
+        pieces.map(({ lengthMm }) => lengthMm),
+        mm,
+      );
+      // pieces of whole inches are kept in whole millimetres
+      const pieceOffMm = unit === "in" ? 0.5 : 0.051;
+      const flags = await table("cuts", plan, "--labels");
+      near(
+        flags(`length (${unit})`),
+        labels.map(({ lengthMm }: Length) => lengthMm),
+        mm,
+        pieceOffMm,
+      );
+      const wireUnit = unit === "in" ? "in" : "m";
+      const wireMm = unit === "in" ? 25.4 : 1000;
+      const { routes } = await json("routes");
+      const runs = await table("routes", plan);
+      type Run = { cut: { routeM: number; slackM: number; cutM: number } };
+      const of = (what: keyof Run["cut"]) => routes.runs.map((run: Run) => run.cut[what] * 1000);
+      near(runs(`way (${wireUnit})`), of("routeM"), wireMm);
+      near(runs(`slack (${wireUnit})`), of("slackM"), wireMm);
+      near(runs(`cut (${wireUnit})`), of("cutM"), wireMm, pieceOffMm);
+      const { boxes } = await json("boxes");
+      type Entry = { x: number; y: number; holeMm: number };
+      const entries: Entry[] = boxes.flatMap(
+        ({ layout }: { layout?: { entries: Entry[] } }) => layout?.entries ?? [],
+      );
+      const holes = await table("boxes", plan);
+      near(
+        holes(`hole (${unit})`),
+        entries.map(({ holeMm }) => holeMm),
+        mm,
+      );
+      near(
+        holes(`x (${unit})`),
+        entries.map(({ x }) => x),
+        mm,
+      );
+      near(
+        holes(`y (${unit})`),
+        entries.map(({ y }) => y),
+        mm,
+      );
+      if (unit === "in")
+        near(
+          holes("drill (mm)"),
+          entries.map(({ holeMm }) => holeMm),
+          1,
+        );
+    },
+  );
   test("a table that there is not is refused with those there are", async () => {
     expect(await command(["parts", utility, "--csv", "sotck"])).toMatchObject({
       status: 2,
@@ -181,13 +278,9 @@ describe("when the work is done", () => {
   });
   test("wire: what was on hand or bought, less what is in the boat, the old ends and the scrap", async () => {
     const lengthM = async (plan: string) => {
-      const rows = spreadsheetRows(await csv(plan, "stock"));
-      return rows
-        .slice(1)
-        .reduce(
-          (sum, [, count, , , , length = ""]) => sum + Number(count) * (Number.parseFloat(length) || 0),
-          0,
-        );
+      const [heading, ...rows] = spreadsheetRows(await csv(plan, "stock"));
+      expect(heading?.[5]).toBe("length (in)");
+      return rows.reduce((sum, [, count, , , , length]) => sum + Number(count) * Number(length) * 0.0254, 0);
     };
     const { kinds } = JSON.parse((await command(["cuts", utility, "--json"])).out);
     let [openedMm, leftMm] = [0, 0];

@@ -7,6 +7,7 @@ import { svgSheet } from "../../drawing/writers/svg.js";
 import { holeTable } from "../../packet/files/tables.js";
 import { boxWhyWords } from "../../words/box-words.js";
 import { drillWords, mmWords } from "../../words/layout-words.js";
+import { paperInEnglish } from "../../words/paper/english.js";
 import { faceWords } from "../../words/template-words.js";
 import { readArguments } from "../arguments.js";
 import { writeWhole } from "../files.js";
@@ -31,7 +32,7 @@ A box with 'holes' is taken as it is drilled, and checked.
   --template svg|dxf   a file at true scale for each face that is drilled, svg with a bar and a square to check
                        the print by; the packet has them for paper
   --to FOLDER          where the files go; --force writes over those that are there
-  --csv                the holes as a table: millimetres from the lower left corner of the face's inside
+  --csv                the holes as a table, in the plan's unit, from the lower left corner of the face's inside
   --json               everything as data (docs/json.md)
 
 Clamp a box, never hold it in the hand: a step drill grabs. Wear eye protection.`;
@@ -57,7 +58,7 @@ export function run(words: readonly string[]): number {
     return exit.fine;
   }
   if (given.switches.has("csv")) {
-    printFile(holeTable(boxes));
+    printFile(holeTable(boxes, figures.plan.source.shows, paperInEnglish));
     return exit.fine;
   }
   const screen = terminal();

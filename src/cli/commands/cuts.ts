@@ -1,7 +1,9 @@
 import type { CutFigures } from "../../core/parts/plan-cuts.js";
 import type { Shows } from "../../core/plan/model/plan.js";
+import { tableStyle } from "../../packet/files/table-style.js";
 import { flagColumns, flagRows, planTable } from "../../packet/files/tables.js";
 import { cutSourceWords, cutWords, moneyWords, proofWords, wireWords } from "../../words/layout-words.js";
+import { paperInEnglish } from "../../words/paper/english.js";
 import { readArguments } from "../arguments.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load-whole.js";
@@ -37,12 +39,13 @@ export function run(words: readonly string[]): number {
     return exit.fine;
   }
   if (given.switches.has("csv")) {
-    printFile(planTable(given.switches.has("labels") ? "flags" : "cuts", whole));
+    printFile(planTable(given.switches.has("labels") ? "flags" : "cuts", whole, paperInEnglish));
     return exit.fine;
   }
   const screen = terminal();
   if (given.switches.has("labels")) {
-    print(textTable(flagColumns.map(left), flagRows(layout), screen));
+    const style = tableStyle(shows, paperInEnglish.tables);
+    print(textTable(flagColumns(style).map(left), flagRows(layout, style, paperInEnglish), screen));
     return exit.fine;
   }
   print([

@@ -20,7 +20,9 @@ import { editSentence } from "../../words/edits.js";
 import { layoutInEnglish } from "../../words/layout/english.js";
 import { moneyWords, packWords, roundLengthWords, wireBuyWords } from "../../words/layout-words.js";
 import { counted } from "../../words/numbers.js";
+import { paperInEnglish } from "../../words/paper/english.js";
 import { tableProblemLine } from "../../words/table-problems.js";
+import { tablesInAnyLanguage } from "../../words/tables/also.js";
 import { type Given, readArguments } from "../arguments.js";
 import { readBytes } from "../files.js";
 import { layoutFindingLines } from "../layout-findings.js";
@@ -80,7 +82,7 @@ export function run(words: readonly string[]): number {
     const table = tables.find((one) => one === given.values.csv);
     if (table === undefined)
       throw new InputProblem([`--csv takes ${tables.join(", ")}, not ${harmless(given.values.csv)}`]);
-    printFile(planTable(table, whole));
+    printFile(planTable(table, whole, paperInEnglish));
     return exit.fine;
   }
   const screen = terminal();
@@ -98,12 +100,12 @@ export function run(words: readonly string[]): number {
 function withTables(plan: Plan, { values }: Given): Plan {
   let changed = plan;
   if (values.stock !== undefined) {
-    const { rows, problems } = readStockTable(textOf(values.stock));
+    const { rows, problems } = readStockTable(textOf(values.stock), tablesInAnyLanguage);
     refuse(values.stock, problems);
     changed = { ...changed, ...stockOfRows(rows) };
   }
   if (values.prices !== undefined) {
-    const { rows, problems } = readPriceTable(textOf(values.prices), plan.currency);
+    const { rows, problems } = readPriceTable(textOf(values.prices), plan.currency, tablesInAnyLanguage);
     refuse(values.prices, problems);
     changed = { ...changed, partOffers: [...changed.partOffers, ...rows] };
   }
@@ -196,7 +198,7 @@ function book(loaded: LoadedPlan, plan: Plan, { cuts, parts }: LayoutFigures, gi
 
 /** The plan with the gear of a load list. */
 function takeLoads(loaded: LoadedPlan, path: string, given: Given): number {
-  const { rows, problems } = readLoadTable(textOf(path));
+  const { rows, problems } = readLoadTable(textOf(path), tablesInAnyLanguage);
   refuse(path, problems);
   const edits = loadEdits(completePlan(loaded.plan), rows);
   if (edits.length === 0) {

@@ -4,6 +4,7 @@ import type { RunRoute } from "../../core/route/plan-routes.js";
 import { planTable } from "../../packet/files/tables.js";
 import { cutWords, mmWords, roundLengthWords, slackWords, supportWords } from "../../words/layout-words.js";
 import { counted, lengthWords } from "../../words/numbers.js";
+import { paperInEnglish } from "../../words/paper/english.js";
 import { readArguments } from "../arguments.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load-whole.js";
@@ -42,7 +43,7 @@ export function run(words: readonly string[]): number {
     return exit.fine;
   }
   if (given.switches.has("csv")) {
-    printFile(planTable("runs", whole));
+    printFile(planTable("runs", whole, paperInEnglish));
     return exit.fine;
   }
   const screen = terminal();

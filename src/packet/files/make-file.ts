@@ -146,7 +146,7 @@ export async function makeFile(
         : textFile(ending, "image/vnd.dxf", dxfSheet(faceSheet(template, "cut", drawn)));
     }
     case "table":
-      return textFile(` ${wanted.table}.csv`, "text/csv", planTable(wanted.table, whole));
+      return textFile(` ${wanted.table}.csv`, "text/csv", planTable(wanted.table, whole, words));
     default:
       return wanted satisfies never;
   }

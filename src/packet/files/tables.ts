@@ -7,30 +7,44 @@ import { writeLoadTable } from "../../core/parts/tables/load-table.js";
 import { loadRows, priceRows, stockRows } from "../../core/parts/tables/plan-tables.js";
 import { writePriceTable } from "../../core/parts/tables/price-table.js";
 import { writeStockTable } from "../../core/parts/tables/stock-table.js";
-import type { Plan } from "../../core/plan/model/plan.js";
+import { type TableStyle, wireUnit } from "../../core/parts/tables/written.js";
+import type { Plan, Shows } from "../../core/plan/model/plan.js";
 import { moneyWords, packWords, wireBuyWords } from "../../words/layout-words.js";
+import type { PaperWords } from "../../words/paper/paper-words.js";
 import type { PlanTable } from "./table-names.js";
+import { plainBlanks, tableStyle } from "./table-style.js";
 
-/** A table of the plan as CSV, whose cut lengths and holes are in millimetres whatever the owner reads; a cell that a spreadsheet would run as a formula is made harmless. */
-export function planTable(table: PlanTable, { figures, layout }: Pick<Whole, "figures" | "layout">): string {
+/**
+ * A table of the plan as CSV, in the plan's own units: a length stands as a number in the unit its heading names. A cell that a
+ * spreadsheet would run as a formula is made harmless.
+ */
+export function planTable(
+  table: PlanTable,
+  { figures, layout }: Pick<Whole, "figures" | "layout">,
+  words: PaperWords,
+): string {
   const plan = figures.plan.source;
+  const style = tableStyle(plan.shows, words.tables);
   switch (table) {
     case "list":
-      return shoppingTable(layout, plan);
+      return shoppingTable(layout, plan, style, words);
     case "cuts":
-      return cutTable(layout);
+      return cutTable(layout, style, words);
     case "flags":
-      return writeCsv([flagColumns, ...flagRows(layout)]);
+      return writeCsv([flagColumns(style), ...flagRows(layout, style, words)]);
     case "runs":
-      return runTable(layout);
+      return runTable(layout, style);
     case "holes":
-      return holeTable(layout.boxes);
+      return holeTable(layout.boxes, plan.shows, words);
     case "loads":
-      return writeLoadTable(loadRows(figures.plan));
+      return writeLoadTable(loadRows(figures.plan), style);
     case "stock":
-      return writeStockTable(stockRows(plan));
+      return writeStockTable(
+        stockRows(plan, ({ size, cores }) => `${style.size(size.key)}, ${words.tables.cores(cores)}`),
+        style,
+      );
     case "prices":
-      return writePriceTable(priceRows(plan, layout.parts));
+      return writePriceTable(priceRows(plan, layout.parts), style);
     default:
       return table satisfies never;
   }
@@ -40,108 +54,182 @@ export function planTable(table: PlanTable, { figures, layout }: Pick<Whole, "fi
 const plainNumber = (value: number | undefined, places: number): string =>
   value === undefined || !Number.isFinite(value) ? "" : String(Number(value.toFixed(places)));
 
-const plainBlanks = (text: string): string => text.replaceAll("\u00a0", " ");
+/** A length on the owner's tape: inches to a ten-thousandth, or millimetres to a hundredth. */
+const tapeNumber = (lengthMm: number, { lengths }: Pick<TableStyle, "lengths">): string =>
+  lengths === "inches" ? plainNumber(lengthMm / 25.4, 4) : plainNumber(lengthMm, 2);
 
-function shoppingTable(layout: LayoutFigures, plan: Plan): string {
+/** A length of wire in all: inches, or metres to a tenth of a millimetre. */
+const wireNumber = (lengthMm: number, { lengths }: Pick<TableStyle, "lengths">): string =>
+  lengths === "inches" ? plainNumber(lengthMm / 25.4, 4) : plainNumber(lengthMm / 1000, 4);
+
+/** Pieces of wire are cut in whole inches on an inch plan, and kept in whole millimetres: back to the sixteenth they were cut by. */
+const pieceMm = (lengthMm: number, { lengths }: Pick<TableStyle, "lengths">): number =>
+  lengths === "inches" ? (Math.round((lengthMm / 25.4) * 16) / 16) * 25.4 : lengthMm;
+
+const tapeUnit = ({ lengths }: Pick<TableStyle, "lengths">) => (lengths === "inches" ? "in" : "mm");
+
+/** Wire by its kind, sizes as the owner reads them. */
+const wireNames = ({ cuts }: LayoutFigures, { size: sized }: TableStyle, { of: { layout } }: PaperWords) => {
+  const keys = new Map(cuts.kinds.map(({ kind, size }) => [kind, size.key]));
+  return (kind: string): string => {
+    const key = keys.get(kind) ?? "";
+    const said = layout.wire(kind);
+    return key !== "" && said.startsWith(key) ? sized(key) + said.slice(key.length) : said;
+  };
+};
+
+function shoppingTable(layout: LayoutFigures, plan: Plan, style: TableStyle, words: PaperWords): string {
+  const { heading } = style;
+  const amount = words.tables.pieces(wireUnit(style));
   return writeCsv([
-    ["kind", "item", "needed", "spares", "from stock", "to buy", "packs", "left over", "price"],
-    ...wireRows(layout, plan),
-    ...layout.parts.list.lines.map(lineRow),
+    [
+      heading("kind"),
+      heading("item"),
+      heading("needed", amount),
+      heading("spares"),
+      heading("from stock", amount),
+      heading("to buy", amount),
+      heading("packs"),
+      heading("left over", amount),
+      heading("price"),
+    ],
+    ...wireRows(layout, plan, style, words),
+    ...layout.parts.list.lines.map((line) => lineRow(line, words)),
   ]);
 }
 
-function wireRows({ parts }: LayoutFigures, { shows }: Plan): string[][] {
-  const metres = (mm: number) => (mm / 1000).toFixed(3);
-  return parts.wire.map((line) => [
-    "conductor",
-    line.item,
-    `${metres(line.neededMm)} m`,
+function wireRows(layout: LayoutFigures, { shows }: Plan, style: TableStyle, words: PaperWords): string[][] {
+  const named = wireNames(layout, style, words);
+  return layout.parts.wire.map((line) => [
+    words.tables.kinds.conductor,
+    named(line.item),
+    wireNumber(pieceMm(line.neededMm, style), style),
     "",
-    `${metres(line.fromStockMm)} m`,
-    `${metres(line.buy.reduce((sum, one) => sum + one.lengthMm * one.times, 0))} m`,
-    plainBlanks(wireBuyWords(line, shows)),
-    `${metres(line.leftMm)} m`,
+    wireNumber(line.fromStockMm, style),
+    wireNumber(
+      line.buy.reduce((sum, one) => sum + one.lengthMm * one.times, 0),
+      style,
+    ),
+    plainBlanks(wireBuyWords(line, shows, words.of.layout)),
+    wireNumber(line.leftMm, style),
     line.price === undefined ? "" : plainBlanks(moneyWords(line.price)),
   ]);
 }
 
-const lineRow = (line: PartLine): string[] => [
-  line.kind,
-  line.item,
+const lineRow = (line: PartLine, { tables, of: { layout } }: PaperWords): string[] => [
+  tables.kinds[line.kind],
+  layout.part(line.item, line.kind),
   String(line.needed),
   String(line.spares),
   String(line.fromStock),
   String(line.toBuy),
-  line.packs.length === 0 ? "" : packWords(line),
+  line.packs.length === 0 ? "" : plainBlanks(packWords(line, layout)),
   String(line.leftOver),
   line.price === undefined ? "" : plainBlanks(moneyWords(line.price)),
 ];
 
 /** Each piece and the length it is cut from, in the order of cutting. */
-function cutTable({ cuts }: LayoutFigures): string {
-  const rows = cuts.kinds.flatMap(({ kind, plan, pieces }) => {
-    const colours = new Map(pieces.map((piece) => [piece.piece, piece.colours.join(", ")]));
-    return (plan?.lengths ?? []).flatMap(({ source, copy, lengthMm, cuts: ofLength }) =>
-      ofLength.map((cut) => [
-        kind,
-        `${source} ${lengthMm} mm`,
+function cutTable(layout: LayoutFigures, style: TableStyle, words: PaperWords): string {
+  const named = wireNames(layout, style, words);
+  const { colour, from: sources } = words.of.layout;
+  const unit = tapeUnit(style);
+  const rows = layout.cuts.kinds.flatMap(({ kind, plan, pieces }) => {
+    const colours = new Map(pieces.map((piece) => [piece.piece, piece.colours.map(colour).join(", ")]));
+    return (plan?.lengths ?? []).flatMap(({ source, copy, lengthMm, cuts }) => {
+      const length = `${tapeNumber(lengthMm, style)} ${unit}`;
+      const from = source === "offcut" ? sources.offcut(length, undefined) : sources[source](length, copy);
+      return cuts.map((cut) => [
+        named(kind),
+        plainBlanks(from),
         String(copy),
         cut.piece,
         colours.get(cut.piece) ?? "",
-        String(cut.fromMm),
-        String(cut.toMm),
-        String(cut.lengthMm),
-      ]),
-    );
+        tapeNumber(cut.fromMm, style),
+        tapeNumber(cut.toMm, style),
+        tapeNumber(cut.lengthMm, style),
+      ]);
+    });
   });
+  const { heading } = style;
   return writeCsv([
-    ["wire", "cut from", "no.", "piece", "colours", "from mm", "to mm", "length mm"],
+    [
+      heading("wire"),
+      heading("cut from"),
+      heading("no"),
+      heading("piece"),
+      heading("colours"),
+      heading("from", unit),
+      heading("to", unit),
+      heading("length", unit),
+    ],
     ...rows,
   ]);
 }
 
-export const flagColumns = ["piece", "end", "here", "there", "wire", "colours", "length mm"];
+export const flagColumns = (style: TableStyle): string[] => [
+  ...["piece", "end", "here", "there", "wire", "colours"].map((column) => style.heading(column)),
+  style.heading("length", tapeUnit(style)),
+];
 
 /** The flags for both ends of every piece. */
-export function flagRows({ cuts }: LayoutFigures): string[][] {
-  return cuts.labels.map((label) => [
+export function flagRows(layout: LayoutFigures, style: TableStyle, words: PaperWords): string[][] {
+  const named = wireNames(layout, style, words);
+  return layout.cuts.labels.map((label) => [
     label.piece,
-    label.end,
+    style.word(label.end),
     label.here,
     label.there,
-    label.kind,
-    label.colours.join(", "),
-    String(label.lengthMm),
+    named(label.kind),
+    label.colours.map(words.of.layout.colour).join(", "),
+    tapeNumber(pieceMm(label.lengthMm, style), style),
   ]);
 }
 
-function runTable({ routes }: LayoutFigures): string {
+function runTable({ routes }: LayoutFigures, style: TableStyle): string {
+  const { heading } = style;
+  const unit = wireUnit(style);
   return writeCsv([
-    ["run", "from", "to", "past", "way m", "slack m", "cut m"],
+    [
+      ...["run", "from", "to", "past"].map((column) => heading(column)),
+      ...["way", "slack", "cut"].map((column) => heading(column, unit)),
+    ],
     ...routes.runs.map((one) => [
       one.run,
       one.points[0] ?? "",
       one.points.at(-1) ?? "",
       one.points.slice(1, -1).join(" > "),
-      plainNumber(one.cut.routeM, 4),
-      plainNumber(one.cut.slackM, 4),
-      plainNumber(one.cut.cutM, 3),
+      wireNumber(one.cut.routeM * 1000, style),
+      wireNumber(one.cut.slackM * 1000, style),
+      wireNumber(pieceMm(one.cut.cutM * 1000, style), style),
     ]),
   ]);
 }
 
-/** Holes of boxes: millimetres from the lower left corner of the face's inside. */
-export function holeTable(boxes: readonly BoxFigures[]): string {
+/** Holes of boxes, from the lower left corner of the face's inside. Where the owner reads inches the drill stands in millimetres too: drills and glands are sold so. */
+export function holeTable(boxes: readonly BoxFigures[], shows: Shows, words: PaperWords): string {
+  const style = tableStyle(shows, words.tables);
+  const { faces, entry } = words.of.layout;
+  const unit = tapeUnit(style);
+  const inches = unit === "in";
   const rows = boxes.flatMap(({ box, layout }) =>
     (layout?.entries ?? []).map(({ id, on, x, y, holeMm }) => [
       box,
-      on,
-      id,
+      faces[on],
+      entry(id),
       layout?.glands.find(({ cable }) => cable === id)?.fit.size ?? "",
-      plainNumber(holeMm, 2),
-      plainNumber(x, 2),
-      plainNumber(y, 2),
+      ...(inches ? [plainNumber(holeMm, 2)] : []),
+      tapeNumber(holeMm, style),
+      tapeNumber(x, style),
+      tapeNumber(y, style),
     ]),
   );
-  return writeCsv([["box", "face", "entry", "gland", "hole mm", "x mm", "y mm"], ...rows]);
+  const { heading } = style;
+  return writeCsv([
+    [
+      ...["box", "face", "entry", "gland"].map((column) => heading(column)),
+      ...(inches ? [heading("drill", "mm")] : []),
+      ...["hole", "x", "y"].map((column) => heading(column, unit)),
+    ],
+    ...rows,
+  ]);
 }

@@ -10,6 +10,7 @@ import { english as proof } from "../proof/english.js";
 import { findingsInEnglish } from "../rules.js";
 import { sourcesInEnglish } from "../source-words.js";
 import { english as steps } from "../steps/english.js";
+import { tablesInEnglish } from "../tables/english.js";
 import { electrics } from "./en/electrics.js";
 import { findings } from "./en/findings.js";
 import { frame } from "./en/frame.js";
@@ -27,6 +28,7 @@ export const paperInEnglish: PaperWords = {
   hull,
   layout,
   work,
+  tables: tablesInEnglish,
   of: {
     assumed: assumedInEnglish,
     cautions: cautionsInEnglish,

@@ -10,6 +10,7 @@ import type { LayoutWords } from "../layout/english.js";
 import type { ProofWords } from "../proof/proof-words.js";
 import type { SourceWords } from "../source-words.js";
 import type { StepWords } from "../steps/step-words.js";
+import type { TableWords } from "../tables/english.js";
 import type { electrics } from "./en/electrics.js";
 import type { findings } from "./en/findings.js";
 import type { frame } from "./en/frame.js";
@@ -31,6 +32,8 @@ export interface PaperWords {
   readonly hull: typeof hull;
   readonly layout: typeof layout;
   readonly work: typeof work;
+  /** Tables for a spreadsheet. */
+  readonly tables: TableWords;
   /** What is said of things wherever they stand, on paper and on the page. */
   readonly of: {
     readonly assumed: AssumedWords;

@@ -1,6 +1,7 @@
 import type { PaperWords } from "../paper/paper-words.js";
 import { edits } from "../screen/es/edits.js";
 import { spanish as steps } from "../steps/spanish.js";
+import { tablesInSpanish } from "../tables/spanish.js";
 import { assumedInSpanish } from "./assumed.js";
 import { cautionsInSpanish } from "./cautions.js";
 import { recordInSpanish } from "./difference-words.js";
@@ -27,6 +28,7 @@ export const paperInSpanish: PaperWords = {
   hull,
   layout,
   work,
+  tables: tablesInSpanish,
   of: {
     assumed: assumedInSpanish,
     cautions: cautionsInSpanish,

@@ -5,6 +5,10 @@ import { readLoadTable, writeLoadTable } from "../../../src/core/parts/tables/lo
 import { readPriceTable, writePriceTable } from "../../../src/core/parts/tables/price-table.js";
 import { readStockTable, writeStockTable } from "../../../src/core/parts/tables/stock-table.js";
 import { readMoney, sumMoney, writeMoney } from "../../../src/core/quantity/money.js";
+import { tableStyle } from "../../../src/packet/files/table-style.js";
+import { tablesInAnyLanguage } from "../../../src/words/tables/also.js";
+import { tablesInEnglish } from "../../../src/words/tables/english.js";
+import { tablesInSpanish } from "../../../src/words/tables/spanish.js";
 
 describe("hostile cells", () => {
   test.each(["=1+1", "+cmd|x", "-2+3", "@SUM(A1)", "\tx", "\rx", " =1", "'=1", '=HYPERLINK("x")', "＝1"])(
@@ -117,14 +121,79 @@ describe("money", () => {
   });
 });
 
-describe("stock, prices and loads", () => {
+const shows = { lengths: "inches", conductors: "awg", paper: "letter" } as const;
+const inEnglish = tableStyle(shows, tablesInEnglish);
+const styles = [
+  ["inches, English", inEnglish],
+  ["millimetres, English", tableStyle({ ...shows, lengths: "millimetres" }, tablesInEnglish)],
+  ["inches and mm², Spanish", tableStyle({ ...shows, conductors: "metric" }, tablesInSpanish)],
+] as const;
+
+describe.each(styles)("tables in %s", (_, style) => {
   test("stock there and back", () => {
     const rows = [
       { item: "M12 gland", count: 4 },
       { item: "twin, red and black", count: 1, size: "16 AWG", cores: 2, lengthM: 3.3528, kind: "offcut" },
       { item: "single", count: 2, size: "8 AWG", cores: 1, colour: "red", lengthM: 7.62, kind: "spool" },
+      { item: "single", count: 2, size: "2.5 mm²", cores: 1, lengthM: 0.1 + 0.2, kind: "spool" },
     ];
-    expect(readStockTable(writeStockTable(rows))).toEqual({ rows, problems: [] });
+    expect(readStockTable(writeStockTable(rows, style), tablesInAnyLanguage)).toEqual({ rows, problems: [] });
+  });
+  test("any length comes back as the same number", () => {
+    const lengthM = fc.double({ min: 1e-4, max: 900, noNaN: true });
+    fc.assert(
+      fc.property(lengthM, (metres) => {
+        const row = {
+          item: "wire",
+          count: 1,
+          size: "16 AWG",
+          cores: 2,
+          lengthM: metres,
+          kind: "spool",
+        } as const;
+        const read = readStockTable(writeStockTable([row], style), tablesInAnyLanguage);
+        expect(read).toEqual({ rows: [row], problems: [] });
+      }),
+    );
+  });
+  test("prices and loads there and back", () => {
+    const prices = [
+      { item: "=red ring", pack: "bag of 10", count: 10, price: { currency: "EUR", minor: 420 } },
+    ];
+    expect(readPriceTable(writePriceTable(prices, style), undefined, tablesInAnyLanguage)).toEqual({
+      rows: prices,
+      problems: [],
+    });
+    const loads = [{ name: "coaming lamp", count: "6", draws: "0.9 W", works: "9 V to 16 V" }];
+    const read = readLoadTable(writeLoadTable(loads, style), tablesInAnyLanguage);
+    expect([read.problems, read.rows.map(({ cells }) => cells)]).toEqual([[], loads]);
+  });
+});
+
+describe("stock, prices and loads", () => {
+  test("the heading names the unit; a cell with its own goes before it", () => {
+    const read = (text: string) => readStockTable(text, tablesInAnyLanguage);
+    expect(
+      read("item,count,size,length (in)\nw,1,16 AWG,132\nw,1,16 AWG,7 1/2\nw,1,16 AWG,2 m\n"),
+    ).toMatchObject({
+      rows: [{ lengthM: 3.3528 }, { lengthM: 0.1905 }, { lengthM: 2 }],
+      problems: [],
+    });
+    expect(
+      read("artículo;cantidad;sección;longitud (pies);clase\nw;1;16 AWG;2;retal\n").problems,
+    ).toMatchObject([{ problem: "unknown-column", column: "longitud (pies)", nearest: "longitud" }]);
+    expect(read("item,count,size,length (V)\nw,1,16 AWG,2\n").problems).toMatchObject([
+      { problem: "unknown-column" },
+    ]);
+    expect(read("item,count,size,length\nw,1,16 AWG,132\n").problems).toMatchObject([
+      { problem: "not-a-quantity", fault: { code: "no unit" } },
+    ]);
+  });
+  test("no two columns have one heading in any language, so that each is read back as itself", () => {
+    for (const { headings } of [tablesInEnglish, tablesInSpanish])
+      expect(new Set(Object.values(headings)).size).toBe(Object.keys(headings).length);
+    for (const [id, said] of Object.entries(tablesInSpanish.headings))
+      expect(tablesInAnyLanguage.get(said), said).toBe(id);
   });
   test("mistakes by line", () => {
     const { rows, problems } = readStockTable(
@@ -150,7 +219,7 @@ describe("stock, prices and loads", () => {
       { item: "red ring M5", pack: "bag of 10", count: 10, price: { currency: "EUR", minor: 420 } },
       { item: "red ring M5", pack: "single", count: 1 },
     ];
-    expect(readPriceTable(writePriceTable(rows))).toEqual({ rows, problems: [] });
+    expect(readPriceTable(writePriceTable(rows, inEnglish))).toEqual({ rows, problems: [] });
     const mixed = readPriceTable("item,count,price\na,1,1 EUR\nb,1,1 USD\n");
     expect(mixed.problems).toMatchObject([
       { problem: "not-money", line: 3, money: { problem: "two-currencies" } },
@@ -158,7 +227,7 @@ describe("stock, prices and loads", () => {
   });
   test("loads keep the owner's words", () => {
     const rows = [{ name: "coaming lamp", count: "6", draws: "0.9 W", works: "9 V to 16 V" }];
-    const read = readLoadTable(writeLoadTable(rows));
+    const read = readLoadTable(writeLoadTable(rows, inEnglish));
     expect(read.problems).toEqual([]);
     expect(read.rows.map((row) => row.cells)).toEqual(rows);
     expect(readLoadTable("name,draws\nlamp,12 V\n").problems).toMatchObject([

@@ -1,6 +1,7 @@
 import type { QuantityFault } from "../../quantity/fault.js";
 import type { MoneyProblem } from "../../quantity/money.js";
 import { nearestOf } from "../../quantity/nearest.js";
+import { unitWritten } from "../../quantity/units.js";
 import { type CsvProblem, readCsv } from "./csv.js";
 
 /** What is wrong with a table someone brings; line and column of the file, from 1. */
@@ -61,28 +62,47 @@ export interface TableRow<Column extends string> {
 
 export interface Table<Column extends string> {
   readonly rows: readonly TableRow<Column>[];
+  /** Units that stand in the heading, `length (in)`: what a number without one is in. */
+  readonly units: Readonly<Partial<Record<Column, string>>>;
   readonly problems: readonly TableProblem[];
 }
 
+/** Other names of columns and of what may stand under them, in small letters: those of other languages. */
+export type OtherNames = ReadonlyMap<string, string>;
+
+export interface Headed<Column extends string> {
+  readonly columns: readonly Column[];
+  readonly required: readonly Column[];
+  /** Columns of lengths: their heading may end in a unit, `length (in)`. */
+  readonly lengths?: readonly Column[];
+  readonly also?: OtherNames | undefined;
+}
+
 /**
- * Reads a table with a heading: columns in any order, headings without regard to capitals. Nothing unknown is passed over
- * in silence.
+ * Reads a table with a heading: columns in any order, headings without regard to capitals and in any language that `also` has.
+ * Nothing unknown is passed over in silence.
  */
 export function readColumns<Column extends string>(
   text: string,
-  columns: readonly Column[],
-  required: readonly Column[],
+  { columns, required, lengths = [], also = new Map() }: Headed<Column>,
 ): Table<Column> {
+  const units: Partial<Record<Column, string>> = {};
   const csv = readCsv(text);
-  if (!csv.ok) return { rows: [], problems: [csv.problem] };
+  if (!csv.ok) return { rows: [], units, problems: [csv.problem] };
   const problems: TableProblem[] = [];
   const [heading, ...body] = csv.rows;
   const line = heading?.line ?? 1;
   const found = (heading?.cells ?? []).map((cell) => {
-    const name = cell.trim().toLowerCase();
-    const column = columns.find((one) => one === name);
+    const name = nameOf(cell);
+    const inUnit = /^(.*?)\s*\(([^()]*)\)$/.exec(name);
+    const known = (asked: string) => columns.find((one) => one === (also.get(asked) ?? asked));
+    const measured = inUnit === null ? undefined : known(inUnit[1] ?? "");
+    const sign = unitWritten(inUnit?.[2] ?? "");
+    const withUnit = measured !== undefined && lengths.includes(measured) && sign?.dimension === "length";
+    const column = withUnit ? measured : known(name);
+    if (withUnit) units[measured] = sign.sign;
     if (column === undefined) {
-      const nearest = nearestOf(name, columns);
+      const nearest = nearestOf(inUnit?.[1] ?? name, [...columns, ...namesOf(also, columns)]);
       problems.push({
         problem: "unknown-column",
         line,
@@ -97,7 +117,7 @@ export function readColumns<Column extends string>(
     if (times > 1) problems.push({ problem: "column-twice", line, column });
     if (times === 0 && required.includes(column)) problems.push({ problem: "missing-column", line, column });
   }
-  if (problems.length > 0) return { rows: [], problems };
+  if (problems.length > 0) return { rows: [], units, problems };
   const rows = body.flatMap((row): TableRow<Column>[] => {
     if (row.cells.length > found.length) {
       problems.push({
@@ -118,8 +138,14 @@ export function readColumns<Column extends string>(
     problems.push({ problem: "empty-cell", line: row.line, column: empty });
     return [];
   });
-  return { rows, problems };
+  return { rows, units, problems };
 }
+
+/** A heading or a word under one, as it is looked up: composed letters, small, blanks at its ends off. */
+export const nameOf = (cell: string): string => cell.normalize("NFC").trim().toLowerCase();
+
+const namesOf = (also: OtherNames, columns: readonly string[]): string[] =>
+  [...also].flatMap(([name, column]) => (columns.includes(column) ? [name] : []));
 
 /** A count of things, or the problem with it. */
 export function readCount(text: string, line: number, column: string): number | TableProblem {

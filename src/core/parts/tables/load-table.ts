@@ -1,6 +1,6 @@
 import { readDraw } from "../../quantity/forms.js";
-import { readColumns, readCount, type TableProblem, type TableRow } from "./columns.js";
-import { writeCsv } from "./csv.js";
+import { type OtherNames, readColumns, readCount, type TableProblem, type TableRow } from "./columns.js";
+import { type TableStyle, writeColumns } from "./written.js";
 
 /** Columns of a load list: the plan's own keys of gear. */
 export const loadColumns = [
@@ -21,11 +21,14 @@ export type LoadColumn = (typeof loadColumns)[number];
  * A load list as CSV. The cells stay as the owner wrote them, for the reader of the plan to judge; what it draws and how
  * many there are is looked at here, so that a mistake is named with its line.
  */
-export function readLoadTable(text: string): {
+export function readLoadTable(
+  text: string,
+  also?: OtherNames,
+): {
   rows: TableRow<LoadColumn>[];
   problems: readonly TableProblem[];
 } {
-  const table = readColumns(text, loadColumns, ["name", "draws"]);
+  const table = readColumns(text, { columns: loadColumns, required: ["name", "draws"], also });
   const problems = [...table.problems];
   const rows = table.rows.filter(({ line, cells }) => {
     const draw = readDraw(cells.draws ?? "");
@@ -37,6 +40,13 @@ export function readLoadTable(text: string): {
   return { rows, problems };
 }
 
-export function writeLoadTable(rows: readonly Readonly<Partial<Record<LoadColumn, string>>>[]): string {
-  return writeCsv([[...loadColumns], ...rows.map((row) => loadColumns.map((column) => row[column] ?? ""))]);
+export function writeLoadTable(
+  rows: readonly Readonly<Partial<Record<LoadColumn, string>>>[],
+  { heading }: TableStyle,
+): string {
+  return writeColumns(
+    loadColumns,
+    rows,
+    loadColumns.map((column) => heading(column)),
+  );
 }

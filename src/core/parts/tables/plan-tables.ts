@@ -23,18 +23,17 @@ export function stockOfRows(rows: readonly StockRow[]): Pick<Plan, "stockWire" |
   return { stockWire, stockParts };
 }
 
-/** A plan's stock as rows of a table. */
-export function stockRows({ stockWire, stockParts }: Pick<Plan, "stockWire" | "stockParts">): StockRow[] {
+/** A plan's stock as rows of a table. `nameOf` tells wire by its size and cores, which is what it is matched by. */
+export function stockRows(
+  { stockWire, stockParts }: Pick<Plan, "stockWire" | "stockParts">,
+  nameOf: (wire: StockWire) => string,
+): StockRow[] {
   return [
-    ...stockWire.map(({ size, cores, colour, lengthM, count, kind }) => ({
-      item: `${size.key}, ${cores} ${cores === 1 ? "core" : "cores"}`,
-      count,
-      size: size.key,
-      cores,
-      ...(colour === undefined ? {} : { colour }),
-      lengthM,
-      kind,
-    })),
+    ...stockWire.map((wire) => {
+      const { size, cores, colour, lengthM, count, kind } = wire;
+      const coloured = colour === undefined ? {} : { colour };
+      return { item: nameOf(wire), count, size: size.key, cores, ...coloured, lengthM, kind };
+    }),
     ...stockParts,
   ];
 }

@@ -1,7 +1,7 @@
 import { type Money, readMoney, sumMoney, writeMoney } from "../../quantity/money.js";
 import type { PackPrice } from "../parts-list.js";
-import { readColumns, readCount, type TableProblem } from "./columns.js";
-import { writeCsv } from "./csv.js";
+import { type OtherNames, readColumns, readCount, type TableProblem } from "./columns.js";
+import { type TableStyle, writeColumns } from "./written.js";
 
 const columns = ["item", "pack", "count", "price"] as const;
 
@@ -12,8 +12,9 @@ const columns = ["item", "pack", "count", "price"] as const;
 export function readPriceTable(
   text: string,
   usualCurrency?: string,
+  also?: OtherNames,
 ): { rows: PackPrice[]; problems: readonly TableProblem[] } {
-  const table = readColumns(text, columns, ["item", "count"]);
+  const table = readColumns(text, { columns, required: ["item", "count"], also });
   const problems = [...table.problems];
   const read = table.rows.flatMap(({ line, cells }): { line: number; row: PackPrice }[] => {
     const count = readCount(cells.count ?? "", line, "count");
@@ -40,12 +41,16 @@ export function readPriceTable(
   return { rows: read.map(({ row }) => row), problems };
 }
 
-export function writePriceTable(rows: readonly PackPrice[]): string {
-  const body = rows.map((row) => [
-    row.item,
-    row.pack,
-    String(row.count),
-    row.price === undefined ? "" : writeMoney(row.price),
-  ]);
-  return writeCsv([[...columns], ...body]);
+export function writePriceTable(rows: readonly PackPrice[], { heading }: TableStyle): string {
+  const body = rows.map(({ item, pack, count, price }) => ({
+    item,
+    pack,
+    count: String(count),
+    ...(price === undefined ? {} : { price: writeMoney(price) }),
+  }));
+  return writeColumns(
+    columns,
+    body,
+    columns.map((column) => heading(column)),
+  );
 }

@@ -1,9 +1,10 @@
 import type { StockWire } from "../../plan/model/layout.js";
 import { readConductorSize } from "../../quantity/conductor-size.js";
-import { readQuantity } from "../../quantity/read.js";
+import type { QuantityResult } from "../../quantity/fault.js";
+import { type Quantity, readQuantity } from "../../quantity/read.js";
 import { writeQuantity } from "../../quantity/write.js";
-import { readColumns, readCount, type TableProblem } from "./columns.js";
-import { writeCsv } from "./csv.js";
+import { nameOf, type OtherNames, readColumns, readCount, type TableProblem } from "./columns.js";
+import { type TableStyle, wireUnit, writeColumns } from "./written.js";
 
 /** One line of stock on hand: a length of wire (with `size` and `lengthM`), or so many of something. */
 export type StockRow =
@@ -22,11 +23,14 @@ const kinds = ["offcut", "spool"] as const satisfies readonly StockWire["kind"][
 const columns = ["item", "count", "size", "cores", "colour", "length", "kind"] as const;
 
 /**
- * Stock as CSV: `item,count,size,cores,colour,length,kind`. Wire has a size and a length, and is an offcut unless its kind says
- * spool; everything else has only a count.
+ * Stock as CSV: `item,count,size,cores,colour,length (in),kind`. Wire has a size and a length, and is an offcut unless its kind says
+ * spool; everything else has only a count. A length without a unit is in that of its heading.
  */
-export function readStockTable(text: string): { rows: StockRow[]; problems: readonly TableProblem[] } {
-  const table = readColumns(text, columns, ["item", "count"]);
+export function readStockTable(
+  text: string,
+  also: OtherNames = new Map(),
+): { rows: StockRow[]; problems: readonly TableProblem[] } {
+  const table = readColumns(text, { columns, required: ["item", "count"], lengths: ["length"], also });
   const problems = [...table.problems];
   const rows = table.rows.flatMap(({ line, cells }): StockRow[] => {
     const count = readCount(cells.count ?? "", line, "count");
@@ -36,15 +40,16 @@ export function readStockTable(text: string): { rows: StockRow[]; problems: read
     }
     const item = cells.item ?? "";
     if (cells.size === undefined && cells.length === undefined) return [{ item, count }];
-    const kind = kinds.find((one) => one === (cells.kind ?? "offcut").toLowerCase());
+    const kindName = nameOf(cells.kind ?? "offcut");
+    const kind = kinds.find((one) => one === (also.get(kindName) ?? kindName));
     if (kind === undefined) {
       problems.push({ problem: "not-one-of", line, column: "kind", found: cells.kind ?? "", allowed: kinds });
     }
     for (const column of ["size", "length"] as const) {
       if (cells[column] === undefined) problems.push({ problem: "empty-cell", line, column });
     }
-    const size = readConductorSize(cells.size ?? "");
-    const length = readQuantity(cells.length ?? "", "length");
+    const size = readConductorSize(withoutArea(cells.size ?? ""));
+    const length = lengthIn(cells.length ?? "", table.units.length);
     const cores = readCount(cells.cores ?? "1", line, "cores");
     if (!size.ok && cells.size !== undefined) {
       problems.push({ problem: "not-a-quantity", line, column: "size", fault: size.fault });
@@ -64,19 +69,38 @@ export function readStockTable(text: string): { rows: StockRow[]; problems: read
   return { rows, problems };
 }
 
-export function writeStockTable(rows: readonly StockRow[]): string {
-  const body = rows.map((row) =>
-    "size" in row
-      ? [
-          row.item,
-          String(row.count),
-          row.size,
-          String(row.cores),
-          row.colour ?? "",
-          writeQuantity(row.lengthM, "m"),
-          row.kind,
-        ]
-      : [row.item, String(row.count), "", "", "", "", ""],
+/** `16 AWG (1.31 mm²)`, as the area stands beside the name for whoever thinks in it: the name. */
+const withoutArea = (cell: string): string => cell.replace(/\s*\(\s*[\d.]+\s*mm²\s*\)$/, "");
+
+/** A length with its unit, or a number in the unit of its heading. */
+function lengthIn(cell: string, unit: string | undefined): QuantityResult<Quantity> {
+  const read = readQuantity(cell, "length");
+  return !read.ok && read.fault.code === "no unit" && unit !== undefined
+    ? readQuantity(`${cell} ${unit}`, "length")
+    : read;
+}
+
+/** Lengths with as many digits as read back to the same, in the unit of the heading. */
+export function writeStockTable(rows: readonly StockRow[], style: TableStyle): string {
+  const unit = wireUnit(style);
+  const body = rows.map((row) => {
+    const { item, count } = row;
+    if (!("size" in row)) return { item, count: String(count) };
+    const { size, cores, colour = "", lengthM, kind } = row;
+    const length = writeQuantity(lengthM, unit).replace(` ${unit}`, "");
+    return {
+      item,
+      count: String(count),
+      size: style.size(size),
+      cores: String(cores),
+      colour,
+      length,
+      kind: style.word(kind),
+    };
+  });
+  return writeColumns(
+    columns,
+    body,
+    columns.map((column) => (column === "length" ? style.heading(column, unit) : style.heading(column))),
   );
-  return writeCsv([[...columns], ...body]);
 }

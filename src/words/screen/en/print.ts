@@ -44,5 +44,5 @@ export const print = {
   planFile: "The plan itself",
   planHint: "The file that everything follows from, with your own comments in it.",
   getPlan: "Plan as YAML",
-  english: "Pages come in the language of this page; tables keep the headings they are read back by.",
+  english: "Pages and tables come in the language of this page; tables are read back in either language.",
 };

@@ -46,5 +46,5 @@ export const print: ScreenWords["print"] = {
   planHint: "El archivo del que sale todo, con tus propios comentarios.",
   getPlan: "Plan en YAML",
   english:
-    "Las páginas salen en español; las tablas conservan los encabezados con los que se vuelven a leer.",
+    "Las páginas y las tablas salen en español; las tablas se vuelven a leer en cualquiera de los dos idiomas.",
 };
