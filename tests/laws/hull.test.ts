@@ -5,9 +5,9 @@ import { type Face, flatFace, isOn, placeOn, twinOf } from "../../src/core/hull/
 import { geodesic } from "../../src/core/hull/faces/geodesic.js";
 import { patchThrough, type Spot } from "../../src/core/hull/faces/patch.js";
 import { stripFace } from "../../src/core/hull/faces/strip.js";
-import { heightOver } from "../../src/core/hull/float/holes-afloat.js";
 import { restOf } from "../../src/core/hull/float/stability.js";
 import { cutHull } from "../../src/core/hull/float/stations.js";
+import { heightOver } from "../../src/core/hull/float/waterplane.js";
 import { formFrom } from "../../src/core/hull/form/form.js";
 import { startingLines } from "../../src/core/hull/form/starting-form.js";
 import { markSheet } from "../../src/core/hull/marks/sheet.js";

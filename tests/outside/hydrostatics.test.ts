@@ -1,10 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { floats, loadOf, type Weight } from "../../src/core/hull/float/equilibrium.js";
-import { heightOver, holesAfloat } from "../../src/core/hull/float/holes-afloat.js";
+import { holesAfloat } from "../../src/core/hull/float/holes-afloat.js";
 import { immersedUnder } from "../../src/core/hull/float/immersed.js";
 import { simpson } from "../../src/core/hull/float/simpson.js";
 import { restOf, rightingCurve } from "../../src/core/hull/float/stability.js";
 import { cutHull } from "../../src/core/hull/float/stations.js";
+import { heightOver } from "../../src/core/hull/float/waterplane.js";
 import { formFrom, type LinePoints } from "../../src/core/hull/form/form.js";
 import type { Point } from "../../src/core/hull/vector.js";
 

@@ -1,7 +1,7 @@
 import type { FormFigures } from "../../core/hull/figures.js";
 import { lengthAlongM, lineAt } from "../../core/hull/form/line.js";
 import { parseOffsets } from "../../core/hull/form/offsets.js";
-import { offsetNotation } from "../../core/hull/plan-form.js";
+import { offsetNotation } from "../../core/hull/lay-form.js";
 import { offsetNumbers } from "../../core/plan/model/form.js";
 import type { Shows } from "../../core/plan/model/plan.js";
 import { nextReasonWords, nextWords } from "../../words/hull-words.js";

@@ -23,7 +23,17 @@ import type { Passing, Pull } from "./pulling/order.js";
 import type { Opening, Reach } from "./pulling/reach.js";
 import type { Point } from "./vector.js";
 
-/** Everything worked out about the hull from one plan. Ids are the plan's own names; of a pair every piece has its own. */
+/** Where everything is in the boat of one plan. Ids are the plan's own names; of a pair every piece has its own. */
+export interface LaidHull {
+  /** Undefined: the plan gives no form. */
+  readonly form?: LaidForm;
+  readonly references: readonly ReferenceFigures[];
+  readonly faces: readonly LaidFace[];
+  /** Of the reference points. */
+  readonly lost: readonly HullProblem[];
+}
+
+/** Everything worked out about the hull from one plan. */
 export interface HullFigures {
   readonly plan: CompletePlan;
   /** Undefined: the plan gives no form. */
@@ -39,14 +49,18 @@ export interface HullFigures {
   readonly problems: readonly HullProblem[];
 }
 
-export interface FormFigures {
+/** The form as it was made, before anything is said of how sure it is. */
+export interface LaidForm {
   readonly source: "survey" | "starting form" | "offsets";
   /** Undefined: what was measured makes no form. */
   readonly form?: Form;
   readonly open: boolean;
+  readonly problems: readonly HullProblem[];
+}
+
+export interface FormFigures extends LaidForm {
   /** What to measure next, most useful first; empty for a table of offsets, which is taken as it is. */
   readonly next: readonly NextMeasurement[];
-  readonly problems: readonly HullProblem[];
 }
 
 /** A reference point as it is; of a pair both. */
@@ -74,28 +88,36 @@ export interface Placed {
   readonly offM: number;
 }
 
-export interface FaceFigures {
+/** A face on the boat with what stands on it: all that a drawing shows of it. */
+export interface LaidFace {
   readonly name: string;
   readonly plan: FacePlan;
   readonly material?: Material;
   /** One, or port and starboard of a pair; none where the face cannot be laid on the form. */
-  readonly sides: readonly SideFigures[];
+  readonly sides: readonly LaidSide[];
   readonly problems: readonly HullProblem[];
 }
 
-export interface SideFigures {
+export interface LaidSide {
   readonly side: Side;
   readonly face: Face;
   readonly references: readonly ReferencePoint[];
   readonly zones: readonly Zone[];
   readonly openings: readonly Opening[];
   readonly placed: readonly Placed[];
+  readonly problems: readonly HullProblem[];
+}
+
+export interface FaceFigures extends LaidFace {
+  readonly sides: readonly SideFigures[];
+}
+
+export interface SideFigures extends LaidSide {
   /** In the order in which to set them out. */
   readonly marks: readonly SideMark[];
   readonly clearances: readonly Clearance[];
   /** Undefined: nothing was measured there. */
   readonly checked?: Checked;
-  readonly problems: readonly HullProblem[];
 }
 
 /** A mark with how it goes with its twin. */

@@ -1,12 +1,11 @@
 import type { CompletePlan } from "../plan/completed.js";
 import type { FaceFigures, HoleFigures, HullFigures, Placed } from "./figures.js";
 import { holeAfloat } from "./float/holes-afloat.js";
-import { layFace } from "./plan-faces.js";
+import { layHull } from "./lay-hull.js";
 import { planFloat } from "./plan-float.js";
 import { planForm } from "./plan-form.js";
 import { holeOf } from "./plan-holes.js";
 import { planPulling } from "./plan-pulling.js";
-import { planReferences } from "./plan-references.js";
 import { faceFigures, groundOf } from "./plan-sides.js";
 import type { HullProblem } from "./problem.js";
 
@@ -17,13 +16,10 @@ export type Cables = ReadonlyMap<string, number>;
  * Form, faces, marks, holes, float and pulling of one plan. A fault of the boat is a problem in the figures, never a throw.
  */
 export function planHull(plan: CompletePlan, cables: Cables): HullFigures {
-  const form = planForm(plan);
-  const laid = plan.source.hull.faces.map((face) => [face, layFace(face, form?.form)] as const);
-  const laidFaces = new Map(
-    laid.flatMap(([{ name }, face]) => (face && !("problem" in face) ? [[name, face] as const] : [])),
-  );
-  const { references, problems: lost } = planReferences(plan, form?.form, laidFaces);
-  const faces = laid.map(([face, on]) => faceFigures(plan, face, on, references));
+  const laid = layHull(plan);
+  const form = planForm(plan, laid.form);
+  const { references, lost } = laid;
+  const faces = laid.faces.map((face) => faceFigures(plan, face));
   const placed = faces.flatMap(({ sides }) => sides.flatMap((side) => side.placed));
   const float = planFloat(plan, form, placed);
   const holes = faces.flatMap((face) => holesOf(face, float));

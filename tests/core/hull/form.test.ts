@@ -1,13 +1,15 @@
 import { describe, expect, test } from "vitest";
+import { unfairIn } from "../../../src/core/hull/form/fair-survey.js";
 import { formFrom, type LinePoints } from "../../../src/core/hull/form/form.js";
 import { lengthAlongM, lineAt } from "../../../src/core/hull/form/line.js";
+import { nextForStarting } from "../../../src/core/hull/form/next-for-starting.js";
 import { nextMeasurements } from "../../../src/core/hull/form/next-measurement.js";
 import { parseOffsets, readOffset } from "../../../src/core/hull/form/offsets.js";
 import { contradictions } from "../../../src/core/hull/form/redundant.js";
 import { sectionAt } from "../../../src/core/hull/form/section.js";
 import { cubicSpline, monotoneSpline, splineAt } from "../../../src/core/hull/form/spline.js";
-import { nextForStarting, startingLines } from "../../../src/core/hull/form/starting-form.js";
-import { surveyForm, type TapeSurvey } from "../../../src/core/hull/form/survey.js";
+import { startingLines } from "../../../src/core/hull/form/starting-form.js";
+import { formOfTape, type TapeSurvey } from "../../../src/core/hull/form/survey.js";
 import type { Point } from "../../../src/core/hull/vector.js";
 import { type StartingKind, startingForms } from "../../../src/core/reference/starting-forms.js";
 
@@ -84,21 +86,21 @@ describe("fair lines", () => {
 
 describe("survey", () => {
   test("a fair boat has no problems and its sections pass through what was measured", () => {
-    const { form, problems } = surveyForm(survey());
-    expect(problems).toEqual([]);
+    const { form, problems } = formOfTape(survey());
+    expect([...problems, ...unfairIn(survey())]).toEqual([]);
     if (!form) throw new Error("no form");
     const section = sectionAt(form, 1.8);
     expect(section.length).toBe(3);
     expect(section[2]?.[0]).toBeCloseTo(half(1.8), 9);
   });
   test("one half-breadth 25 mm off is named, with what it should be, and nothing else is", () => {
-    const { problems } = surveyForm(survey((i) => (i === 3 ? 0.025 : 0)));
+    const problems = unfairIn(survey((i) => (i === 3 ? 0.025 : 0)));
     expect(problems.map(({ problem }) => problem)).toEqual(["unfair measurement"]);
     expect(problems[0]?.at).toBe("sheer at 1.800 m");
     expect(problems[0]?.figure).toBeCloseTo(0.025, 2);
     expect(problems[0]?.right).toBeCloseTo(half(1.8), 2);
     // shown, not smoothed away: the line still runs through it
-    const sheer = surveyForm(survey((i) => (i === 3 ? 0.025 : 0))).form?.lines[2];
+    const sheer = formOfTape(survey((i) => (i === 3 ? 0.025 : 0))).form?.lines[2];
     expect(sheer && lineAt(sheer, 1.8)[1]).toBeCloseTo(half(1.8) + 0.025, 9);
   });
   test("too few stations are not judged, and that is said", () => {
@@ -112,12 +114,10 @@ describe("survey", () => {
         ...(l.halfBreadthsM ? { halfBreadthsM: l.halfBreadthsM.slice(0, 4) } : {}),
       })),
     };
-    expect(new Set(surveyForm(cut).problems.map(({ problem }) => problem))).toEqual(
-      new Set(["fairness not judged"]),
-    );
+    expect(new Set(unfairIn(cut).map(({ problem }) => problem))).toEqual(new Set(["fairness not judged"]));
   });
   test("a girth and a breadth that disagree are told, with the figure they should have", () => {
-    const { form } = surveyForm(survey());
+    const { form } = formOfTape(survey());
     if (!form) throw new Error("no form");
     const girth = Math.hypot(0.15, 0.5 + 0.02 * 0.3 ** 2 - (0.02 * 0.2 ** 2 + 0.02));
     const found = contradictions(

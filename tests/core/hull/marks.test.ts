@@ -11,7 +11,7 @@ import {
 } from "../../../src/core/hull/faces/face.js";
 import type { Spot } from "../../../src/core/hull/faces/patch.js";
 import { stripFace } from "../../../src/core/hull/faces/strip.js";
-import { surveyForm, type TapeSurvey } from "../../../src/core/hull/form/survey.js";
+import { formOfTape, type TapeSurvey } from "../../../src/core/hull/form/survey.js";
 import { landing } from "../../../src/core/hull/marks/graduation.js";
 import type { Hole, Mark } from "../../../src/core/hull/marks/mark.js";
 import type { Measured } from "../../../src/core/hull/marks/network.js";
@@ -43,7 +43,7 @@ const survey: TapeSurvey = {
     },
   ],
 };
-const { form } = surveyForm(survey);
+const { form } = formOfTape(survey);
 if (!form) throw new Error("no form");
 const coaming = stripFace(form, { lower: "chine", upper: "sheer", fromM: 0.6, toM: 3.9 });
 const tape: Tape = {

@@ -1,7 +1,8 @@
 import type { HullProblem } from "../problem.js";
 import { dot, minus, type Point } from "../vector.js";
-import { type Immersed, immersedUnder, upOf, type Waterplane } from "./immersed.js";
+import { type Immersed, immersedUnder, upOf } from "./immersed.js";
 import type { CutHull } from "./stations.js";
+import type { Waterplane } from "./waterplane.js";
 
 /** A weight and where it sits, in the boat's frame. */
 export interface Weight {

@@ -1,9 +1,10 @@
 import { cubicSpline, splineAt } from "../form/spline.js";
 import type { Point } from "../vector.js";
 import { type Floating, levelFor } from "./equilibrium.js";
-import { upOf, type Waterplane } from "./immersed.js";
+import { upOf } from "./immersed.js";
 import type { RightingPoint } from "./stability.js";
 import type { CutHull } from "./stations.js";
+import { heightOver, type Waterplane } from "./waterplane.js";
 
 /** What the water does at a hole. */
 export interface HoleAfloat {
@@ -14,11 +15,6 @@ export interface HoleAfloat {
   readonly heelUnderDeg?: number;
   /** Trim from rest that puts it under, positive bow down. Undefined: none within ±15°. */
   readonly trimUnderDeg?: number;
-}
-
-/** Plumb height of a place over a waterplane [m]. */
-export function heightOver(plane: Waterplane, place: Point): number {
-  return plane.up[0] * place[0] + plane.up[1] * place[1] + plane.up[2] * place[2] - plane.levelM;
 }
 
 /** Trim looked at on either side of rest [°], and the step. */

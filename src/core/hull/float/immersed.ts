@@ -1,12 +1,6 @@
 import type { Point } from "../vector.js";
 import type { CutHull } from "./stations.js";
-
-/** A waterplane in the boat's frame: all points p with up·p = level are at the surface, smaller ones under water. */
-export interface Waterplane {
-  /** Unit direction of up. */
-  readonly up: Point;
-  readonly levelM: number;
-}
+import type { Waterplane } from "./waterplane.js";
 
 /** What is under a waterplane. */
 export interface Immersed {

@@ -10,8 +10,8 @@ import {
   seaKgPerM3,
   type Weight,
 } from "./equilibrium.js";
-import type { Waterplane } from "./immersed.js";
 import type { CutHull } from "./stations.js";
+import type { Waterplane } from "./waterplane.js";
 
 /** How the boat lies at rest, and how stiffly. Lengths in m, angles in degrees. */
 export interface Rest {

@@ -1,5 +1,6 @@
+import { measuredSeries, type Series } from "./fair-survey.js";
 import { bendingRate, predict, type Wander } from "./fairness.js";
-import { measuredSeries, type Series, type TapeSurvey } from "./survey.js";
+import type { TapeSurvey } from "./survey.js";
 
 /** What to measure next, and why. */
 export interface NextMeasurement {

@@ -2,7 +2,6 @@ import { type StartingKind, startingForms } from "../../reference/starting-forms
 import type { Point } from "../vector.js";
 import { correctionField, type Field } from "./correction.js";
 import type { LinePoints } from "./form.js";
-import type { NextMeasurement } from "./next-measurement.js";
 import { cubicSpline, splineAt } from "./spline.js";
 
 /** One figure measured on the boat, to bend a starting form by [m]. */
@@ -45,7 +44,7 @@ export function startingLines(
   const even = shape.lines[0].heights.map((_, i, all) => (scale.lengthM * i) / (all.length - 1));
   const halfOf = (line: ShapeLine, x: number) => halfBreadthM(line, scale, x);
   const heightOf = (line: ShapeLine, x: number) => heightM(line, scale, x);
-  const field = fields(kind, scale, measured);
+  const field = correctionsOf(kind, scale, measured);
   const wider = (line: number, x: number) => field["half-breadth"](line, x).valueM;
   const higher = (line: number, x: number) => field.height(line, x).valueM;
   return shape.lines.map((line, index) => {
@@ -60,37 +59,6 @@ export function startingLines(
     });
     return { name: line.name, points: spaced(points, own), knuckle: line.knuckle, above: line.above };
   });
-}
-
-/**
- * What to measure next on a boat described by a starting form: the figures the form is least sure of, most useful first.
- * @throws RangeError as `startingLines`.
- */
-export function nextForStarting(
-  kind: StartingKind,
-  scale: Scale,
-  measured: readonly FormMeasurement[],
-  count = 3,
-): NextMeasurement[] {
-  const shape = startingForms.kinds[kind];
-  const field = fields(kind, scale, measured);
-  const candidates = shape.lines.flatMap((line, index) =>
-    line.heights.flatMap((_, i): NextMeasurement[] => {
-      const atM = (scale.lengthM * i) / (line.heights.length - 1);
-      const about = { line: line.name, atM, reason: "gap" } as const;
-      const height = {
-        ...about,
-        coordinate: "height",
-        uncertaintyM: field.height(index, atM).sigmaM,
-      } as const;
-      if (halfBreadthM(line, scale, atM) < 1e-9) return [height];
-      return [
-        { ...about, coordinate: "half-breadth", uncertaintyM: field["half-breadth"](index, atM).sigmaM },
-        height,
-      ];
-    }),
-  );
-  return candidates.sort((a, b) => b.uncertaintyM - a.uncertaintyM).slice(0, count);
 }
 
 /** Is the hull of this kind open to the sky between its sheers? */
@@ -114,7 +82,8 @@ function spaced(points: readonly Point[], measuredM: readonly number[]): Point[]
 
 type ShapeLine = (typeof startingForms.kinds)[StartingKind]["lines"][number];
 
-function halfBreadthM(line: ShapeLine, scale: Scale, xM: number): number {
+/** Half-breadth of a line of the scaled form at a station, before it is bent [m]. */
+export function halfBreadthM(line: ShapeLine, scale: Scale, xM: number): number {
   return "halfBreadths" in line ? (scaled(scale.lengthM, line.halfBreadths, xM) * scale.beamM) / 2 : 0;
 }
 
@@ -123,7 +92,7 @@ function heightM(line: ShapeLine, scale: Scale, xM: number): number {
 }
 
 /** The corrections that the measurements ask for, one field a coordinate. */
-function fields(
+export function correctionsOf(
   kind: StartingKind,
   scale: Scale,
   measured: readonly FormMeasurement[],

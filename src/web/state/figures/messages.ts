@@ -1,4 +1,5 @@
 import type { Figures } from "../../../core/figures-types.js";
+import type { Waterplane } from "../../../core/hull/float/waterplane.js";
 import type { ReadProblem } from "../../../core/plan/source/problem.js";
 
 /** What the page asks of its worker: all figures of a plan. */
@@ -7,9 +8,12 @@ export interface FiguresRequest {
   readonly text: string;
 }
 
+/** Where still water lies in the boat's frame, if the plan asks and she finds a rest. */
+export type StillWater = Waterplane | "no rest" | "not asked";
+
 /** `fault`: the program itself failed; it is shown, never hidden. */
 export type FiguresOutcome =
-  | { readonly is: "figures"; readonly figures: Figures }
+  | { readonly is: "figures"; readonly figures: Figures; readonly water: StillWater }
   | { readonly is: "unreadable"; readonly problems: readonly ReadProblem[] }
   | { readonly is: "fault"; readonly detail: string };
 

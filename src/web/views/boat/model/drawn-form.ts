@@ -1,4 +1,4 @@
-import type { HullFigures } from "../../../../core/hull/figures.js";
+import type { LaidForm } from "../../../../core/hull/figures.js";
 import { type Form, formFrom } from "../../../../core/hull/form/form.js";
 import { isOpen, startingLines } from "../../../../core/hull/form/starting-form.js";
 import type { Craft } from "../../../../core/plan/model/plan.js";
@@ -21,7 +21,7 @@ export interface DrawnForm {
   };
 }
 
-export function drawnForm(craft: Craft, hull: HullFigures["form"]): DrawnForm {
+export function drawnForm(craft: Craft, hull: LaidForm | undefined): DrawnForm {
   if (hull?.form) return { form: hull.form, open: hull.open };
   const shape = craft.form?.kind === "starting form" ? craft.form.shape : shapeOf(craft.kind ?? "");
   const lengthM = above(craft.lengthM) ?? usualOutline.lengthM;

@@ -1,5 +1,6 @@
-import { heightOver } from "../../../../core/hull/float/holes-afloat.js";
+import { heightOver } from "../../../../core/hull/float/waterplane.js";
 import { type Point, straightM } from "../../../../core/hull/vector.js";
+import type { StillWater } from "../../../state/figures/messages.js";
 import { bottomAt, sheerAt } from "./hull-at.js";
 import { type BoatScene, type Moves, placeIn } from "./scene.js";
 
@@ -19,8 +20,14 @@ export interface Measures {
   readonly nearest?: { readonly name: string; readonly distanceM: number };
 }
 
-export function measuresOf(scene: BoatScene, name: string, at: Point, moves?: Moves): Measures {
-  const { drawn, hull } = scene;
+export function measuresOf(
+  scene: BoatScene,
+  name: string,
+  at: Point,
+  moves?: Moves,
+  water?: StillWater,
+): Measures {
+  const { drawn } = scene;
   let nearest: Measures["nearest"];
   for (const thing of scene.things) {
     const other = thing.name === name ? undefined : placeIn(scene, moves, thing.name);
@@ -28,14 +35,13 @@ export function measuresOf(scene: BoatScene, name: string, at: Point, moves?: Mo
     const distanceM = straightM(at, other);
     if (nearest === undefined || distanceM < nearest.distanceM) nearest = { name: thing.name, distanceM };
   }
-  const rest = hull.float?.rest;
   return {
     forwardM: at[0] - drawn.form.fromM,
     toPortM: at[1],
     upM: at[2],
     overBottomM: at[2] - bottomAt(drawn, at[0], at[1]),
     underSheerM: sheerAt(drawn, at[0])[1] - at[2],
-    ...(rest && { overWaterM: heightOver(rest.floating.plane, at) }),
+    ...(typeof water === "object" && { overWaterM: heightOver(water, at) }),
     ...(nearest && { nearest }),
   };
 }

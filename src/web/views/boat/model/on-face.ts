@@ -2,17 +2,22 @@ import { edgeLengthM, edgeOf, nearestOn } from "../../../../core/hull/faces/edge
 import { type Face, placeOn } from "../../../../core/hull/faces/face.js";
 import { spotNear } from "../../../../core/hull/faces/near.js";
 import type { Spot } from "../../../../core/hull/faces/patch.js";
-import type { HullFigures, Placed, SideFigures } from "../../../../core/hull/figures.js";
+import type { LaidHull, LaidSide, Placed } from "../../../../core/hull/figures.js";
 import type { Point } from "../../../../core/hull/vector.js";
 import { axesOf, type ViewName } from "./paper.js";
 
 /** The side of a face something stands on, and how it stands there. */
 export interface OnFace {
-  readonly side: SideFigures;
+  readonly side: LaidSide;
   readonly placed: Placed;
 }
 
-export function onFace(hull: HullFigures, name: string): OnFace | undefined {
+/** All that stands on faces: every piece, and every hole without gear. */
+export function placedIn({ faces }: LaidHull): Placed[] {
+  return faces.flatMap(({ sides }) => sides.flatMap(({ placed }) => placed));
+}
+
+export function onFace(hull: LaidHull, name: string): OnFace | undefined {
   for (const { sides } of hull.faces)
     for (const side of sides) {
       const placed = side.placed.find(({ piece }) => piece.name === name);

@@ -1,6 +1,6 @@
-import type { HullFigures } from "../../../../core/hull/figures.js";
+import type { LaidHull } from "../../../../core/hull/figures.js";
+import { layHull } from "../../../../core/hull/lay-hull.js";
 import type { Point } from "../../../../core/hull/vector.js";
-import { workOutHull } from "../../../../core/hull-figures.js";
 import { completePlan } from "../../../../core/plan/complete.js";
 import type { CompletePlan } from "../../../../core/plan/completed.js";
 import type { Plan } from "../../../../core/plan/model/plan.js";
@@ -12,7 +12,7 @@ import { type BoatThing, thingsOf } from "./things.js";
 /** The boat with everything on it, as one plan says. */
 export interface BoatScene {
   readonly plan: CompletePlan;
-  readonly hull: HullFigures;
+  readonly hull: LaidHull;
   readonly drawn: DrawnForm;
   readonly things: readonly BoatThing[];
   readonly byName: ReadonlyMap<string, BoatThing>;
@@ -25,7 +25,7 @@ export type Moves = ReadonlyMap<string, Point>;
 
 export function sceneOf(source: Plan): BoatScene {
   const plan = completePlan(source);
-  const hull = workOutHull(plan);
+  const hull = layHull(plan);
   const things = thingsOf(plan, hull);
   const byName = new Map(things.map((thing) => [thing.name, thing]));
   return {
@@ -34,7 +34,7 @@ export function sceneOf(source: Plan): BoatScene {
     drawn: drawnForm(source.craft, hull.form),
     things,
     byName,
-    features: featuresOf(hull),
+    features: featuresOf(plan, hull),
     runs: runsOf(plan, (name) => byName.get(name)?.at !== undefined),
   };
 }

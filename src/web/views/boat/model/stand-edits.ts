@@ -1,5 +1,5 @@
 import { edgeLengthM, edgeOf } from "../../../../core/hull/faces/edge.js";
-import type { FaceFigures } from "../../../../core/hull/figures.js";
+import type { LaidFace } from "../../../../core/hull/figures.js";
 import type { Edit } from "../../../../core/plan/edits/edit.js";
 import { keyText } from "../../../../core/plan/edits/value.js";
 import type { Gear } from "../../../../core/plan/model/gear.js";
@@ -13,7 +13,7 @@ const offM = { millimetres: 0.08, inches: 3 * 0.0254 } as const;
  * The edits that put gear on a face: one piece at the middle of its upper edge, several in a row along it, on both sides where
  * the face is a pair and they are even in number. From there they are moved.
  */
-export function standOn(entry: Gear, face: FaceFigures, shows: Lengths): Edit[] {
+export function standOn(entry: Gear, face: LaidFace, shows: Lengths): Edit[] {
   const [side] = face.sides;
   if (!side) return [];
   const { shape, pair } = face.plan;

@@ -1,10 +1,11 @@
-import type { HullFigures } from "../../../../core/hull/figures.js";
+import type { LaidHull } from "../../../../core/hull/figures.js";
 import type { Point } from "../../../../core/hull/vector.js";
 import type { CompletePlan } from "../../../../core/plan/completed.js";
 import type { GearRole } from "../../../../core/plan/model/gear.js";
 import type { Enclosure, SizeM } from "../../../../core/plan/model/layout.js";
 import type { Side } from "../../../../core/plan/model/placing.js";
 import { drawnSizes } from "../../../../core/reference/drawn-sizes.js";
+import { placedIn } from "./on-face.js";
 
 export type ThingKind = keyof typeof drawnSizes.kinds;
 
@@ -33,7 +34,7 @@ export interface BoatThing {
 }
 
 /** Everything of the plan that has a place in the boat, in the plan's order. */
-export function thingsOf(plan: CompletePlan, hull: HullFigures): BoatThing[] {
+export function thingsOf(plan: CompletePlan, hull: LaidHull): BoatThing[] {
   const { source } = plan;
   return [
     ...source.batteries.map((one) => single("battery", one, one.standsAtM, one.sizeM)),
@@ -46,8 +47,8 @@ export function thingsOf(plan: CompletePlan, hull: HullFigures): BoatThing[] {
   ];
 }
 
-function gearThings(plan: CompletePlan, hull: HullFigures): BoatThing[] {
-  const onFaces = new Map(hull.holes.map((hole) => [hole.name, hole.at]));
+function gearThings(plan: CompletePlan, hull: LaidHull): BoatThing[] {
+  const onFaces = new Map(placedIn(hull).map(({ piece, at }) => [piece.name, at]));
   const counts = new Map(plan.source.gear.map(({ name, count }) => [name, count]));
   const seen = new Map<string, number>();
   return plan.gear.map(({ name, group, placed, role, hole, standsAtM }): BoatThing => {

@@ -7,6 +7,7 @@ import { courseOf } from "../model/runs.js";
 import type { BoatScene } from "../model/scene.js";
 import type { BoatThing } from "../model/things.js";
 import type { ShownLayers } from "../use-layers.js";
+import { useStillWater } from "../use-still-water.js";
 import { FeatureMarks } from "./feature-marks.js";
 import { HullLines, SectionLines } from "./hull-lines.js";
 import { LabelsLayer, LabelsWithFigures } from "./labels-layer.js";
@@ -52,7 +53,7 @@ export const SheetView = memo(function SheetView(props: SheetViewProps) {
   );
   const title =
     view === "section" ? words.viewTitle.section(lengthWords(sectionM, shows)) : words.viewTitle[view];
-  const rest = scene.hull.float?.rest;
+  const water = useStillWater();
   const runs = useMemo(
     () =>
       scene.runs.drawn.map((run) => ({
@@ -74,8 +75,8 @@ export const SheetView = memo(function SheetView(props: SheetViewProps) {
       {layers.zones && (
         <FeatureMarks features={scene.features} view={view} {...(view === "section" ? { near } : {})} />
       )}
-      {layers.water && rest && (
-        <WaterLines drawn={scene.drawn} rest={rest} paper={paper} view={view} sectionM={sectionM} />
+      {layers.water && typeof water === "object" && (
+        <WaterLines drawn={scene.drawn} plane={water} paper={paper} view={view} sectionM={sectionM} />
       )}
       {layers.runs && view !== "section" && (
         <RunLines runs={runs} view={view} selected={selected} moving={moving} />

@@ -1,5 +1,5 @@
 import { memo, useMemo } from "react";
-import type { Rest } from "../../../../core/hull/float/stability.js";
+import type { Waterplane } from "../../../../core/hull/float/waterplane.js";
 import type { Point } from "../../../../core/hull/vector.js";
 import type { DrawnForm } from "../model/drawn-form.js";
 import type { Paper, ViewName } from "../model/paper.js";
@@ -8,7 +8,7 @@ import { pathOf, unspoken } from "./path.js";
 
 interface WaterProps {
   readonly drawn: DrawnForm;
-  readonly rest: Rest;
+  readonly plane: Waterplane;
   readonly paper: Paper;
   readonly view: ViewName;
   readonly sectionM: number;
@@ -16,19 +16,19 @@ interface WaterProps {
 
 /** Still water: a line past the hull in profile and section with what lies under it, and where it meets the skin in plan. */
 export const WaterLines = memo(function WaterLines(props: WaterProps) {
-  const { drawn, rest, paper, view, sectionM } = props;
+  const { drawn, plane, paper, view, sectionM } = props;
   const paths = useMemo(
-    () => linesOf({ drawn, rest, paper, view, sectionM }),
-    [drawn, rest, paper, view, sectionM],
+    () => linesOf({ drawn, plane, paper, view, sectionM }),
+    [drawn, plane, paper, view, sectionM],
   );
   const wet = useMemo(() => {
     if (view === "plan") return "";
     return pathOf(
       view,
-      view === "profile" ? wetProfile(drawn, rest) : wetSection(drawn, rest, sectionM),
+      view === "profile" ? wetProfile(drawn, plane) : wetSection(drawn, plane, sectionM),
       true,
     );
-  }, [drawn, rest, view, sectionM]);
+  }, [drawn, plane, view, sectionM]);
   return (
     <g className="water" {...unspoken}>
       {wet !== "" && <path className="under-water" d={wet} />}
@@ -39,19 +39,19 @@ export const WaterLines = memo(function WaterLines(props: WaterProps) {
   );
 });
 
-function linesOf({ drawn, rest, paper, view, sectionM }: WaterProps): string[] {
+function linesOf({ drawn, plane, paper, view, sectionM }: WaterProps): string[] {
   const { fromM, toM, halfM } = paper.reach;
-  if (view === "plan") return ([1, -1] as const).map((side) => pathOf(view, waterLine(drawn, rest, side)));
+  if (view === "plan") return ([1, -1] as const).map((side) => pathOf(view, waterLine(drawn, plane, side)));
   const past = (toM - fromM) * 0.03;
   const ends: Point[] =
     view === "profile"
       ? [
-          [fromM - past, 0, waterAt(rest, fromM - past, 0)],
-          [toM + past, 0, waterAt(rest, toM + past, 0)],
+          [fromM - past, 0, waterAt(plane, fromM - past, 0)],
+          [toM + past, 0, waterAt(plane, toM + past, 0)],
         ]
       : [
-          [sectionM, halfM + past, waterAt(rest, sectionM, halfM + past)],
-          [sectionM, -halfM - past, waterAt(rest, sectionM, -halfM - past)],
+          [sectionM, halfM + past, waterAt(plane, sectionM, halfM + past)],
+          [sectionM, -halfM - past, waterAt(plane, sectionM, -halfM - past)],
         ];
   return [pathOf(view, ends)];
 }

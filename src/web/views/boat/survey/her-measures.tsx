@@ -88,7 +88,7 @@ export function HerMeasures({ scene }: { scene: BoatScene }) {
         </p>
       )}
       {form?.kind === "starting form" && scene.hull.form?.form && (
-        <MeasuredFigures measured={form.measured} form={scene.hull.form} readOnly={readOnly} />
+        <MeasuredFigures measured={form.measured} scene={scene} readOnly={readOnly} />
       )}
     </section>
   );

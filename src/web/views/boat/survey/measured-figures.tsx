@@ -1,4 +1,5 @@
-import type { FormFigures } from "../../../../core/hull/figures.js";
+import { useMemo } from "react";
+import { planForm } from "../../../../core/hull/plan-form.js";
 import type { FormFigure } from "../../../../core/plan/model/form.js";
 import { usePlanStore, useShows, useWords } from "../../../app/context.js";
 import { Icon } from "../../../parts/icon.js";
@@ -6,6 +7,7 @@ import { QuantityField } from "../../../parts/quantity-field.js";
 import { useRefusal } from "../../../parts/use-refusal.js";
 import { type Coordinate, figureEdit, placesToMeasure } from "../model/form-edits.js";
 import { lengthText } from "../model/length-text.js";
+import type { BoatScene } from "../model/scene.js";
 
 const coordinates = ["half-breadth", "height"] as const satisfies readonly Coordinate[];
 /** Figures offered at a time: one round with the tape. */
@@ -14,20 +16,21 @@ const offered = 4;
 /** What was measured of a starting form, to change or take away, and what is worth measuring next. */
 export function MeasuredFigures(props: {
   measured: readonly FormFigure[];
-  form: FormFigures;
+  scene: BoatScene;
   readOnly: boolean;
 }) {
   const words = useWords().survey;
   const shows = useShows();
   const store = usePlanStore();
   const refusalOf = useRefusal();
-  const { measured, form, readOnly } = props;
+  const { measured, scene, readOnly } = props;
   const tie = (lengthM: number) => lengthText(lengthM, shows).replaceAll(" ", "\u00a0");
   const take = (line: string, atM: number, coordinate: Coordinate) => (to: string) =>
     to === ""
       ? undefined
       : refusalOf(store.edit([figureEdit(measured, { line, atM }, coordinate, to, shows)]));
-  const next = placesToMeasure(form.next, shows).flatMap((one) =>
+  const wanted = useMemo(() => planForm(scene.plan, scene.hull.form)?.next ?? [], [scene]);
+  const next = placesToMeasure(wanted, shows).flatMap((one) =>
     one.coordinate === "breadth" ? [] : [{ ...one, coordinate: one.coordinate }],
   );
   return (

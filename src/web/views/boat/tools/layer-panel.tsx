@@ -4,6 +4,7 @@ import { type FigureLayer, layerSteps, runLayers, strengths } from "../model/lay
 import type { BoatScene } from "../model/scene.js";
 import { cornerIn } from "../run-figures.js";
 import type { LayerChoice } from "../use-layers.js";
+import { useStillWater } from "../use-still-water.js";
 
 /** What the runs are drawn by, the key to it, and what else is shown. */
 export function LayerPanel(props: {
@@ -17,7 +18,7 @@ export function LayerPanel(props: {
   const { layer, setLayer, shown, toggle, setCorner } = choice;
   const { corners, corner, collapsed } = useCorners(choice.corner);
   const electric = ofRuns && (layer === "drop" || layer === "current" || layer === "heat");
-  const { float } = scene.hull;
+  const water = useStillWater();
   return (
     <div className="boat-layers">
       {ofRuns && (
@@ -59,9 +60,9 @@ export function LayerPanel(props: {
       {ofRuns && <p className="hint">{words.layerMeans[layer]}</p>}
       {electric && collapsed && <p className="hint">{words.notSolved}</p>}
       {ofRuns && layer !== "colours" && <Key layer={layer} />}
-      {shown.water && !float?.rest && (
+      {shown.water && typeof water === "string" && (
         <p className="hint">
-          {float ? words.noRest : scene.hull.form?.form ? words.noWeights : words.noWater}
+          {water === "no rest" ? words.noRest : scene.hull.form?.form ? words.noWeights : words.noWater}
         </p>
       )}
     </div>

@@ -9,6 +9,7 @@ import { alongAndOff, onFace } from "../model/on-face.js";
 import type { BoatScene } from "../model/scene.js";
 import { snapWords } from "../sheet/place-words.js";
 import { useInHand } from "../use-drag.js";
+import { useStillWater } from "../use-still-water.js";
 
 /** Where a thing is while it is dragged: what a tape would show. */
 export function MeasuresLine({ hand, ...around }: { scene: BoatScene; hand: Hand; shows: Shows }) {
@@ -19,7 +20,8 @@ export function MeasuresLine({ hand, ...around }: { scene: BoatScene; hand: Hand
 function Measured({ scene, drag, shows }: { scene: BoatScene; drag: Drag; shows: Shows }) {
   const words = useWords().boat;
   const { lead, at, moves, snaps } = drag;
-  const measured = measuresOf(scene, lead.name, at, moves);
+  const water = useStillWater();
+  const measured = measuresOf(scene, lead.name, at, moves, water);
   const middleM = (scene.drawn.form.fromM + scene.drawn.form.toM) / 2;
   const length = (lengthM: number) => lengthWords(lengthM, shows);
   const seat = lead.face && onFace(scene.hull, lead.name);
