@@ -4,8 +4,8 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { workOutWhole } from "../../src/core/layout-figures.js";
 import { solveCuts } from "../../src/core/parts/cuts/solve-cuts.js";
 import type { CutPlan, CutRequest } from "../../src/core/parts/cuts/types.js";
-import { milpText, type SolveMilp } from "../../src/core/parts/milp.js";
 import { readPlan } from "../../src/core/plan/read.js";
+import { milpText, type SolveMilp } from "./milp.js";
 
 /** Identical stock at one price each: the textbook's question 'how many'. */
 function rolls(

@@ -1,5 +1,4 @@
 import { ask, checkRequest, plainProblems, usableMm } from "./ask.js";
-import { cutsByMilp } from "./cut-milp.js";
 import { cutPlan, usualMinUsefulMm } from "./cut-plan.js";
 import { searchCuts } from "./search.js";
 import { tidied } from "./tidy.js";
@@ -25,18 +24,12 @@ export function solveCuts(request: CutRequest, options: CutOptions = {}): CutAns
   const withKnown =
     unpriced.length > 0 && plainProblems({ ...request, stock: known }).length > 0 ? undefined : known;
   if (withKnown !== undefined) {
-    const answer = attempt(request, withKnown, priceOf, effort, options);
+    const answer = attempt(request, withKnown, priceOf, effort);
     if (answer.ok || unpriced.length === 0) return answer;
   }
   // Nothing known serves: unpriced stock counts as dearer than any known one, so that as little of it as may be is taken.
   const dearest = 1 + 2 * Math.max(0, ...known.map(priceOf));
-  return attempt(
-    request,
-    usable,
-    (stock) => (unpriced.includes(stock) ? dearest : priceOf(stock)),
-    effort,
-    options,
-  );
+  return attempt(request, usable, (stock) => (unpriced.includes(stock) ? dearest : priceOf(stock)), effort);
 }
 
 function attempt(
@@ -44,20 +37,11 @@ function attempt(
   stock: readonly StockLength[],
   priceOf: (stock: StockLength) => number,
   effort: number,
-  options: CutOptions,
 ): CutAnswer {
   const asked = ask(request, stock, priceOf);
   const { kind, pieces } = request;
   if (pieces.length === 0) return { ok: true, plan: cutPlan(request, asked, { filled: [], weight: 0 }, 0) };
-  let { best, lowerBound } = searchCuts(asked.question, effort);
-  const open = best === undefined ? Number.isFinite(lowerBound) : lowerBound < best.weight;
-  if (open && options.solveMilp !== undefined) {
-    const proven = cutsByMilp(asked, options.solveMilp);
-    if (proven !== undefined && (best === undefined || proven.weight <= best.weight)) {
-      best = proven;
-      lowerBound = proven.weight;
-    }
-  }
+  const { best, lowerBound } = searchCuts(asked.question, effort);
   if (best === undefined) {
     const neededMm = pieces.reduce((sum, piece) => sum + piece.lengthMm, 0);
     const onHandMm = stock.reduce(

@@ -1,5 +1,3 @@
-import type { SolveMilp } from "../milp.js";
-
 /** Lengths in whole millimetres, money in whole minor units (cents), so that every comparison is exact. */
 
 export interface CutPiece {
@@ -45,8 +43,6 @@ export interface CutRequest {
 export interface CutOptions {
   /** Bound on the search, in steps of work; 1 is about a tenth of a second. Default 10. */
   readonly effort?: number;
-  /** Called only where the own method leaves a gap. */
-  readonly solveMilp?: SolveMilp;
 }
 
 export interface Cut {

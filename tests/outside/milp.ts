@@ -1,5 +1,5 @@
-/** A mixed-integer question as plain numbers. The face loads a solver, lazily, and passes it in: the core stays pure. */
-export interface MilpProblem {
+/** A mixed-integer question as plain numbers, for the solver that stands as a witness. */
+interface MilpProblem {
   readonly columns: readonly {
     readonly cost: number;
     readonly lower: number;
@@ -13,13 +13,13 @@ export interface MilpProblem {
   }[];
 }
 
-export interface MilpAnswer {
+interface MilpAnswer {
   readonly status: "optimal" | "feasible" | "none" | "unknown";
   readonly values: readonly number[];
   readonly objective: number;
 }
 
-/** Least cost under the rows. Synchronous; a face that loads a solver wraps it so. */
+/** Least cost under the rows. */
 export type SolveMilp = (problem: MilpProblem) => MilpAnswer;
 
 const signed = (factor: number, name: string): string =>
