@@ -18,7 +18,7 @@ import type { Hole } from "../src/core/hull/marks/mark.js";
 import { markSheet } from "../src/core/hull/marks/sheet.js";
 import type { ReferencePoint, Tape } from "../src/core/hull/marks/tape.js";
 import { clearances } from "../src/core/hull/placing/clearances.js";
-import { moveGear, workOutHull } from "../src/core/hull-figures.js";
+import { workOutHull } from "../src/core/hull-figures.js";
 import { completePlan } from "../src/core/plan/complete.js";
 import { readPlan } from "../src/core/plan/read.js";
 
@@ -134,33 +134,6 @@ export function marksBench(): BenchRow[] {
     worstErrorM: finer,
   });
 
-  const { holes, references } = fitOut(round, 12);
-  const fittings = holes.map((hole) => ({
-    ...hole,
-    holeM: 0.016,
-    flangeM: 0.025,
-    behindM: 0.03,
-    roomM: 0.06,
-  }));
-  const frame = {
-    name: "frame",
-    outline: [
-      [2.4, 0],
-      [2.46, 0],
-      [2.46, 1],
-      [2.4, 1],
-    ] as const,
-  };
-  rows.push({
-    what: "one of twelve moved on a round side: its mark and all clearances it touches",
-    aimMs: 8,
-    medianMs: medianMs(41, (run) => {
-      const moved = { ...fittings[5], name: "hole 6", holeM: 0.016, spot: [3 + 0.001 * run, 0.8] as const };
-      const now = fittings.map((one) => (one.name === moved.name ? moved : one));
-      markSheet(round, [moved], references, tape);
-      clearances(round, "glass", now, [frame], new Set([moved.name]));
-    }),
-  });
   const weights: Weight[] = [
     { name: "boat", massKg: 420, at: [3.2, 0, 0.45] },
     { name: "people", massKg: 300, at: [3, 0.1, 0.6] },
@@ -175,24 +148,16 @@ export function marksBench(): BenchRow[] {
   return rows;
 }
 
-/** The same from a plan as it is written: `examples/launch.yaml`, everything, and one lamp moved with its twin. */
+/** The same from a plan as it is written: `examples/launch.yaml`, everything. */
 function fromPlan(): BenchRow[] {
   const read = readPlan(readFileSync("examples/launch.yaml", "utf8"));
   if (!read.ok) throw new Error("examples/launch.yaml must be sound");
   const plan = completePlan(read.plan);
-  const figures = workOutHull(plan);
   return [
     {
       what: "launch from its plan: form, faces, marks both sides, holes, float",
       aimMs: 150,
       medianMs: medianMs(9, () => workOutHull(plan)),
-    },
-    {
-      what: "launch: one lamp and its twin moved, with marks, clearances, hole figures",
-      aimMs: 8,
-      medianMs: medianMs(41, (run) =>
-        moveGear(figures, "coaming lamp 1", { alongM: 0.9 + 0.002 * run, offM: 0.09 }),
-      ),
     },
   ];
 }

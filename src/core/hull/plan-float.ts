@@ -4,7 +4,6 @@ import { loadOf, seaKgPerM3, type Weight } from "./float/equilibrium.js";
 import { drowningTable } from "./float/holes-afloat.js";
 import { type Rest, restOf, rightingCurve } from "./float/stability.js";
 import { type CutHull, cutHull } from "./float/stations.js";
-import type { Point } from "./vector.js";
 
 const freshKgPerM3 = 1000;
 /** Heels the levers are worked out at, to either side [°]. */
@@ -21,21 +20,6 @@ export function planFloat(
   const { weights, without } = weightsOf(plan, placed);
   const densityKgPerM3 = float.water === "sea" ? seaKgPerM3 : freshKgPerM3;
   return floatOf(cutHull(form.form, form.open), weights, without, densityKgPerM3);
-}
-
-/**
- * The same boat with one weight somewhere else, or of another mass.
- * @throws RangeError if no weight is called so.
- */
-export function floatWith(
-  float: FloatFigures,
-  name: string,
-  change: { at?: Point; massKg?: number },
-): FloatFigures {
-  if (!float.weights.some((weight) => weight.name === name))
-    throw new RangeError(`weight must be one of ${float.weights.map((w) => w.name).join(", ")}, got ${name}`);
-  const weights = float.weights.map((weight) => (weight.name === name ? { ...weight, ...change } : weight));
-  return floatOf(float.hull, weights, float.without, float.densityKgPerM3);
 }
 
 function floatOf(

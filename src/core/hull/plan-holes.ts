@@ -23,15 +23,8 @@ export interface HoleGround {
   readonly openings: readonly Opening[];
 }
 
-/**
- * How near everything is to everything. A thing without a known hole counts by its flange; one with neither can't be judged.
- * @param only Names to work out; undefined: all.
- */
-export function clearancesOn(
-  ground: HoleGround,
-  placed: readonly Placed[],
-  only?: ReadonlySet<string>,
-): Clearance[] {
+/** How near everything is to everything. A thing without a known hole counts by its flange; one with neither can't be judged. */
+export function clearancesOn(ground: HoleGround, placed: readonly Placed[]): Clearance[] {
   const { face, material, zones, plan } = ground;
   if (material === undefined) return [];
   const fittings = placed.flatMap(({ piece, spot, hole }): Fitting[] => {
@@ -49,7 +42,7 @@ export function clearancesOn(
       },
     ];
   });
-  return clearances(face, material, fittings, zones, only);
+  return clearances(face, material, fittings, zones);
 }
 
 function cutOf(name: string, hole: Placed["hole"]) {

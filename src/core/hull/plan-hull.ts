@@ -45,31 +45,12 @@ function holesOf(face: FaceFigures, float: HullFigures["float"]): HoleFigures[] 
 }
 
 /** A hole with what the water does at it, where she finds a rest. */
-export function afloat(hole: HoleFigures, { piece, at }: Placed, float: HullFigures["float"]): HoleFigures {
+function afloat(hole: HoleFigures, { piece, at }: Placed, float: HullFigures["float"]): HoleFigures {
   return float?.table === undefined ? hole : { ...hole, afloat: holeAfloat(float.table, piece.name, at) };
 }
 
-/** The same boat afloat otherwise: every hole's height with it. */
-export function withFloat(figures: HullFigures, float: NonNullable<HullFigures["float"]>): HullFigures {
-  const placed = new Map(
-    figures.faces.flatMap(({ sides }) =>
-      sides.flatMap((side) => side.placed.map((one) => [one.piece.name, one] as const)),
-    ),
-  );
-  const holes = figures.holes.map((hole) => {
-    const one = placed.get(hole.name);
-    return one === undefined ? hole : afloat(hole, one, float);
-  });
-  const about = { ...figures, float, holes };
-  const lost = figures.problems.filter(({ at }) => figures.references.some(({ name }) => name === at));
-  return { ...about, problems: problemsOf(about, lost) };
-}
-
 /** Every problem, in the order of the figures. */
-export function problemsOf(
-  figures: Omit<HullFigures, "problems">,
-  lost: readonly HullProblem[],
-): HullProblem[] {
+function problemsOf(figures: Omit<HullFigures, "problems">, lost: readonly HullProblem[]): HullProblem[] {
   const { form, faces, holes, float, pulling } = figures;
   return [
     ...(form?.problems ?? []),

@@ -37,20 +37,16 @@ export interface Clearance {
 
 /**
  * How near everything is to everything on one face, and what is too near: holes by the material's rule, flanges by their size.
- * @param only Names to work out; the others still count as neighbours. Undefined: all.
  */
 export function clearances(
   face: Face,
   material: Material,
   fittings: readonly Fitting[],
   zones: readonly Zone[],
-  only?: ReadonlySet<string>,
 ): Clearance[] {
   const places = new Map(fittings.map((one) => [one.name, placeOn(face, one.spot)]));
   const outlines = zones.map((zone) => ({ zone, points: outlineOf(face, zone) }));
-  return fittings
-    .filter(({ name }) => only === undefined || only.has(name))
-    .map((one) => clearanceOf(face, material, one, fittings, places, outlines));
+  return fittings.map((one) => clearanceOf(face, material, one, fittings, places, outlines));
 }
 
 type Outline = { readonly zone: Zone; readonly points: readonly Point[] };
