@@ -9,7 +9,7 @@ import { geodesic } from "../src/core/hull/faces/geodesic.js";
 import { patchThrough, type Spot } from "../src/core/hull/faces/patch.js";
 import { stripFace } from "../src/core/hull/faces/strip.js";
 import { loadOf, type Weight } from "../src/core/hull/float/equilibrium.js";
-import { holesAfloat } from "../src/core/hull/float/holes-afloat.js";
+import { drowningTable, holeAfloat } from "../src/core/hull/float/holes-afloat.js";
 import { restOf, rightingCurve } from "../src/core/hull/float/stability.js";
 import { cutHull } from "../src/core/hull/float/stations.js";
 import { formFrom } from "../src/core/hull/form/form.js";
@@ -188,5 +188,6 @@ function wholeBoat(weights: readonly Weight[]): void {
     loadOf(weights),
     Array.from({ length: 25 }, (_, i) => 5 * (i - 12)),
   );
-  holesAfloat(hull, rest.floating, curve, places);
+  const table = drowningTable(hull, rest.floating, curve);
+  for (const { name, at } of places) holeAfloat(table, name, at);
 }

@@ -1,14 +1,12 @@
 import type { FaceTemplate } from "../core/box/template.js";
 import { type DrawnWords, drawnInEnglish } from "../words/drawn/english.js";
 import { fitText } from "./fonts/wrap.js";
-import { box, line, points, strokes, text } from "./make.js";
+import { box, line, strokes, text } from "./make.js";
 import type { Shape, Sheet } from "./shapes.js";
 import { faceShapes, small } from "./template-face.js";
 import { registrationPoints, registrationShapes, type Span } from "./template-marks.js";
 
-const papers = { letter: [215.9, 279.4], a4: [210, 297] } as const;
 const marginMm = 10;
-const headMm = 14;
 /** For who has a rule in inches only. */
 const inchBar = { inches: 4 } as const;
 const inchMm = 25.4;
@@ -77,44 +75,6 @@ export function templateParts(
       };
     }),
   );
-}
-
-/** Drilling template of one face on sheets of its own, upright or across, or on tiles. */
-export function templateSheets(
-  template: FaceTemplate,
-  paper: keyof typeof papers,
-  words = drawnInEnglish,
-): Sheet[] {
-  const [short, long] = papers[paper];
-  const upright: Size = { widthMm: short, heightMm: long };
-  const across: Size = { widthMm: long, heightMm: short };
-  const areaOf = ({ widthMm, heightMm }: Size): TemplateArea => ({
-    left: marginMm,
-    bottom: marginMm,
-    widthMm: widthMm - 2 * marginMm,
-    heightMm: heightMm - 2 * marginMm - headMm,
-  });
-  const holds = (size: Size): boolean => {
-    const area = areaOf(size);
-    const freeMm = area.heightMm - footMm(template) - 2 * edgeWordsMm;
-    return template.widthMm <= area.widthMm && template.heightMm <= freeMm;
-  };
-  const size = [upright, across].find(holds) ?? upright;
-  const title = words.template.title(template.box, template.face);
-  return templateParts(template, areaOf(size), words).map(({ part, shapes }): Sheet => {
-    const titled = part === "" ? title : `${title}, ${part}`;
-    const roomMm = size.widthMm - 2 * marginMm;
-    const style = { sizeMm: points(10), weight: "semibold" } as const;
-    return {
-      title: titled,
-      ...size,
-      shapes: [
-        text(marginMm, size.heightMm - marginMm - 5, fitText(titled, roomMm, style), style),
-        text(marginMm, size.heightMm - marginMm - 10, words.template.scale, { ...small, colour: "soft" }),
-        ...shapes,
-      ],
-    };
-  });
 }
 
 /**

@@ -1,8 +1,6 @@
 import type { Finding } from "../core/findings/finding.js";
 import { workingTexts } from "../core/findings/working-symbols.js";
-import type { Edit } from "../core/plan/edits/edit.js";
 import type { Shows } from "../core/plan/model/plan.js";
-import { editSentence } from "./edits.js";
 import type { FindingWords } from "./finding-words.js";
 import { findingsInEnglish, ruleText } from "./rules.js";
 import { quantityIn, sayOf } from "./say.js";
@@ -38,9 +36,4 @@ export function workingLines(
     const said = text === undefined ? String(value) : texts[text];
     return `${name} = ${typeof value === "number" ? quantityIn(value, unit, shows, language) : said}`;
   });
-}
-
-/** A remedy as something one does. */
-export function remedySentence(edit: Edit): string {
-  return editSentence(edit);
 }

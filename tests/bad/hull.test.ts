@@ -11,7 +11,6 @@ import { startingLines } from "../../src/core/hull/form/starting-form.js";
 import { leastDistances } from "../../src/core/hull/holes/distances.js";
 import { cureHours } from "../../src/core/hull/holes/sealing.js";
 import { toolFor } from "../../src/core/hull/holes/tool.js";
-import { twoDistances } from "../../src/core/hull/marks/intersection.js";
 import { markSheet } from "../../src/core/hull/marks/sheet.js";
 import { rowPlaces } from "../../src/core/hull/placing/row.js";
 
@@ -130,7 +129,6 @@ describe("a caller's mistake says what was wanted and what came; NaN is never le
         ),
       /a twice/,
     ],
-    ["a distance below nothing", () => twoDistances([0, 0], [1, 0], -1, 1), /≥ 0 m/],
     [
       "a row backwards",
       () =>

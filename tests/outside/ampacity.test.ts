@@ -1,7 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { type AmpacityConditions, ampacityA } from "../../src/core/circuit/conductor/ampacity.js";
 import { sizeOfKey } from "../../src/core/circuit/conductor/sizes.js";
-import { conductorTemperatureC } from "../../src/core/circuit/conductor/temperature.js";
 import { ruleSet } from "../../src/core/reference/rule-sets.js";
 
 const us: AmpacityConditions = {
@@ -105,7 +104,3 @@ describe("thin leads, FAA AC 43.13-1B table 11-9 (published)", () => {
   test("thinner than 24 AWG is not known", () =>
     expect(ampacityA(sizeOfKey("26 AWG"), us)).toMatchObject({ ampacityA: undefined, missing: "size" }));
 });
-
-test("copper at half the allowed current, FAA paragraph 11-66d(4), formula from memory", () =>
-  // 20 + (105 − 20) · √0.5, worked by hand
-  expect(conductorTemperatureC(20, 105, 10, 20)).toBeCloseTo(80.104, 3));

@@ -2,13 +2,10 @@ import { describe, expect, test } from "vitest";
 import { leastDistances } from "../../src/core/hull/holes/distances.js";
 import { fixtureHole } from "../../src/core/hull/holes/fixture.js";
 import {
-  beadLengthM,
-  beadMl,
   bondProblem,
   cartridgesFor,
   containerFor,
   cureHours,
-  jointDepthMm,
   ringMl,
 } from "../../src/core/hull/holes/sealing.js";
 import { backingProblem, toolFor } from "../../src/core/hull/holes/tool.js";
@@ -54,26 +51,11 @@ describe("tools", () => {
   });
 });
 
-describe("sealant (data sheets of one-part silicones; yields computed)", () => {
-  test.each([
-    [310, { shape: "rectangular", widthMm: 6, depthMm: 6 }, 8.6111],
-    [310, { shape: "round", diameterMm: 5 }, 15.7882],
-    [310, { shape: "fillet", legMm: 6 }, 17.2222],
-    [310, { shape: "half round", diameterMm: 8 }, 12.3345],
-    [80, { shape: "round", diameterMm: 4 }, 6.3662],
-  ] as const)("%d ml of %o reach %d m", (ml, bead, metres) => {
-    expect(beadLengthM(bead, ml)).toBeCloseTo(metres, 3);
-    expect(beadMl(bead, metres)).toBeCloseTo(ml, 1);
-  });
+describe("sealant (data sheets of one-part silicones; volumes computed)", () => {
   test("cure with the square root of time from 2 mm a day: 4 mm in 4 days, 6 mm in 9; twice that cold", () => {
     expect(cureHours(4)).toBeCloseTo(96, 9);
     expect(cureHours(6) / 24).toBeCloseTo(9, 9);
     expect(cureHours(4, { temperatureC: 5 })).toBeCloseTo(192, 9);
-  });
-  test("joint depth: 3 mm up to 6 mm wide, half the width above (published)", () => {
-    expect(jointDepthMm(6)).toBe(3);
-    expect(jointDepthMm(12)).toBe(6);
-    expect(() => jointDepthMm(2)).toThrow(/≥ 3 mm/);
   });
   test("polyethylene sheds sealant at 30 mN/m, polycarbonate and aluminium do not (published)", () => {
     expect(bondProblem("lamp", "polyethylene")[0]).toMatchObject({

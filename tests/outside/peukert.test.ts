@@ -1,22 +1,24 @@
 import { expect, test } from "vitest";
 import { followOuting } from "../../src/core/energy/follow.js";
-import {
-  effectiveCurrentA,
-  exponentFromTwoRates,
-  hoursOneAmpereForm,
-  hoursRatedForm,
-} from "../../src/core/energy/peukert.js";
+import { effectiveCurrentA } from "../../src/core/energy/peukert.js";
 import { house, outing } from "../core/energy/outings.js";
+
+/** Hours that the printed capacity lasts at a steady current. */
+const hoursOf = (capacityAh: number, ratedHours: number, k: number, currentA: number) =>
+  capacityAh / effectiveCurrentA(currentA, capacityAh / ratedHours, k);
+/** The form with the capacity at 1 A, C₁: a battery whose rated current is 1 A, so rated over C₁ hours. */
+const hoursFromOneAmpere = (capacityAt1AAh: number, k: number, currentA: number) =>
+  hoursOf(capacityAt1AAh, capacityAt1AAh, k, currentA);
 
 // one-ampere form t = Cp / I^k: an electrical teaching page (published): 100 Ah, k = 1.2, 5 A
 test("one-ampere form: 100 Ah at 5 A last 14.5 h as printed", () => {
-  expect(hoursOneAmpereForm(100, 1.2, 5)).toBeCloseTo(14.5, 1); // printed to 0.1 h
+  expect(hoursFromOneAmpere(100, 1.2, 5)).toBeCloseTo(14.5, 1); // printed to 0.1 h
 });
 
 // one-ampere form: a physics tutorial's solved example (published): 250 Ah, k = 1.3, 20 A
 test("one-ampere form: 250 Ah at 20 A last 5.088631644 h and give 101.772632884 Ah as printed", () => {
-  expect(hoursOneAmpereForm(250, 1.3, 20)).toBeCloseTo(5.088631644, 8);
-  expect(20 * hoursOneAmpereForm(250, 1.3, 20)).toBeCloseTo(101.772632884, 7);
+  expect(hoursFromOneAmpere(250, 1.3, 20)).toBeCloseTo(5.088631644, 8);
+  expect(20 * hoursFromOneAmpere(250, 1.3, 20)).toBeCloseTo(101.772632884, 7);
 });
 
 // rated-hour form t = H · (C / (I·H))^k: a battery supplier's formula page (published); answers computed from it
@@ -25,23 +27,20 @@ test.each([
   [100, 20, 1.2, 10, 8.7055],
   [100, 20, 1.05, 20, 4.6652],
 ])("rated-hour form: %d Ah over %d h, k = %d, %d A: %d h (computed)", (ah, ratedHours, k, amps, hours) => {
-  expect(hoursRatedForm(ah, ratedHours, k, amps)).toBeCloseTo(hours, 4);
+  expect(hoursOf(ah, ratedHours, k, amps)).toBeCloseTo(hours, 4);
 });
 
 test("the two forms differ for the same 100 Ah, and agree once each has its own capacity", () => {
-  expect(hoursOneAmpereForm(100, 1.2, 10)).toBeLessThan(hoursRatedForm(100, 20, 1.2, 10) - 2);
+  expect(hoursFromOneAmpere(100, 1.2, 10)).toBeLessThan(hoursOf(100, 20, 1.2, 10) - 2);
   // capacity at 1 A of a battery rated C over H: H · (C / H)^k
-  expect(hoursOneAmpereForm(20 * (100 / 20) ** 1.2, 1.2, 10)).toBeCloseTo(
-    hoursRatedForm(100, 20, 1.2, 10),
-    9,
-  );
+  expect(hoursFromOneAmpere(20 * (100 / 20) ** 1.2, 1.2, 10)).toBeCloseTo(hoursOf(100, 20, 1.2, 10), 9);
 });
 
-// a battery teaching page (published): 100 Ah at the 20 h rate, 60 Ah at 20 A; the exponent is computed from those: 1.3685
-test("exponent from two rates: 5 A for 20 h and 20 A for 3 h give 1.3685", () => {
-  const k = exponentFromTwoRates({ currentA: 5, hours: 20 }, { currentA: 20, hours: 3 });
+// a battery teaching page (published): 100 Ah at the 20 h rate, 60 Ah at 20 A. Its exponent from the two rates, (ln t₂ − ln t₁)/(ln I₁ − ln I₂)
+test("two rates of one battery, 5 A for 20 h and 20 A for 3 h, lie on one curve: k = 1.3685 (computed)", () => {
+  const k = (Math.log(3) - Math.log(20)) / (Math.log(5) - Math.log(20));
   expect(k).toBeCloseTo(1.3685, 4);
-  expect(20 * hoursRatedForm(100, 20, k, 20)).toBeCloseTo(60, 9);
+  expect(20 * hoursOf(100, 20, k, 20)).toBeCloseTo(60, 9);
 });
 
 // the battery followed step by step must land on the rated-hour form
@@ -54,7 +53,7 @@ test.each([
   (peukertExponent, amps) => {
     const battery = { ...house, capacityAh: 100, peukertExponent, cutOffV: 0 };
     const figures = followOuting(outing(40, [{ id: "load", law: "current", value: amps }], [battery]));
-    expect(figures.batteries[0]?.cutOffAtH).toBeCloseTo(hoursRatedForm(100, 20, peukertExponent, amps), 6);
+    expect(figures.batteries[0]?.cutOffAtH).toBeCloseTo(hoursOf(100, 20, peukertExponent, amps), 6);
   },
 );
 
@@ -75,16 +74,11 @@ test("at and below the rated current no more than the printed capacity is promis
 });
 
 test.each([
-  [0, 1.2, 5],
-  [100, 0.9, 5],
-  [100, 1.2, 0],
-  [100, 1.2, Number.NaN],
-])("%d Ah, k = %d, %d A is refused", (ah, k, amps) => {
-  expect(() => hoursOneAmpereForm(ah, k, amps)).toThrow(RangeError);
-  expect(() => hoursRatedForm(ah, 20, k, amps)).toThrow(RangeError);
-});
-
-test("two rates at one current tell no exponent", () => {
-  const rate = { currentA: 5, hours: 20 };
-  expect(() => exponentFromTwoRates(rate, rate)).toThrow(RangeError);
+  [-1, 5, 1.2, "current"],
+  [Number.NaN, 5, 1.2, "current"],
+  [5, 0, 1.2, "rated current"],
+  [5, 5, 0.9, "exponent"],
+])("%d A of a battery rated at %d A with k = %d is refused", (currentA, ratedA, k, what) => {
+  expect(() => effectiveCurrentA(currentA, ratedA, k)).toThrow(RangeError);
+  expect(() => effectiveCurrentA(currentA, ratedA, k)).toThrow(what);
 });

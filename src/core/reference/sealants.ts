@@ -1,4 +1,4 @@
-/** Sealants: bead, cartridge, cure, bond. Lengths in mm, volumes in ml, surface energies in mN/m (the same number as dyne/cm). */
+/** Sealants: cartridge, cure, bond. Lengths in mm, volumes in ml, surface energies in mN/m (the same number as dyne/cm). */
 
 const dataSheet = {
   title: "makers' data sheets of one-part silicone sealants (ISO 11600 class 20HM; ASTM C920 class 25)",
@@ -46,14 +46,6 @@ export const cure = {
   /** Air colder or drier than this counts as cold or dry. */
   coldBelowC: 10,
   dryBelowShare: 0.3,
-} as const;
-
-export const joint = {
-  source: dataSheet,
-  leastMm: 3,
-  depthThreeUpToWidthMm: 6,
-  depthShareAbove: 0.5,
-  widthPerMovement: 4,
 } as const;
 
 /** Surface energy of untreated material. Metals, glass and clean wood stand far above any sealant. */

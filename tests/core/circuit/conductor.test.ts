@@ -9,7 +9,6 @@ import {
 } from "../../../src/core/circuit/conductor/make.js";
 import { conductorOhmPerM } from "../../../src/core/circuit/conductor/resistance.js";
 import { rising, seriesOf, sizeOfKey } from "../../../src/core/circuit/conductor/sizes.js";
-import { conductorTemperatureC } from "../../../src/core/circuit/conductor/temperature.js";
 import { jointKinds } from "../../../src/core/plan/model/common.js";
 import { ruleSet } from "../../../src/core/reference/rule-sets.js";
 
@@ -86,11 +85,6 @@ test("joints, fuses and switches have some resistance, larger ones less", () => 
   expect(switchOhm()).toBeGreaterThan(switchOhm(50));
 });
 
-test("copper is as warm as the air without current and at its rating with all it may carry", () => {
-  expect(conductorTemperatureC(30, 105, 0, 20)).toBe(30);
-  expect(conductorTemperatureC(30, 105, 20, 20)).toBe(105);
-});
-
 test.each([
   [
     "area",
@@ -101,7 +95,6 @@ test.each([
   ["conductor size", () => sizeOfKey("7 bananas")],
   ["cores", () => cableDiameterMm(sizeOfKey("1 mm²"), 0)],
   ["rating", () => protectionOhm("breaker", Number.NaN)],
-  ["ampacity", () => conductorTemperatureC(20, 105, 1, 0)],
 ])("refuses nonsense: %s", (what, call) => {
   expect(call).toThrow(RangeError);
   expect(call).toThrow(new RegExp(what));

@@ -2,7 +2,7 @@ import { readdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { expect, test } from "vitest";
 import { rules } from "../../../src/core/findings/rules.js";
-import { rulePage, rulesIndex } from "../../../src/words/rule-page.js";
+import { rulePage, rulesIndex } from "./rule-page.js";
 
 // `npx vitest run tests/core/findings/pages.test.ts -u` writes the pages anew.
 const page = (name: string) => fileURLToPath(new URL(`../../../docs/rules/${name}.md`, import.meta.url));

@@ -2,7 +2,8 @@ import { describe, expect, test } from "vitest";
 import { checkPlan } from "../../../src/core/findings/check.js";
 import type { Finding } from "../../../src/core/findings/finding.js";
 import { type RuleId, rules } from "../../../src/core/findings/rules.js";
-import { findingSentence, remedySentence, workingLines } from "../../../src/words/findings.js";
+import { editSentence } from "../../../src/words/edits.js";
+import { findingSentence, workingLines } from "../../../src/words/findings.js";
 import { ruleText } from "../../../src/words/rules.js";
 import { findingsInSpanish } from "../../../src/words/spanish/findings.js";
 import { boat } from "./boat.js";
@@ -83,7 +84,7 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))("%s", (id, rule) =>
       );
       // the same figures and places, whatever the words
       for (const told of figuresIn(sentence)) expect(inSpanish).toContain(told);
-      for (const line of [...workingLines(finding, shows), ...(finding.remedies ?? []).map(remedySentence)])
+      for (const line of [...workingLines(finding, shows), ...(finding.remedies ?? []).map(editSentence)])
         expect(line).not.toMatch(/undefined|NaN|\[object/);
     }
   });

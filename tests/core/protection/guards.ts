@@ -1,4 +1,6 @@
-import type { Guard, GuardedConductor } from "../../../src/core/circuit/protection/guard.js";
+import type { Guard, GuardedConductor, GuardRules } from "../../../src/core/circuit/protection/guard.js";
+import { judgeGuards } from "../../../src/core/circuit/protection/judge-all.js";
+import type { ProtectionFigures } from "../../../src/core/circuit/protection/types.js";
 
 /** An invented lamp way: 16 AWG trunk, thin leads, an AGM battery, everything known. */
 export const trunk: GuardedConductor = {
@@ -41,3 +43,10 @@ export const lampWay: Guard = {
   },
   nearer: { id: "house / main", device: "bolted fuse", ratingA: 40 },
 };
+
+/** One device judged by itself. */
+export function judgeGuard(guard: Guard, rules: GuardRules): ProtectionFigures {
+  const [figures] = judgeGuards([guard], rules);
+  if (figures === undefined) throw new Error(`${guard.id} was not judged`);
+  return figures;
+}

@@ -1,11 +1,10 @@
 import { expect, test } from "vitest";
 import type { Guard } from "../../../src/core/circuit/protection/guard.js";
-import { judgeGuard } from "../../../src/core/circuit/protection/judge.js";
 import type { ProtectionCondition, ProtectionFigures } from "../../../src/core/circuit/protection/types.js";
 import { protectionConditions } from "../../../src/core/circuit/protection/types.js";
 import { isoRules } from "../../../src/core/reference/rule-set-iso.js";
 import { usRules } from "../../../src/core/reference/rule-set-us.js";
-import { lampWay, leads, trunk } from "./guards.js";
+import { judgeGuard, lampWay, leads, trunk } from "./guards.js";
 
 const result = (figures: ProtectionFigures, condition: ProtectionCondition) => {
   const found = figures.conditions.find((each) => each.condition === condition);

@@ -4,11 +4,10 @@
  */
 import { describe, expect, test } from "vitest";
 import type { Guard } from "../../../src/core/circuit/protection/guard.js";
-import { judgeGuard } from "../../../src/core/circuit/protection/judge.js";
 import type { ConditionResult, ProtectionCondition } from "../../../src/core/circuit/protection/types.js";
 import { isoRules } from "../../../src/core/reference/rule-set-iso.js";
 import { usRules } from "../../../src/core/reference/rule-set-us.js";
-import { lampWay, leads, trunk } from "./guards.js";
+import { judgeGuard, lampWay, leads, trunk } from "./guards.js";
 
 type State = ConditionResult["state"];
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { bundleDiameterMm, bundles } from "../../../src/core/route/bundles.js";
+import { bundleDiameterMm } from "../../../src/core/route/bundles.js";
 import { checkBend, checkChafe, checkClearances, checkOpening } from "../../../src/core/route/checks.js";
 import { compassFigures, pairFieldMicroT } from "../../../src/core/route/compass.js";
 import { cutLength } from "../../../src/core/route/cut-length.js";
@@ -136,12 +136,7 @@ describe("bundles", () => {
     { id: "pump", legs: ["a"], loadedConductors: 2, diameterMm: 8 },
     { id: "horn", legs: ["a", "c"], loadedConductors: 2, diameterMm: 6 },
   ];
-  test("per leg, and beside each run", () => {
-    expect(bundles(runs)[0]).toMatchObject({
-      leg: "a",
-      runs: ["lamps", "pump", "horn"],
-      loadedConductors: 6,
-    });
+  test("beside each run", () => {
     expect(loadedBeside(runs)).toEqual(
       new Map([
         ["lamps", 4],

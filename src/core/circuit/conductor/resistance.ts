@@ -58,7 +58,7 @@ export function conductorOhmPerM(size: ConductorSize, state: CopperState): numbe
 
 function ohmPerMAt20C(size: ConductorSize, tinned: boolean, make: Make): number {
   if (!(size.areaMm2 > 0)) throw new RangeError(`area must be > 0 mm², got ${size.areaMm2}`);
-  if (make === "least") return copper.ohmMm2PerM / size.areaMm2;
+  if (make === "least") return copperOhm(1, size.areaMm2, 20);
   return size.series === "metric" ? metricOhmPerM(size.areaMm2, tinned) : gaugeOhmPerM(size, tinned, make);
 }
 
@@ -67,7 +67,7 @@ const printedByKey = new Map<string, number>(
 );
 
 function gaugeOhmPerM(size: ConductorSize, tinned: boolean, make: Exclude<Make, "least">): number {
-  const laidOhmPerM = (copper.ohmMm2PerM / size.areaMm2) * layAllowance.factor;
+  const laidOhmPerM = copperOhm(1, size.areaMm2, 20) * layAllowance.factor;
   if (make === "usual") return laidOhmPerM * (tinned ? tinAllowance.usualFactor : 1);
   const made = laidOhmPerM * makingAllowance.maxFactor;
   return tinned ? Math.max(made * tinAllowance.maxFactor, printedByKey.get(size.key) ?? 0) : made;

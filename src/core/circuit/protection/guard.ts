@@ -2,7 +2,7 @@ import type { Protection } from "../../plan/model/common.js";
 import type { Chemistry } from "../../plan/model/supply.js";
 import type { RuleSet } from "../../reference/rule-set-type.js";
 
-/** One device in a positive leg with all it must be judged by: plain numbers, no plan. Made by the adapter, read by `judgeGuard`. */
+/** One device in a positive leg with all it must be judged by: plain numbers, no plan. Made by the adapter, read by `judgeGuards`. */
 export interface Guard {
   /** `helm / lamps / fuse`, `house / main`, `pump feed / fuse`. */
   readonly id: string;

@@ -77,7 +77,7 @@ export function settledRatings(guards: readonly Guard[], rules: GuardRules): Rea
  * Judges all devices of a boat together. Ratings left open are chosen from the outermost device inwards, and a main is chosen so
  * that the devices beyond it open before it wherever a rating allows that. `nearer.ratingA` is filled in from the guard of that id.
  * @returns One result for each guard, in the order given.
- * @throws RangeError if two guards share an id, devices stand before each other in a ring, or as `judgeGuard`.
+ * @throws RangeError if two guards share an id, devices stand before each other in a ring, or as `TriedGuard`.
  */
 export function judgeGuards(guards: readonly Guard[], rules: GuardRules): readonly ProtectionFigures[] {
   const { tried, ratingA, nearerOf } = settle(guards, rules);

@@ -78,7 +78,11 @@ export function choiceFor(
   return chooseRating(guard.against(nearer), prefers);
 }
 
-/** The figures of one device at a rating already settled on. */
+/**
+ * The figures of one device at the owner's rating, at one settled on, or at the smallest standard rating that breaks no condition.
+ * Where none does, the rating is the smallest that breaks `before-main` alone, else the largest that harms no conductor and no gear, and `conflict` names the two conditions
+ * that exclude each other (absent where one condition alone excludes every standard rating).
+ */
 export function figuresAt(
   tried: TriedGuard,
   nearer: NearerDevice | undefined,
@@ -114,14 +118,4 @@ export function figuresAt(
     ...(choice.conflict && { conflict: choice.conflict }),
     ...(nextSmaller && { nextSmaller }),
   };
-}
-
-/**
- * Judges the owner's rating, or chooses the smallest standard rating that breaks no condition.
- * Where none does, the rating is the smallest that breaks `before-main` alone, else the largest that harms no conductor and no gear, and `conflict` names the two conditions
- * that exclude each other (absent where one condition alone excludes every standard rating).
- * @throws RangeError as `TriedGuard`.
- */
-export function judgeGuard(guard: Guard, rules: GuardRules): ProtectionFigures {
-  return figuresAt(new TriedGuard(guard, rules), guard.nearer);
 }

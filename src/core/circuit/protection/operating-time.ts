@@ -63,12 +63,3 @@ export function leastOperatingS(kind: DeviceKind, ratingA: number, currentA: num
 export function greatestOperatingS(kind: DeviceKind, ratingA: number, currentA: number): number | undefined {
   return timeS(kind, checkCurrent(currentA, ratingA), "maxS");
 }
-
-/**
- * Greatest I²·t the device lets through at a steady fault current [A²s].
- * @throws RangeError as `greatestOperatingS`.
- */
-export function letThroughA2s(kind: DeviceKind, ratingA: number, currentA: number): number | undefined {
-  const timeS = greatestOperatingS(kind, ratingA, currentA);
-  return timeS === undefined ? undefined : currentA ** 2 * timeS;
-}

@@ -36,17 +36,3 @@ export function withstandA2s(areaMm2: number, insulationC: number): number {
   const k = adiabaticFactor(insulationC, finalTemperatureC(insulationC));
   return (k * areaMm2) ** 2;
 }
-
-/**
- * Least copper area for a short of given current and time: S = I · √t / k.
- * @returns Area [mm²].
- * @throws RangeError unless all three are above zero and the time is within the reach of the adiabatic rule.
- */
-export function leastAreaMm2(currentA: number, timeS: number, k: number): number {
-  if (!(currentA > 0)) throw new RangeError(`current must be > 0 A, got ${currentA}`);
-  if (!(k > 0)) throw new RangeError(`k must be > 0 A·√s/mm², got ${k}`);
-  if (!(timeS > 0 && timeS <= adiabaticMaxS)) {
-    throw new RangeError(`time must be > 0 s and ≤ ${adiabaticMaxS} s, got ${timeS}`);
-  }
-  return (currentA * Math.sqrt(timeS)) / k;
-}

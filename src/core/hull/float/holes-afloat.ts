@@ -68,20 +68,6 @@ export function holeAfloat(table: DrowningTable, name: string, at: Point): HoleA
   };
 }
 
-/**
- * Height and drowning angles of each hole.
- * @throws RangeError as `drowningTable`.
- */
-export function holesAfloat(
-  hull: CutHull,
-  rest: Floating,
-  curve: readonly RightingPoint[],
-  holes: readonly { readonly name: string; readonly at: Point }[],
-): HoleAfloat[] {
-  const table = drowningTable(hull, rest, curve);
-  return holes.map(({ name, at }) => holeAfloat(table, name, at));
-}
-
 /** Nearest zero to a start, of a cubic through a table that is positive at the start. */
 function firstZero(places: readonly number[], values: readonly number[], start: number): number | undefined {
   const curve = cubicSpline(places, values);

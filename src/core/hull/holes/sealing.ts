@@ -1,49 +1,8 @@
 import type { Material } from "../../reference/drilling.js";
-import { cartridges, cure, joint, surfaceEnergy, waste } from "../../reference/sealants.js";
+import { cartridges, cure, surfaceEnergy, waste } from "../../reference/sealants.js";
 import type { HullProblem } from "../problem.js";
 
-/** Shapes of a bead, with their sizes [mm]. */
-export type Bead =
-  | { readonly shape: "rectangular"; readonly widthMm: number; readonly depthMm: number }
-  | { readonly shape: "round"; readonly diameterMm: number }
-  | { readonly shape: "half round"; readonly diameterMm: number }
-  | { readonly shape: "fillet"; readonly legMm: number }
-  | { readonly shape: "hollow fillet"; readonly radiusMm: number };
-
-/**
- * Cross-section of a bead [mm²].
- * @throws RangeError if a size is not above zero.
- */
-export function beadAreaMm2(bead: Bead): number {
-  for (const [key, value] of Object.entries(bead))
-    if (key !== "shape" && !(Number(value) > 0)) throw new RangeError(`${key} must be > 0 mm, got ${value}`);
-  switch (bead.shape) {
-    case "rectangular":
-      return bead.widthMm * bead.depthMm;
-    case "round":
-      return (Math.PI * bead.diameterMm ** 2) / 4;
-    case "half round":
-      return (Math.PI * bead.diameterMm ** 2) / 8;
-    case "fillet":
-      return bead.legMm ** 2 / 2;
-    case "hollow fillet":
-      return bead.radiusMm ** 2 * (1 - Math.PI / 4);
-  }
-}
-
-/** Volume of a bead of this length, nothing wasted [ml]. */
-export function beadMl(bead: Bead, lengthM: number): number {
-  if (!(lengthM >= 0)) throw new RangeError(`length must be ≥ 0 m, got ${lengthM}`);
-  return beadAreaMm2(bead) * lengthM;
-}
-
-/** Length that a volume gives, nothing wasted [m]. */
-export function beadLengthM(bead: Bead, volumeMl: number): number {
-  if (!(volumeMl >= 0)) throw new RangeError(`volume must be ≥ 0 ml, got ${volumeMl}`);
-  return volumeMl / beadAreaMm2(bead);
-}
-
-/** Sealant under a flange round a hole: the ring between hole and flange, filled to the joint's depth [ml]. */
+/** Sealant under a flange round a hole: the ring between hole and flange, filled to the depth of the bed [ml]. */
 export function ringMl(flangeMm: number, holeMm: number, depthMm: number): number {
   if (!(holeMm > 0 && flangeMm > holeMm && depthMm > 0))
     throw new RangeError(
@@ -75,13 +34,6 @@ export function containerFor(volumeMl: number): {
   return { name: one.name, ...cartridgesFor(volumeMl, one.ml) };
 }
 
-/** Depth of a joint by its width: 3 mm to 6 mm of width, half the width above [mm]. */
-export function jointDepthMm(widthMm: number): number {
-  if (!(widthMm >= joint.leastMm))
-    throw new RangeError(`joint must be ≥ ${joint.leastMm} mm wide, got ${widthMm}`);
-  return widthMm <= joint.depthThreeUpToWidthMm ? joint.leastMm : joint.depthShareAbove * widthMm;
-}
-
 /** Air while it cures. Undefined: the usual room. */
 export interface Air {
   readonly temperatureC?: number;
@@ -91,7 +43,7 @@ export interface Air {
 
 /**
  * Time until a one-part moisture-curing sealant is through: t = 24 h·(depth/depth₂₄)², twice that when cold or dry [h].
- * @param depthMm How far the air is from the innermost sealant: the joint's depth, or half the flange's ring under a flange.
+ * @param depthMm How far the air is from the innermost sealant: under a flange, half of its ring.
  */
 export function cureHours(depthMm: number, air: Air = {}): number {
   if (!(depthMm > 0)) throw new RangeError(`depth must be > 0 mm, got ${depthMm}`);

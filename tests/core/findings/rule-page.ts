@@ -1,7 +1,7 @@
-import { ruleOf } from "../core/findings/rules.js";
-import type { Source } from "../core/reference/source.js";
-import { levelWords } from "./labels.js";
-import { ruleText } from "./rules.js";
+import { ruleOf } from "../../../src/core/findings/rules.js";
+import type { Source } from "../../../src/core/reference/source.js";
+import { levelWords } from "../../../src/words/labels.js";
+import { ruleText } from "../../../src/words/rules.js";
 
 const statusWords: Readonly<Record<Source["status"], string>> = {
   published: "published",
