@@ -1,28 +1,14 @@
 import { describe, expect, test } from "vitest";
 import { workOutWhole } from "../../src/core/layout-figures.js";
 import { readPlan } from "../../src/core/plan/read.js";
-import { ipWaterTests } from "../../src/core/reference/ip-code.js";
 import { legSupports, supportRule } from "../../src/core/route/supports.js";
 import { layoutPlan, soundBox } from "../core/findings/layout-boat.js";
 
 /*
  * IEC 60529 (degrees of protection by enclosures) was read at second hand, in public summaries that agree with each other: of a
- * dealer in boat electronics (IPX1 to IPX8 with flow, nozzle, pressure and time), of a maker's manual (depths of numeral 7), and a
- * test house's extract of clause 6 (what a numeral implies). Published.
+ * dealer in boat electronics, of a maker's manual, and a test house's extract of clause 6 (what a numeral implies). Published.
  */
 describe("IEC 60529, second numeral", () => {
-  test.each([
-    [1, { kind: "drip", minutes: 10 }],
-    [3, { kind: "spray", litresPerMin: 10, minutes: 5 }],
-    [4, { kind: "spray", litresPerMin: 10, minutes: 5 }],
-    [5, { kind: "jet", nozzleMm: 6.3, litresPerMin: 12.5, kPa: 30, minutes: 3 }],
-    [6, { kind: "jet", nozzleMm: 12.5, litresPerMin: 100, kPa: 100, minutes: 3 }],
-    [7, { kind: "immersion", depthBottomM: 1, depthTopM: 0.15, minutes: 30 }],
-    [8, { kind: "immersion" }],
-  ])("water test of numeral %i", (numeral, published) =>
-    expect(ipWaterTests.rows.find((row) => row.numeral === numeral)).toEqual({ numeral, ...published }),
-  );
-
   const levels = (ip: string, surroundings: string): string[] => {
     const text = layoutPlan({ box: soundBox.replace("IP65", ip) }).replace(
       "covered: true, surroundings: splash",

@@ -39,8 +39,6 @@ describe("DIN 40430", () => {
 });
 
 test.each(glandFits.rows)("$size goes through its hole, with at most 0.6 mm to spare", (fit) => {
-  const threads = [...metricGlandThreads.rows, ...pgGlandThreads.rows];
-  expect(threads.find((row) => row.size === fit.size)?.threadOuterMm).toBe(fit.threadOuterMm);
   expect(fit.holeMm).toBeGreaterThan(fit.threadOuterMm);
   expect(fit.holeMm - fit.threadOuterMm).toBeLessThan(0.601);
   expect(nutCornersMm(fit.spannerMm)).toBeGreaterThan(fit.holeMm);

@@ -60,13 +60,3 @@ export const makingAllowance = {
   source: { title: "common practice, no source", place: "-", status: "practice" },
   maxFactor: 1.03,
 } as const satisfies Sourced;
-
-/** Vehicle wire sold under the same size numbers has less copper [circular mils]. */
-export const vehicleWire = {
-  source: {
-    title: "US small-craft 3 % rule, reprint by a parts distributor",
-    place: "note on SAE wire",
-    status: "published",
-  },
-  rows: [{ key: "12 AWG", gaugeCircularMils: 6530, vehicleCircularMils: 5833 }],
-} as const satisfies Sourced;

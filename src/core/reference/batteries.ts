@@ -1,4 +1,3 @@
-import { resting } from "./battery-voltage.js";
 import { commonPractice, type Sourced } from "./source.js";
 
 /** Peukert exponents: t = H · (C / (I·H))^k. `k` is what is taken where the owner names none; the range is what the trade reports. */
@@ -137,28 +136,3 @@ export const capacityByAge = {
 } as const satisfies Sourced;
 
 /** Ready for the defaults of a plan: one 12 V block of a chemistry. */
-export interface ChemistryFacts {
-  /** Internal resistance times capacity [Ω·Ah]. */
-  readonly internalOhmAh: number;
-  /** Resting, fully charged [V]. */
-  readonly fullV: number;
-  readonly peukert: number;
-  readonly cutOffV: number;
-  readonly reserveShare: number;
-  readonly absorptionV: number;
-  /** Per block of any voltage [A/Ah]. */
-  readonly shortCircuitPerAh: number;
-}
-
-/** The figures above gathered for one of the chemistries of `plan/model/supply.ts`. */
-export function batteryChemistry(chemistry: "flooded" | "agm" | "gel" | "lifepo4"): ChemistryFacts {
-  return {
-    internalOhmAh: internalResistance[chemistry].ohmAh,
-    fullV: resting[chemistry].rows[0].v,
-    peukert: peukertExponents[chemistry].k,
-    cutOffV: dischargeLimits[chemistry].cutOffV,
-    reserveShare: dischargeLimits[chemistry].reserveShare,
-    absorptionV: chargeLimits[chemistry].absorptionV,
-    shortCircuitPerAh: shortCircuitPerAh[chemistry],
-  };
-}

@@ -53,24 +53,3 @@ export const resting = {
   gel: gelResting,
   lifepo4: lifepo4Resting,
 } as const;
-
-/** Published resting voltages that differ from the curves above; kept to show how far sources lie apart. */
-export const restingElsewhere = {
-  source: {
-    title: "one magazine answer, one home-energy page, one supplier's page",
-    place: "-",
-    status: "published",
-  },
-  rows: [
-    { chemistry: "flooded", charge: 1, minV: 12.6, maxV: 12.66 },
-    { chemistry: "flooded", charge: 0.75, minV: 12.45, maxV: 12.45 },
-    { chemistry: "flooded", charge: 0.5, minV: 12.3, maxV: 12.3 },
-    { chemistry: "flooded", charge: 0.25, minV: 11.95, maxV: 12.15 },
-    { chemistry: "flooded", charge: 0, minV: 11.85, maxV: 11.85 },
-    { chemistry: "lifepo4", charge: 1, minV: 13.8, maxV: 14 },
-    { chemistry: "lifepo4", charge: 0.75, minV: 13.4, maxV: 13.6 },
-    { chemistry: "lifepo4", charge: 0.5, minV: 13, maxV: 13.2 },
-    { chemistry: "lifepo4", charge: 0.25, minV: 12.4, maxV: 12.8 },
-    { chemistry: "lifepo4", charge: 0, minV: 10, maxV: 11.2 },
-  ],
-} as const satisfies Sourced;

@@ -18,25 +18,6 @@ export const bladeFuseScope = {
   interruptingA: 1000,
 } as const satisfies Sourced;
 
-/** Body colour by rating. */
-export const bladeFuseColours = {
-  source: { title: "ISO 8820-3", place: "colour code, recalled", status: "memory" },
-  rows: [
-    { ratingA: 1, colour: "black" },
-    { ratingA: 2, colour: "grey" },
-    { ratingA: 3, colour: "violet" },
-    { ratingA: 4, colour: "pink" },
-    { ratingA: 5, colour: "tan" },
-    { ratingA: 7.5, colour: "brown" },
-    { ratingA: 10, colour: "red" },
-    { ratingA: 15, colour: "blue" },
-    { ratingA: 20, colour: "yellow" },
-    { ratingA: 25, colour: "white" },
-    { ratingA: 30, colour: "green" },
-    { ratingA: 40, colour: "orange" },
-  ],
-} as const satisfies Sourced;
-
 /** Bolted (strip) fuse links near the battery: ratings made [A] and what they usually break at 32 V [A]. */
 export const boltedFuses = {
   source: { title: "common practice, no source", place: "-", status: "practice" },

@@ -66,6 +66,10 @@ export interface GlandFit {
   readonly standsOutMm: number;
 }
 
+const outerOf = (rows: readonly GlandThread[]): ReadonlyMap<string, number> =>
+  new Map(rows.map(({ size, threadOuterMm }) => [size, threadOuterMm]));
+const threadOuterMm = { metric: outerOf(metricGlandThreads.rows), pg: outerOf(pgGlandThreads.rows) };
+
 /**
  * Holes, clamping ranges and spanners. EN 62444 fixes none of them: they differ between makers, and the gland bought
  * goes before the table. Rows rise in size within a series.
@@ -73,6 +77,8 @@ export interface GlandFit {
 export const glandFits = {
   source: commonPractice,
   columns: {
+    metricThread: metricGlandThreads.source,
+    pgThread: pgGlandThreads.source,
     pgCable: pgGlandThreads.source,
     m12Hole: {
       title: "panel-punch maker's note on EN 62444",
@@ -83,30 +89,32 @@ export const glandFits = {
     threadLength: commonPractice,
   },
   lockNutMm: 5,
-  rows: [
-    ["metric", "M12", 12, 12.5, 3, 6, 15, 8, 20],
-    ["metric", "M16", 16, 16.5, 5, 10, 19, 9, 22],
-    ["metric", "M20", 20, 20.5, 6, 13, 24, 10, 25],
-    ["metric", "M25", 25, 25.5, 9, 17, 29, 11, 29],
-    ["metric", "M32", 32, 32.5, 13, 21, 36, 12, 34],
-    ["pg", "PG7", 12.5, 12.8, 3, 6.5, 15, 8, 20],
-    ["pg", "PG9", 15.2, 15.5, 4, 8, 19, 8, 22],
-    ["pg", "PG11", 18.6, 19, 5, 10, 22, 8, 24],
-    ["pg", "PG13.5", 20.4, 21, 6, 12, 24, 9, 26],
-    ["pg", "PG16", 22.5, 23, 10, 14, 27, 10, 28],
-    ["pg", "PG21", 28.3, 28.8, 13, 18, 33, 11, 32],
-    ["pg", "PG29", 37, 37.5, 18, 25, 42, 12, 38],
-  ].map(
-    ([series, size, thread, hole, min, max, spanner, length, out]): GlandFit => ({
-      series: series === "pg" ? "pg" : "metric",
-      size: String(size),
-      threadOuterMm: Number(thread),
-      holeMm: Number(hole),
-      minCableMm: Number(min),
-      maxCableMm: Number(max),
-      spannerMm: Number(spanner),
-      threadLengthMm: Number(length),
-      standsOutMm: Number(out),
+  rows: (
+    [
+      ["metric", "M12", 12.5, 3, 6, 15, 8, 20],
+      ["metric", "M16", 16.5, 5, 10, 19, 9, 22],
+      ["metric", "M20", 20.5, 6, 13, 24, 10, 25],
+      ["metric", "M25", 25.5, 9, 17, 29, 11, 29],
+      ["metric", "M32", 32.5, 13, 21, 36, 12, 34],
+      ["pg", "PG7", 12.8, 3, 6.5, 15, 8, 20],
+      ["pg", "PG9", 15.5, 4, 8, 19, 8, 22],
+      ["pg", "PG11", 19, 5, 10, 22, 8, 24],
+      ["pg", "PG13.5", 21, 6, 12, 24, 9, 26],
+      ["pg", "PG16", 23, 10, 14, 27, 10, 28],
+      ["pg", "PG21", 28.8, 13, 18, 33, 11, 32],
+      ["pg", "PG29", 37.5, 18, 25, 42, 12, 38],
+    ] as const
+  ).map(
+    ([series, size, holeMm, minCableMm, maxCableMm, spannerMm, threadLengthMm, standsOutMm]): GlandFit => ({
+      series,
+      size,
+      threadOuterMm: threadOuterMm[series].get(size) ?? Number.NaN,
+      holeMm,
+      minCableMm,
+      maxCableMm,
+      spannerMm,
+      threadLengthMm,
+      standsOutMm,
     }),
   ),
 } as const satisfies {

@@ -24,28 +24,3 @@ export const flexibleCopper = {
     { areaMm2: 95, plainOhmPerKm: 0.206, tinnedOhmPerKm: 0.21 },
   ],
 } as const satisfies Sourced;
-
-/** The same for stiff stranded conductors; kept for comparison. */
-export const strandedCopper = {
-  source: {
-    title: "IEC 60228:2004",
-    place: "table 2, class 2, read in two engineering reproductions that agree",
-    status: "published",
-  },
-  rows: [
-    { areaMm2: 0.5, plainOhmPerKm: 36, tinnedOhmPerKm: 36.7 },
-    { areaMm2: 0.75, plainOhmPerKm: 24.5, tinnedOhmPerKm: 24.8 },
-    { areaMm2: 1, plainOhmPerKm: 18.1, tinnedOhmPerKm: 18.2 },
-    { areaMm2: 1.5, plainOhmPerKm: 12.1, tinnedOhmPerKm: 12.2 },
-    { areaMm2: 2.5, plainOhmPerKm: 7.41, tinnedOhmPerKm: 7.56 },
-    { areaMm2: 4, plainOhmPerKm: 4.61, tinnedOhmPerKm: 4.7 },
-    { areaMm2: 6, plainOhmPerKm: 3.08, tinnedOhmPerKm: 3.11 },
-    { areaMm2: 10, plainOhmPerKm: 1.83, tinnedOhmPerKm: 1.84 },
-    { areaMm2: 16, plainOhmPerKm: 1.15, tinnedOhmPerKm: 1.16 },
-    { areaMm2: 25, plainOhmPerKm: 0.727, tinnedOhmPerKm: 0.734 },
-    { areaMm2: 35, plainOhmPerKm: 0.524, tinnedOhmPerKm: 0.529 },
-    { areaMm2: 50, plainOhmPerKm: 0.387, tinnedOhmPerKm: 0.391 },
-    { areaMm2: 70, plainOhmPerKm: 0.268, tinnedOhmPerKm: 0.27 },
-    { areaMm2: 95, plainOhmPerKm: 0.193, tinnedOhmPerKm: 0.195 },
-  ],
-} as const satisfies Sourced;

@@ -49,18 +49,3 @@ export const largestShort = {
   },
   maxCopperC: 20,
 } as const satisfies Sourced;
-
-/** Let-through a conductor withstands, k²·S² [10⁶ A²s]. */
-export const maxLetThrough = {
-  source: { title: "Electrical Installation Guide", place: "figure G53, copper", status: "published" },
-  rows: [
-    { areaMm2: 1.5, pvc: 0.0297, crossLinked: 0.046 },
-    { areaMm2: 2.5, pvc: 0.0826, crossLinked: 0.1278 },
-    { areaMm2: 4, pvc: 0.2116, crossLinked: 0.3272 },
-    { areaMm2: 6, pvc: 0.4761, crossLinked: 0.7362 },
-    { areaMm2: 10, pvc: 1.3225, crossLinked: 2.045 },
-    { areaMm2: 16, pvc: 3.3856, crossLinked: 5.235 },
-    { areaMm2: 25, pvc: 8.2656, crossLinked: 12.7806 },
-    { areaMm2: 35, pvc: 16.2006, crossLinked: 25.05 },
-  ],
-} as const satisfies Sourced;

@@ -37,14 +37,6 @@ export const pullTests = {
   ],
 } as const satisfies { source: Source; newtonsPerLbf: number; rows: readonly PullTest[] };
 
-export const pullTestMethod = {
-  source: { title: "connector makers' crimp quality handbooks", place: "test method", status: "published" },
-  holdS: 60,
-  headMmPerMin: 25.4,
-  sampleMm: 152,
-  minSamples: 5,
-} as const;
-
 /** A crimp that stays in use is pulled no harder than this share of its minimum. */
 export const inProcessPull = {
   source: { title: "NASA-STD-8739.4", place: "13.8.2", status: "published" },

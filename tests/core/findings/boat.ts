@@ -12,11 +12,10 @@ import type {
   CompletePlan,
   CompleteRun,
 } from "../../../src/core/plan/completed.js";
-import { noHull } from "../../../src/core/plan/model/hull.js";
 import type { Plan } from "../../../src/core/plan/model/plan.js";
 import type { Run } from "../../../src/core/plan/model/runs.js";
-import { noWork } from "../../../src/core/plan/model/work.js";
 import { ruleSet } from "../../../src/core/reference/rule-sets.js";
+import { noHull, noWork } from "../plan/empty-sections.js";
 
 /**
  * A small sound boat, invented: battery `house`, panel `helm` with the way `lamps`, one lamp, and the two runs between.

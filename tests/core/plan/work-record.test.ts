@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import { applyEdit, applyEdits } from "../../../src/core/plan/edits/apply.js";
-import { noWork } from "../../../src/core/plan/model/work.js";
 import { readPlan } from "../../../src/core/plan/read.js";
 import {
   minuteOfWeek,
@@ -11,6 +10,7 @@ import {
 } from "../../../src/core/quantity/moments.js";
 import { readProblemLine } from "../../../src/words/read-problems.js";
 import { docExample, smallPlan } from "./doc-example.js";
+import { noWork } from "./empty-sections.js";
 
 function workOf(text: string) {
   const read = readPlan(text);

@@ -8,14 +8,16 @@ import type { AmpacityTable } from "../../../src/core/reference/ampacity-table.j
 import { usAmpacity, usBundling, usEngineSpace } from "../../../src/core/reference/ampacity-us.js";
 import { tinnedStrandedAwg } from "../../../src/core/reference/awg-conductors.js";
 import {
-  batteryChemistry,
   capacityByTemperature,
+  chargeLimits,
+  dischargeLimits,
   internalResistance,
   lithiumCapacityByTemperature,
   lithiumCell,
   peukertExponents,
+  shortCircuitPerAh,
 } from "../../../src/core/reference/batteries.js";
-import { resting, restingElsewhere } from "../../../src/core/reference/battery-voltage.js";
+import { resting } from "../../../src/core/reference/battery-voltage.js";
 import {
   bladeFuseTimes,
   boltedFuseTimes,
@@ -23,7 +25,6 @@ import {
   cartridgeFuseTimes,
 } from "../../../src/core/reference/fuse-times.js";
 import {
-  bladeFuseColours,
   bladeFuseScope,
   bladeFuses,
   boltedFuses,
@@ -32,13 +33,9 @@ import {
 } from "../../../src/core/reference/fuses.js";
 import { gearRoleFacts } from "../../../src/core/reference/gear-roles.js";
 import { joints } from "../../../src/core/reference/joints.js";
-import { flexibleCopper, strandedCopper } from "../../../src/core/reference/metric-conductors.js";
+import { flexibleCopper } from "../../../src/core/reference/metric-conductors.js";
 import { ruleSet, ruleSets } from "../../../src/core/reference/rule-sets.js";
-import {
-  maxLetThrough,
-  shortCircuitFormula,
-  shortCircuitK,
-} from "../../../src/core/reference/short-circuit.js";
+import { shortCircuitFormula, shortCircuitK } from "../../../src/core/reference/short-circuit.js";
 
 const rises = (values: readonly number[]) =>
   values.every((value, at) => at === 0 || value > (values[at - 1] ?? value));
@@ -80,10 +77,8 @@ test("factors are shares that behave", () => {
 });
 
 describe("conductors", () => {
-  test.each([
-    ["flexible", flexibleCopper],
-    ["stiff", strandedCopper],
-  ] as const)("%s: resistance falls as area rises, tin adds to it", (_name, { rows }) => {
+  test("flexible: resistance falls as area rises, tin adds to it", () => {
+    const { rows } = flexibleCopper;
     expect(rises(rows.map(({ areaMm2 }) => areaMm2))).toBe(true);
     expect(rises(rows.map(({ plainOhmPerKm }) => -plainOhmPerKm))).toBe(true);
     for (const { plainOhmPerKm, tinnedOhmPerKm } of rows)
@@ -106,10 +101,9 @@ describe("fuses and breakers", () => {
   test("ratings rise", () => {
     for (const ratingsA of lists) expect(rises(ratingsA)).toBe(true);
   });
-  test("no blade fuse is larger than its standard goes, and each coloured one is made", () => {
+  test("no blade fuse is larger than its standard goes", () => {
     const made: number[] = bladeFuses.bodies.flatMap(({ ratingsA }) => [...ratingsA]);
     expect(Math.max(...made)).toBeLessThanOrEqual(bladeFuseScope.maxRatingA);
-    for (const { ratingA } of bladeFuseColours.rows) expect(made).toContain(ratingA);
   });
   test.each([
     ["blade", bladeFuseTimes],
@@ -128,16 +122,6 @@ describe("fuses and breakers", () => {
     const { a, b } = shortCircuitFormula;
     for (const { ratingC, finalC, k } of shortCircuitK.rows)
       expect(Math.abs(a * Math.sqrt(Math.log((b + finalC) / (b + ratingC))) - k)).toBeLessThan(0.5);
-  });
-  test("let-through of figure G53 is k²·S², printed to four digits", () => {
-    const [pvc, crossLinked] = shortCircuitK.rows.map(({ k }) => k);
-    for (const row of maxLetThrough.rows) {
-      // 1.5 mm² is printed 0.0297 where k²·S² is 0.02976: cut off, 0.19 %
-      expect(Math.abs(((pvc ?? 0) * row.areaMm2) ** 2 / 1e6 / row.pvc - 1)).toBeLessThan(0.0025);
-      expect(Math.abs(((crossLinked ?? 0) * row.areaMm2) ** 2 / 1e6 / row.crossLinked - 1)).toBeLessThan(
-        0.004,
-      );
-    }
   });
 });
 
@@ -175,19 +159,33 @@ describe.each(chemistries)("%s", (chemistry) => {
     expect(rises(rows.map(({ v }) => -v))).toBe(true);
   });
   test("defaults lie inside what the trade reports", () => {
-    const facts = batteryChemistry(chemistry);
-    const { minK, maxK } = peukertExponents[chemistry];
-    expect(facts.peukert).toBeGreaterThanOrEqual(minK);
-    expect(facts.peukert).toBeLessThanOrEqual(maxK);
-    expect(facts.cutOffV).toBeLessThan(facts.fullV);
-    expect(facts.absorptionV).toBeGreaterThan(facts.fullV);
+    const { k, minK, maxK } = peukertExponents[chemistry];
+    expect(k).toBeGreaterThanOrEqual(minK);
+    expect(k).toBeLessThanOrEqual(maxK);
+    const fullV = resting[chemistry].rows[0].v;
+    expect(dischargeLimits[chemistry].cutOffV).toBeLessThan(fullV);
+    expect(chargeLimits[chemistry].absorptionV).toBeGreaterThan(fullV);
     // what drives a short is at least what the full voltage over the assumed resistance gives
-    expect(facts.shortCircuitPerAh).toBeGreaterThan((0.8 * facts.fullV) / facts.internalOhmAh);
+    expect(shortCircuitPerAh[chemistry]).toBeGreaterThan((0.8 * fullV) / internalResistance[chemistry].ohmAh);
   });
 });
 
+/** Resting voltages of one magazine answer, one home-energy page and one supplier's page (published): charge, least and greatest [V]. */
+const restingElsewhere = [
+  ["flooded", 1, 12.6, 12.66],
+  ["flooded", 0.75, 12.45, 12.45],
+  ["flooded", 0.5, 12.3, 12.3],
+  ["flooded", 0.25, 11.95, 12.15],
+  ["flooded", 0, 11.85, 11.85],
+  ["lifepo4", 1, 13.8, 14],
+  ["lifepo4", 0.75, 13.4, 13.6],
+  ["lifepo4", 0.5, 13, 13.2],
+  ["lifepo4", 0.25, 12.4, 12.8],
+  ["lifepo4", 0, 10, 11.2],
+] as const;
+
 test("published resting voltages lie within 0.6 V of the curves: so far the sources disagree", () => {
-  for (const { chemistry, charge, minV, maxV } of restingElsewhere.rows) {
+  for (const [chemistry, charge, minV, maxV] of restingElsewhere) {
     const rows: readonly { charge: number; v: number }[] = resting[chemistry].rows;
     const after = rows.findIndex((row) => row.charge <= charge);
     const upper = rows[Math.max(0, after - 1)] ?? { charge: 1, v: 0 };
@@ -200,7 +198,8 @@ test("published resting voltages lie within 0.6 V of the curves: so far the sour
 });
 
 test("a 12 V lithium block is four cells within their limits", () => {
-  const { absorptionV, cutOffV } = batteryChemistry("lifepo4");
+  const { absorptionV } = chargeLimits.lifepo4;
+  const { cutOffV } = dischargeLimits.lifepo4;
   expect(absorptionV / 4).toBeGreaterThanOrEqual(lithiumCell.chargeMinV);
   expect(absorptionV / 4).toBeLessThanOrEqual(lithiumCell.chargeMaxV);
   expect(cutOffV / 4).toBeCloseTo(lithiumCell.cutOffMaxV, 12);

@@ -4,7 +4,6 @@ import { workOut } from "../../../src/core/figures.js";
 import { applyEdits } from "../../../src/core/plan/edits/apply.js";
 import type { Edit } from "../../../src/core/plan/edits/edit.js";
 import { editSound } from "../../../src/core/plan/edits/edit-sound.js";
-import { noWork } from "../../../src/core/plan/model/work.js";
 import { readPlan } from "../../../src/core/plan/read.js";
 import { readMoment } from "../../../src/core/quantity/moments.js";
 import { nextStep, planWork, type WorkFigures } from "../../../src/core/work/plan-work.js";
@@ -16,6 +15,7 @@ import {
   tickEdits,
   undoEdits,
 } from "../../../src/core/work/work-edits.js";
+import { noWork } from "../plan/empty-sections.js";
 
 /** The tender with a panel that is not drilled yet. */
 const tender = readFileSync("examples/tender.yaml", "utf8").replace(/^ {4}holes:.*\n(?: {6}.*\n)+/m, "");

@@ -133,5 +133,3 @@ export interface HullPlan {
   /** Undefined: how she floats is not asked. */
   readonly float?: FloatPlan;
 }
-
-export const noHull: HullPlan = { references: [], faces: [], marks: {}, checked: [] };

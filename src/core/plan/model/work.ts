@@ -156,13 +156,3 @@ export interface WorkRecord {
 }
 
 export const nothingBuilt: AsBuilt = { lengths: [], holes: [], entries: [], joints: [], ratings: [] };
-
-export const noWork: WorkRecord = {
-  freeHours: [],
-  workDone: [],
-  notes: [],
-  readings: [],
-  mends: [],
-  asBuilt: nothingBuilt,
-  projects: [],
-};
