@@ -19,6 +19,8 @@ export function sizeReason(reason: SizeReason, { electrics: { sizes: words } }: 
       return words.protection(amps(reason.ratingA), amps(reason.allowedA));
     case "least size":
       return words.least(reason.clause);
+    case "suits a fuse":
+      return words.suitsFuse(reason.device);
     case "price":
       return words.price;
     case "smallest made":

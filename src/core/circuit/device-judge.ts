@@ -2,18 +2,18 @@ import { chargerGuards } from "./guards/chargers.js";
 import { GuardReader } from "./guards/guards.js";
 import type { GuardInput, GuardState } from "./guards/input.js";
 import type { Guard } from "./protection/guard.js";
+import { harmsOf } from "./protection/judge.js";
 import { judgeGuards, settledRatings } from "./protection/judge-all.js";
-import type { ProtectionFigures } from "./protection/types.js";
+import type { Harm, ProtectionFigures } from "./protection/types.js";
 import type { RunGroup } from "./sizing/groups.js";
 
-/** Conditions a thicker conductor can mend. */
-const mendedByCopper: ReadonlySet<string> = new Set([
-  "protects-weakest",
-  "clears-far-short",
-  "withstands-short",
-]);
-
 const noneOpen: ReadonlySet<string> = new Set();
+
+interface Strengthened {
+  readonly groups: readonly RunGroup[];
+  readonly stuck: readonly string[];
+  readonly farShort: boolean;
+}
 
 /** Judges a plan's devices at states of sizes and loads. */
 export class DeviceJudge {
@@ -65,31 +65,65 @@ export class DeviceJudge {
     return byGroup;
   }
 
-  /** Groups with the least size of those raised that a short would harm behind their device; undefined where none is open to it. */
+  /**
+   * Groups with the least size of those raised that a short would harm behind their device, or that leave their device no rating.
+   * @param without Devices that no conductor helps to a rating: nothing is raised for theirs.
+   * @returns Undefined where nothing is to be raised; `stuck`: devices whose conductors are at their largest, or not open to it;
+   * `farShort`: some are raised for a short at their far end, which copper nearer the battery could have answered too.
+   */
   strengthened(
     groups: readonly RunGroup[],
     indexes: readonly number[],
     protection: readonly ProtectionFigures[],
-  ): readonly RunGroup[] | undefined {
-    const weakBranches = protection.flatMap(({ conditions }) =>
-      conditions.flatMap(({ condition, state, binds }) =>
-        state === "fails" && binds !== undefined && mendedByCopper.has(condition) ? [binds] : [],
+    without: ReadonlySet<string>,
+  ): Strengthened | undefined {
+    const harmed = protection.filter(
+      ({ conditions, withThicker }) => withThicker !== undefined || harmsOf(conditions).length > 0,
+    );
+    if (harmed.length === 0) return undefined;
+    const groupOf = this.groupOfBranch();
+    const at = new Map(groups.map(({ id }, index) => [id, index]));
+    const isOpen = ({ branch }: Harm): boolean => {
+      const index = at.get(groupOf.get(branch) ?? "") ?? -1;
+      const group = groups[index];
+      return group?.fixed === undefined && (indexes[index] ?? 0) + 1 < (group?.candidates.length ?? 0);
+    };
+    /** By group: the device it is too thin for. */
+    const weak = new Map<string, string>();
+    const stuck: string[] = [];
+    let farShort = false;
+    for (const { id, conditions, withThicker } of harmed) {
+      const wanted = without.has(id) ? [] : (withThicker?.harms ?? []);
+      const reachable = wanted.every(isOpen);
+      if (!reachable) stuck.push(id);
+      for (const { branch, condition } of [...harmsOf(conditions), ...(reachable ? wanted : [])]) {
+        weak.set(groupOf.get(branch) ?? "", id);
+        if (condition === "clears-far-short" && !this.guardsFirstOnly(id)) farShort = true;
+      }
+    }
+    let raised = false;
+    const stronger = groups.map((group, index): RunGroup => {
+      const next = (indexes[index] ?? 0) + 1;
+      const device = weak.get(group.id);
+      if (device === undefined || group.fixed !== undefined || next >= group.candidates.length) return group;
+      raised = true;
+      return { ...group, least: { index: next, reason: { rule: "suits a fuse", device } } };
+    });
+    return raised || stuck.length > 0 ? { groups: stronger, stuck, farShort } : undefined;
+  }
+
+  /** Is there no conductor but one between the battery and the far ends a device guards? Then no other copper could answer for it. */
+  private guardsFirstOnly(id: string): boolean {
+    const { topology } = this.input;
+    const device = topology.devices.findIndex((each) => each.id === id);
+    if ((this.reader.downstream.nearer[device] ?? -1) >= 0) return false;
+    const branches = this.reader.downstream.branches[device] ?? [];
+    const groups = branches.flatMap((branch) =>
+      (topology.branches[branch]?.parts ?? []).flatMap((part) =>
+        part.kind === "conductor" ? [part.sizeGroup] : [],
       ),
     );
-    if (weakBranches.length === 0) return undefined;
-    const groupOf = this.groupOfBranch();
-    const weak = new Set(weakBranches.map((branch) => groupOf.get(branch) ?? ""));
-    let raised = false;
-    const stronger = groups.map((group, at): RunGroup => {
-      const next = (indexes[at] ?? 0) + 1;
-      if (!weak.has(group.id) || group.fixed !== undefined || next >= group.candidates.length) return group;
-      raised = true;
-      return {
-        ...group,
-        least: { index: next, clause: "what its fuse lets through in a short, I²t ≤ k²S²" },
-      };
-    });
-    return raised ? stronger : undefined;
+    return new Set(groups).size <= 1;
   }
 
   private groupOfBranch(): ReadonlyMap<string, string> {

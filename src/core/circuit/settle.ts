@@ -117,16 +117,34 @@ export function settleCircuit(plan: CompletePlan, rules: RuleSet): SettledCircui
     return { indexes, sizes, ...judged(chosenWith(among, (_group, at) => indexes[at] ?? 0, ratingsA)) };
   };
 
+  /** As `size`; where a device has no rating that suits, with the larger one it would have: that has less resistance, and may do. */
+  const sizeWider = (among: readonly RunGroup[], ratingsA: ReadonlyMap<string, number>): Sized => {
+    const sized = size(among, ratingsA);
+    const wider = widerRatings(sized);
+    if (!wider) return sized;
+    const again = size(among, wider);
+    return widerRatings(again) ? sized : again;
+  };
   const sizedFor = (ratingsA: ReadonlyMap<string, number>): Sized => {
     let among: readonly RunGroup[] = groups;
-    let sized = size(among, ratingsA);
+    let sized = sizeWider(among, ratingsA);
+    const { lowerBound } = sized.sizes;
+    const without = new Set<string>();
+    let farShort = false;
     for (let step = 0; step < mostStrengthenings; step += 1) {
-      const stronger = judge.strengthened(among, sized.indexes, sized.protection);
+      const stronger = judge.strengthened(among, sized.indexes, sized.protection, without);
       if (!stronger) break;
-      among = stronger;
-      sized = size(among, ratingsA);
+      for (const device of stronger.stuck) without.add(device);
+      // what was raised in vain is not kept
+      const afresh = stronger.stuck.length > 0;
+      among = afresh ? groups : stronger.groups;
+      farShort = !afresh && (farShort || stronger.farShort);
+      sized = sizeWider(among, ratingsA);
     }
-    return sized;
+    const { sizes } = sized;
+    return farShort && sizes.proof === "proven"
+      ? { ...sized, sizes: { ...sizes, proof: "bounded", lowerBound } }
+      : sized;
   };
   let sized = sizedFor(ratingsA);
   for (let round = 0; round < mostRounds; round += 1) {
@@ -155,6 +173,14 @@ function settledRatings({ chosen, protection }: Sized): ReadonlyMap<string, numb
   const settledA = new Map(protection.map(({ id, ratingA }) => [id, ratingA]));
   const changed = [...settledA].some(([id, ratingA]) => chosen.ratingsA.get(id) !== ratingA);
   return changed ? settledA : undefined;
+}
+
+/** The ratings of a circuit with those that would suit if conductors were thicker put in; undefined: all have one that suits. */
+function widerRatings({ chosen, protection }: Sized): ReadonlyMap<string, number> | undefined {
+  const wanted = protection.flatMap(({ id, withThicker }) =>
+    withThicker === undefined ? [] : [[id, withThicker.ratingA] as const],
+  );
+  return wanted.length === 0 ? undefined : new Map([...chosen.ratingsA, ...wanted]);
 }
 
 /** Whether every drop that the sizes were to keep is kept in the worst corner. */

@@ -1,4 +1,3 @@
-import { rising, seriesOf } from "../circuit/conductor/sizes.js";
 import type { ProtectionFigures } from "../circuit/protection/types.js";
 import type { CompleteRun } from "../plan/completed.js";
 import type { Edit } from "../plan/edits/edit.js";
@@ -17,19 +16,19 @@ export function sizeRemedies(facts: Facts, gear: string): Edit[] {
   return [...at].map((name): Edit => ({ edit: "remove field", at: name, field: "size" }));
 }
 
-/** Where no rating does: the next thicker conductor in the runs a device guards, those that are thinnest. */
-export function thickerRemedies(facts: Facts, { of, weakest }: ProtectionFigures): Edit[] {
-  const offered = facts.plan.source.conductors.sizes;
-  const series = rising(offered.length > 0 ? offered : seriesOf(facts.ruleSet));
-  const guarded = facts.plan.runs.filter(({ name, carries }) => name === of || carries.includes(of));
-  const edits = new Map<string, Edit>();
-  for (const { name, group } of guarded) {
-    const size = facts.choices.get(name)?.size;
-    if (size === undefined || size.key !== weakest?.sizeKey) continue;
-    const next = series.find(({ areaMm2 }) => areaMm2 > size.areaMm2);
-    if (next) edits.set(group, { edit: "set run size", at: group, to: next.key });
+/** Where no rating suits a device, or the main before it: let the tool choose the runs that are too thin for one and that the owner fixed. */
+export function thickerRemedies(facts: Facts, device: ProtectionFigures): Edit[] {
+  const nearer = device.conditions.find(({ condition }) => condition === "before-main")?.binds;
+  const thin = [device, ...facts.protection.filter(({ id }) => id === nearer)].flatMap(
+    ({ withThicker }) => withThicker?.harms ?? [],
+  );
+  const runOf = new Map(facts.corners[0]?.branches.map(({ id, of }) => [id, of]));
+  const at = new Set<string>();
+  for (const { branch } of thin) {
+    const run = facts.runs.get(runOf.get(branch) ?? "");
+    if (run?.size !== undefined) at.add(run.group);
   }
-  return [...edits.values()];
+  return [...at].map((name): Edit => ({ edit: "remove field", at: name, field: "size" }));
 }
 
 /** Steps that ratings of switches are told in here: our own, no source [A]. */

@@ -68,6 +68,8 @@ function reasonGiven(reason: SizeReason): Given[] {
       ];
     case "least size":
       return [{ term: "limit", value: reason.clause }];
+    case "suits a fuse":
+      return [{ term: "limit", value: reason.device }];
     case "owner":
     case "price":
     case "smallest made":

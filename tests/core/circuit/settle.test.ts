@@ -25,7 +25,7 @@ test.each(["20 Ah", "50 Ah", "100 Ah"])("what the tool may choose itself is no s
 test("a feed behind a large fuse is thick enough for a short, and says why", () => {
   const feed = fresh("50 Ah").sizes.choices.find(({ id }) => id === "panel feed");
   expect(feed?.size.areaMm2).toBeGreaterThan(0.9);
-  expect(feed?.reason).toMatchObject({ rule: "least size" });
+  expect(feed?.reason).toEqual({ rule: "suits a fuse", device: "battery / main" });
 });
 
 test("a main that its table can't vouch for is not checked, never fine", () => {

@@ -34,7 +34,9 @@ describe("the reason for a size", () => {
       rule: "protection",
       ratingA: 20,
     });
-    const least = chooseSizes(one({ least: { index: 3, clause: "a clause" } })).choices[0];
+    const least = chooseSizes(
+      one({ least: { index: 3, reason: { rule: "least size", clause: "a clause" } } }),
+    ).choices[0];
     expect(least?.size.key).toBe("2.5 mm²");
     expect(least?.reason).toEqual({ rule: "least size", clause: "a clause" });
   });

@@ -73,17 +73,44 @@ test("what is asked for lets every rule judge that asked: none of them stays unc
   expect(after.asked).toEqual([]);
 });
 
-test("where no fuse suits a conductor that was worked out, a thicker one is offered, and a fuse suits that", () => {
-  const motor = { conflict: "protection-conflict", at: "motor cable" };
-  const found = check(boat).findings.find(({ rule, at }) => rule === motor.conflict && at === motor.at);
-  expect(found?.remedies).toEqual([{ edit: "set run size", at: "motor cable", to: "12 AWG" }]);
-  const mended = applyEdits(boat, found?.remedies ?? []);
+test("no fuse suits what the owner made too thin: the tool is offered the choice, and takes a size that one suits", () => {
+  const of = (text: string) =>
+    check(text).findings.filter(({ at, level }) => at === "motor cable" && level !== "unchecked");
+  const rules = (text: string) => of(text).map(({ rule }) => rule);
+  expect(rules(boat)).not.toContain("protection-conflict");
+  const thin = boat.replace("to: motor, length: 8 ft,", "to: motor, length: 8 ft, size: 14 AWG,");
+  const found = of(thin).find(({ rule }) => rule === "protection-conflict");
+  expect(found?.remedies).toEqual([{ edit: "remove field", at: "motor cable", field: "size" }]);
+  const mended = applyEdits(thin, found?.remedies ?? []);
   if (!mended.ok) throw new Error(JSON.stringify(mended.problem));
-  const left = check(mended.text).findings.filter(
-    ({ at, level }) => at === motor.at && level !== "unchecked",
-  );
-  expect(left.map(({ rule }) => rule)).not.toContain(motor.conflict);
-  expect(left.map(({ rule }) => rule)).not.toContain("protection-carries-load");
+  expect(rules(mended.text)).toEqual(rules(boat));
+});
+
+test("a main that opens first for want of copper in its feed: it is the feed that is let go, not the cable behind the fuse", () => {
+  const text = (feed: string) => `skiffloom: 1
+name: trial
+rules: us
+batteries: {house: {chemistry: agm, capacity: 82 Ah, main: {device: cartridge fuse, rating: work out}}}
+panels: {helm: {ways: {pump: {}}}}
+gear: {pump: {role: pump, draws: 2.65 A, behaves as: motor, starts: 9.38 A, drop: 25 %}}
+runs:
+  feed: {from: house, to: helm, length: 1.2 m${feed}}
+  cable: {from: helm / pump, to: pump, length: 3.3 m}
+`;
+  const thin = check(text(", size: 18 AWG")).findings.find(({ rule }) => rule === "protection-conflict");
+  expect(thin?.remedies).toEqual([{ edit: "remove field", at: "feed", field: "size" }]);
+  expect(check(text("")).findings.map(({ rule }) => rule)).not.toContain("protection-conflict");
+});
+
+test("pieces alike are asked about once, motors only where they are behind the device, and what was judged asks nothing", () => {
+  const { asked, findings } = check(boat);
+  const of = (rule: string, at?: string) =>
+    asked
+      .filter((one) => one.rule === rule && (at === undefined || one.of.includes(at)))
+      .map((one) => one.of);
+  expect(of("protection-gear-limit", "lamp")).toEqual([["lamp"]]);
+  expect(of("protection-rides-start").sort()).toEqual([["bilge pump"], ["bilge pump"], ["motor"]]);
+  expect(findings.some(({ level }) => level !== "unchecked")).toBe(true);
 });
 
 test("a master switch is offered for what the fuses let through, and a charger comes with its fused lead", () => {
@@ -106,15 +133,4 @@ test("a master switch is offered for what the fuses let through, and a charger c
   const rules = check(after.text).findings.map(({ rule, level }) => `${level} ${rule}`);
   for (const gone of ["mind master-missing", "mind charger-missing", "mend switch-overloaded"])
     expect(rules).not.toContain(gone);
-});
-
-test("pieces alike are asked about once, motors only where they are behind the device, and what was judged asks nothing", () => {
-  const { asked, findings } = check(boat);
-  const of = (rule: string, at?: string) =>
-    asked
-      .filter((one) => one.rule === rule && (at === undefined || one.of.includes(at)))
-      .map((one) => one.of);
-  expect(of("protection-gear-limit", "lamp")).toEqual([["lamp"]]);
-  expect(of("protection-rides-start").sort()).toEqual([["bilge pump"], ["bilge pump"], ["motor"]]);
-  expect(findings.some(({ level }) => level !== "unchecked")).toBe(true);
 });

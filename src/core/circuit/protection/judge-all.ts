@@ -1,6 +1,6 @@
 import { failsBeforeMain } from "./conditions/before-main.js";
 import type { Guard, GuardRules, NearerDevice } from "./guard.js";
-import { choiceFor, figuresAt, TriedGuard } from "./judge.js";
+import { choiceFor, figuresAt, ratingWithThicker, TriedGuard } from "./judge.js";
 import type { ProtectionFigures } from "./types.js";
 
 /** Guards with the outermost first, so that each stands after all it must let open before itself. */
@@ -28,6 +28,8 @@ interface Settled {
   readonly tried: ReadonlyMap<string, TriedGuard>;
   /** By id: the owner's rating, or the one chosen [A]. */
   readonly ratingA: ReadonlyMap<string, number>;
+  /** By id, where none suits: the one that would if the conductors were thicker [A]. */
+  readonly thickerA: ReadonlyMap<string, number>;
   readonly nearerOf: (guard: Guard) => NearerDevice | undefined;
 }
 
@@ -45,6 +47,7 @@ function settle(guards: readonly Guard[], rules: GuardRules): Settled {
     return ratingA === undefined ? nearer : { ...nearer, ratingA };
   };
   const tried = new Map<string, TriedGuard>();
+  const thickerA = new Map<string, number>();
   for (const guard of outermostFirst(guards, byId)) {
     const own = new TriedGuard(guard, rules);
     tried.set(guard.id, own);
@@ -58,10 +61,16 @@ function settle(guards: readonly Guard[], rules: GuardRules): Settled {
         const ratingA = settledA.get(prepared.guard.id);
         return ratingA === undefined || !failsBeforeMain(prepared, ratingA, guard.device, mainA);
       });
-    if (guard.ratingA === undefined)
-      settledA.set(guard.id, choiceFor(own, nearerOf(guard), openFirst).ratingA);
+    if (guard.ratingA !== undefined) continue;
+    const { ratingA, possibleA } = choiceFor(own, nearerOf(guard), openFirst);
+    settledA.set(guard.id, ratingA);
+    if (possibleA.length > 0 && openFirst(ratingA)) continue;
+    const ratings = own.against(nearerOf(guard));
+    const any = possibleA.length > 0 ? undefined : ratingWithThicker(ratings, () => true);
+    const wider = ratingWithThicker(ratings, openFirst) ?? any;
+    if (wider !== undefined) thickerA.set(guard.id, wider);
   }
-  return { tried, ratingA: settledA, nearerOf };
+  return { tried, ratingA: settledA, thickerA, nearerOf };
 }
 
 /**
@@ -80,9 +89,10 @@ export function settledRatings(guards: readonly Guard[], rules: GuardRules): Rea
  * @throws RangeError if two guards share an id, devices stand before each other in a ring, or as `TriedGuard`.
  */
 export function judgeGuards(guards: readonly Guard[], rules: GuardRules): readonly ProtectionFigures[] {
-  const { tried, ratingA, nearerOf } = settle(guards, rules);
+  const { tried, ratingA, thickerA, nearerOf } = settle(guards, rules);
   return guards.flatMap((guard) => {
     const own = tried.get(guard.id);
-    return own === undefined ? [] : [figuresAt(own, nearerOf(guard), ratingA.get(guard.id))];
+    const { id } = guard;
+    return own === undefined ? [] : [figuresAt(own, nearerOf(guard), ratingA.get(id), thickerA.get(id))];
   });
 }

@@ -11,7 +11,13 @@ import { ridesStart } from "./conditions/rides-start.js";
 import { withstandsShort } from "./conditions/withstands-short.js";
 import type { Guard, GuardRules, NearerDevice } from "./guard.js";
 import { type PreparedGuard, prepareGuard } from "./prepared.js";
-import type { ConditionResult, ProtectionCondition, ProtectionFigures } from "./types.js";
+import {
+  type ConditionResult,
+  type Harm,
+  mendedByCopper,
+  type ProtectionCondition,
+  type ProtectionFigures,
+} from "./types.js";
 
 const ownConditions: readonly OwnCondition[] = [
   carriesLoad,
@@ -82,11 +88,13 @@ export function choiceFor(
  * The figures of one device at the owner's rating, at one settled on, or at the smallest standard rating that breaks no condition.
  * Where none does, the rating is the smallest that breaks `before-main` alone, else the largest that harms no conductor and no gear, and `conflict` names the two conditions
  * that exclude each other (absent where one condition alone excludes every standard rating).
+ * @param thickerA The rating it would have with thicker conductors, where it has none that suits with these [A].
  */
 export function figuresAt(
   tried: TriedGuard,
   nearer: NearerDevice | undefined,
   settledA?: number,
+  thickerA?: number,
 ): ProtectionFigures {
   const { prepared } = tried;
   const { guard, allowed, conductors, nearShortA } = prepared;
@@ -116,6 +124,30 @@ export function figuresAt(
     conditions,
     possibleA: choice.possibleA,
     ...(choice.conflict && { conflict: choice.conflict }),
+    ...(thickerA !== undefined && {
+      withThicker: { ratingA: thickerA, harms: harmsOf(conditionsAt(prepared, thickerA, nearer)) },
+    }),
     ...(nextSmaller && { nextSmaller }),
   };
 }
+
+/**
+ * The smallest rating that breaks nothing but what thicker conductors mend.
+ * @param accepts What else is asked of it.
+ */
+export function ratingWithThicker(
+  ratings: readonly TriedRating[],
+  accepts: (ratingA: number) => boolean,
+): number | undefined {
+  return ratings.find(
+    ({ ratingA, fails }) => fails.every((condition) => mendedByCopper.has(condition)) && accepts(ratingA),
+  )?.ratingA;
+}
+
+/** What a device at a rating does not spare and thicker copper would: of each condition the conductor that stands it least. */
+export const harmsOf = (conditions: readonly ConditionResult[]): Harm[] =>
+  conditions.flatMap(({ condition, state, binds }) =>
+    state === "fails" && binds !== undefined && mendedByCopper.has(condition)
+      ? [{ condition, branch: binds }]
+      : [],
+  );

@@ -14,6 +14,19 @@ export const protectionConditions = [
 ] as const;
 export type ProtectionCondition = (typeof protectionConditions)[number];
 
+/** Conditions a thicker conductor can mend. */
+export const mendedByCopper: ReadonlySet<ProtectionCondition> = new Set([
+  "protects-weakest",
+  "clears-far-short",
+  "withstands-short",
+]);
+
+/** A branch that a device at some rating does not spare, where a thicker one would be spared, and the condition that says so. */
+export interface Harm {
+  readonly condition: ProtectionCondition;
+  readonly branch: string;
+}
+
 /** One condition at one device: what it demands of the rating (or distance, or capacity) and whether it holds. */
 export interface ConditionResult {
   readonly condition: ProtectionCondition;
@@ -53,6 +66,12 @@ export interface ProtectionFigures {
    */
   readonly possibleA: readonly number[];
   readonly conflict?: readonly [ProtectionCondition, ProtectionCondition];
+  /**
+   * Where no rating suits, or none of a main lets every device beyond it open first: the smallest that would if the conductors it harms
+   * were thicker [A], and what it harms, of each condition the conductor that stands it least. Undefined: copper alone would not help, or
+   * the rating is the owner's.
+   */
+  readonly withThicker?: { readonly ratingA: number; readonly harms: readonly Harm[] };
   /** The standard rating below the one taken, and the conditions it breaks (none: it was the owner's or a main's choice). */
   readonly nextSmaller?: { readonly ratingA: number; readonly fails: readonly ProtectionCondition[] };
 }

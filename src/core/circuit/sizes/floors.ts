@@ -4,7 +4,7 @@ import type { SizeReason } from "./types.js";
 /** The first rule, apart from drop, that a candidate breaks; undefined: none. */
 export function ruleBroken(group: SizingGroup, index: number): SizeReason | undefined {
   const { least, currentA, protectionA, maxProtectionShare } = group;
-  if (least && index < least.index) return { rule: "least size", clause: least.clause };
+  if (least && index < least.index) return least.reason;
   const ampacityA = group.candidates[index]?.ampacityA ?? Number.NaN;
   if (!(currentA <= ampacityA)) return { rule: "ampacity", currentA, ampacityA };
   const allowedA = ampacityA * maxProtectionShare;

@@ -1,4 +1,5 @@
 import type { ConductorSize } from "../../plan/model/common.js";
+import type { LeastReason } from "./types.js";
 
 /** One size a group of conductors may have, where it lies. */
 export interface SizeCandidate {
@@ -30,8 +31,8 @@ export interface SizingGroup {
   readonly protectionA?: number;
   /** Greatest rating over ampacity. */
   readonly maxProtectionShare: number;
-  /** First candidate the rule-set lets lie here. */
-  readonly least?: { readonly index: number; readonly clause: string };
+  /** First candidate that may lie here. */
+  readonly least?: { readonly index: number; readonly reason: LeastReason };
 }
 
 /** One limit: fixedDropV + Σ ampereM · ohmPerM of the group's size ≤ maxDropV, source to gear and back. */

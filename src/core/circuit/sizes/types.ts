@@ -6,10 +6,15 @@ export type SizeReason =
   | { readonly rule: "drop"; readonly gear: string; readonly dropShare: number; readonly limitShare: number }
   | { readonly rule: "ampacity"; readonly currentA: number; readonly ampacityA: number }
   | { readonly rule: "protection"; readonly ratingA: number; readonly allowedA: number }
-  | { readonly rule: "least size"; readonly clause: string }
+  | LeastReason
   /** The next smaller would do but costs (or weighs) no less. */
   | { readonly rule: "price" }
   | { readonly rule: "smallest made" };
+
+/** Why no size under a certain one may lie there: a clause of the rule-set, or a fuse that no rating would suit otherwise. */
+export type LeastReason =
+  | { readonly rule: "least size"; readonly clause: string }
+  | { readonly rule: "suits a fuse"; readonly device: string };
 
 /** The size of one set of conductors of a run that must be alike (all cores of a cable, or its returns where they differ). */
 export interface SizeChoice {

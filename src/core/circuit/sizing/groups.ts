@@ -6,7 +6,7 @@ import { conductorOhmPerM } from "../conductor/resistance.js";
 import { rising, sizeOfKey } from "../conductor/sizes.js";
 import type { CornerState } from "../corners.js";
 import type { AmpacityAt, RunAmpacities } from "../guards/run-ampacities.js";
-import type { SizeCandidate } from "../sizes/problem.js";
+import type { SizeCandidate, SizingGroup } from "../sizes/problem.js";
 import { outGroup, returnGroup } from "../topology/build.js";
 import { offeredSizes, priceScale } from "./prices.js";
 
@@ -21,7 +21,7 @@ export interface RunGroup {
   readonly cores: number;
   readonly candidates: readonly SizeCandidate[];
   readonly fixed?: number;
-  readonly least?: { readonly index: number; readonly clause: string };
+  readonly least?: NonNullable<SizingGroup["least"]>;
 }
 
 /** Every group of the plan, in the plan's order. */
@@ -136,6 +136,6 @@ function leastSize(
   const index = candidates.findIndex(({ size }) => size.areaMm2 >= areaMm2 * (1 - 1e-9));
   return {
     index: index < 0 ? candidates.length - 1 : index,
-    clause: `${least.source.title}, ${least.source.place}`,
+    reason: { rule: "least size", clause: `${least.source.title}, ${least.source.place}` },
   };
 }

@@ -97,6 +97,8 @@ export const electrics = {
     ampacity: (current: string, allowed: string): string => `${current} to carry, ${allowed} allowed`,
     protection: (rating: string, allowed: string): string => `${rating} fuse or breaker, ${allowed} allowed`,
     least: (clause: string): string => `least size allowed here (${clause})`,
+    suitsFuse: (device: string): string =>
+      `thinner, and no rating of ${device} would carry the load and spare the conductor in a short`,
     price: "the next smaller is no cheaper",
     smallest: "the smallest on the list",
   },

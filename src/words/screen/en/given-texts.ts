@@ -16,6 +16,7 @@ export const givenTexts: Readonly<Record<GivenText, string>> = {
   ampacity: "allowed current",
   protection: "its fuse or breaker",
   "least size": "least size allowed here",
+  "suits a fuse": "a fuse that suits it",
   price: "price",
   "smallest made": "the smallest on the list",
   cheapest: "cheapest",

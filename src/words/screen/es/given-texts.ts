@@ -16,6 +16,7 @@ export const givenTexts: ScreenWords["working"]["texts"] = {
   ampacity: "la corriente admitida",
   protection: "su fusible o disyuntor",
   "least size": "la sección mínima permitida aquí",
+  "suits a fuse": "un fusible que le vaya bien",
   price: "el precio",
   "smallest made": "la menor de la lista",
   cheapest: "lo más barato",

@@ -94,6 +94,8 @@ export const electrics: PaperWords["electrics"] = {
     ampacity: (current, allowed) => `${current} que llevar, se admiten ${allowed}`,
     protection: (rating, allowed) => `fusible o disyuntor de ${rating}, se admiten ${allowed}`,
     least: (clause) => `sección mínima permitida aquí (${clause})`,
+    suitsFuse: (device) =>
+      `más fina, ningún calibre de ${device} llevaría la carga y salvaría el conductor en un cortocircuito`,
     price: "la siguiente menor no es más barata",
     smallest: "la menor de la lista",
   },
