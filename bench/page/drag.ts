@@ -2,7 +2,8 @@
 import { type Browser, chromium, type Page } from "playwright-core";
 import { chromiumArguments, chromiumPath } from "../../scripts/chromium.js";
 import { serve } from "../../scripts/serve.js";
-import { launchWithFreeLegs, twoThousandLamps } from "./plans.js";
+import { launchWithFreeLegs } from "../../tests/free-legs.js";
+import { twoThousandLamps } from "./plans.js";
 
 export interface DragRow {
   readonly what: string;

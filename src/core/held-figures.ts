@@ -1,17 +1,20 @@
 import { cornerFigures } from "./circuit/corner-figures.js";
-import { cornersOf, turnsOf } from "./circuit/corners.js";
+import { type Stage, stagesOf } from "./circuit/corners.js";
 import { CircuitNetwork } from "./circuit/network.js";
 import type { Chosen } from "./circuit/parts.js";
 import { rememberingSolver } from "./circuit/solve/solve.js";
 import type { SolveNetwork } from "./circuit/solve/types.js";
 import { solveCorner } from "./circuit/solved-corner.js";
 import { buildTopology } from "./circuit/topology/build.js";
+import type { Topology } from "./circuit/topology/types.js";
 import type { Figures } from "./figures-types.js";
 import { checkPlan } from "./findings/check.js";
 import type { Finding } from "./findings/finding.js";
 import { gravestFirst } from "./findings/merge.js";
 import { rules } from "./findings/rules.js";
+import { completeMoved } from "./plan/complete/moved.js";
 import { completePlan } from "./plan/complete.js";
+import type { CompletePlan } from "./plan/completed.js";
 import type { Plan } from "./plan/model/plan.js";
 import { ruleSet } from "./reference/rule-sets.js";
 
@@ -51,31 +54,60 @@ export function heldOf({ sizes, protection, paths, outings, charging, readings, 
   };
 }
 
+/** Figures of a plan in which things stand elsewhere than in one worked out before; see `workOutHeld`. */
+export type WorkOutHeld = (source: Plan, held: Figures) => Figures | undefined;
+
+/**
+ * `workOutHeld` for a plan in which things move step by step: how its circuit is joined is worked out once for each plan held, as long
+ * as nothing but places changes.
+ */
+export function rememberingWorkOutHeld(): WorkOutHeld {
+  const solve = rememberingSolver();
+  let standing: Circuit | undefined;
+  let priced: { readonly with: Figures; readonly chosen: Chosen } | undefined;
+  return (source, held) => {
+    if (standing?.plan !== held.plan) standing = circuitOf(held.plan, solve);
+    if (priced?.with !== held) priced = { with: held, chosen: chosenOf(held) };
+    const moved = completeMoved(held.plan, source);
+    return figuresOf(
+      moved
+        ? { ...standing, plan: moved, network: standing.network.withRuns(moved) }
+        : circuitOf(completePlan(source), solve),
+      held,
+      priced.chosen,
+    );
+  };
+}
+
 /**
  * Figures of a plan in which things stand elsewhere than in one worked out before, cheap enough for every frame of a drag: lengths, drops,
  * currents and heat at every corner, and the findings of the electrics. Sizes, ratings and outings, and findings of anything else, are held
  * as they were; `workOut` settles those anew.
- * @param solve One kept from call to call saves time; the answer is the same.
  * @returns undefined where the plan is made of other conductors, devices or gear than the figures held.
  */
-export function workOutHeld(
-  source: Plan,
-  held: Figures,
-  solve: SolveNetwork = rememberingSolver(),
-): Figures | undefined {
-  const plan = completePlan(source);
-  const chosen = chosenOf(held);
-  const topology = buildTopology(plan);
-  if (!isPriced(topology, chosen) || plan.gear.length !== held.plan.gear.length) return undefined;
-  const network = new CircuitNetwork(plan, topology, solve);
-  const corners = cornersOf(plan).map((state) =>
-    cornerFigures(network, plan, chosen, solveCorner(network, chosen, state, turnsOf(plan, state))),
+export const workOutHeld: WorkOutHeld = (source, held) => rememberingWorkOutHeld()(source, held);
+
+/** A plan with its circuit, and the corners it is solved at. */
+interface Circuit {
+  readonly plan: CompletePlan;
+  readonly network: CircuitNetwork;
+  readonly stages: readonly Stage[];
+}
+
+function circuitOf(plan: CompletePlan, solve: SolveNetwork): Circuit {
+  return { plan, network: new CircuitNetwork(plan, buildTopology(plan), solve), stages: stagesOf(plan) };
+}
+
+function figuresOf({ plan, network, stages }: Circuit, held: Figures, chosen: Chosen): Figures | undefined {
+  if (!isPriced(network.topology, chosen) || plan.gear.length !== held.plan.gear.length) return undefined;
+  const corners = stages.map(({ state, turns }) =>
+    cornerFigures(network, plan, chosen, solveCorner(network, chosen, state, turns)),
   );
   const { sizes, protection, paths, outings, charging } = held;
   const readings = held.readings === undefined ? {} : { readings: held.readings };
   const found = checkPlan({
     plan,
-    ruleSet: ruleSet(source.rules),
+    ruleSet: ruleSet(plan.source.rules),
     sizes,
     protection,
     corners,
@@ -114,7 +146,7 @@ function chosenOf({ plan, sizes, protection }: Figures): Chosen {
   };
 }
 
-function isPriced(topology: ReturnType<typeof buildTopology>, { sizes, ratingsA }: Chosen): boolean {
+function isPriced(topology: Topology, { sizes, ratingsA }: Chosen): boolean {
   return topology.branches.every(({ parts }) =>
     parts.every((part) => {
       if (part.kind === "conductor") return sizes.has(part.sizeGroup);

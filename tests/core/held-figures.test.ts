@@ -1,15 +1,16 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { rememberingSolver } from "../../src/core/circuit/solve/solve.js";
 import { workOut } from "../../src/core/figures.js";
 import { factsOf } from "../../src/core/findings/facts.js";
 import type { Finding } from "../../src/core/findings/finding.js";
 import { rules } from "../../src/core/findings/rules.js";
-import { apartRules, heldOf, workOutHeld } from "../../src/core/held-figures.js";
+import { apartRules, heldOf, rememberingWorkOutHeld, workOutHeld } from "../../src/core/held-figures.js";
 import { workOutWhole } from "../../src/core/layout-figures.js";
+import { completePlan } from "../../src/core/plan/complete.js";
 import { applyEdits } from "../../src/core/plan/edits/apply.js";
 import { readPlan } from "../../src/core/plan/read.js";
 import { ruleSet } from "../../src/core/reference/rule-sets.js";
+import { launchWithFreeLegs } from "../free-legs.js";
 
 function planOf(text: string) {
   const read = readPlan(text);
@@ -39,7 +40,7 @@ describe("figures with sizes, ratings and outings held", () => {
   test.each(["tender", "utility", "launch"])("%s: unmoved, they are those of the whole", (name) => {
     const plan = planOf(readFileSync(`examples/${name}.yaml`, "utf8"));
     const whole = workOut(plan).figures;
-    const held = workOutHeld(plan, whole, rememberingSolver());
+    const held = workOutHeld(plan, whole);
     expect(held?.corners).toEqual(whole.corners);
     expect(held?.findings).toEqual(whole.findings);
     expect(held?.assumptions).toEqual(whole.assumptions);
@@ -100,6 +101,30 @@ describe("figures with sizes, ratings and outings held", () => {
     const lengthOf = (figures: typeof held) =>
       figures?.plan.runs.find(({ name }) => name === "spare")?.lengthM ?? 0;
     expect(lengthOf(held) - lengthOf(workOut(near).figures)).toBeCloseTo(2, 6);
+  });
+
+  test("step after step of a drag, what is remembered gives what the step alone gives", () => {
+    const plan = planOf(launchWithFreeLegs());
+    const before = workOut(plan).figures;
+    const follow = rememberingWorkOutHeld();
+    const drops = new Set<number>();
+    for (let step = 0; step < 12; step += 1) {
+      const moved = {
+        ...plan,
+        waypoints: plan.waypoints.map((one) =>
+          one.name === "helm foot" ? { ...one, atM: [4.3 - step / 10, step / 20, 0.15] as const } : one,
+        ),
+      };
+      const figures = follow(moved, before);
+      expect(figures).toEqual(workOutHeld(moved, before));
+      expect(figures?.plan).toEqual(completePlan(moved));
+      drops.add(figures?.corners[1]?.branches.reduce((sumV, { dropV }) => sumV + dropV, 0) ?? 0);
+    }
+    expect(drops.size).toBeGreaterThan(10);
+    // and in between, a plan in which something else has changed
+    const warmer = { ...plan, ambient: { ...plan.ambient, airC: 33 } };
+    expect(follow(warmer, before)).toEqual(workOutHeld(warmer, before));
+    expect(follow(plan, before)?.corners).toEqual(before.corners);
   });
 
   test("other gear or other runs: there is nothing to hold", () => {

@@ -115,8 +115,29 @@ export interface Turn {
   readonly state: CornerState;
 }
 
-/** One turn for each entry that yields to another of its group. */
-export function turnsOf({ oneAtATime }: CompletePlan, state: CornerState): Turn[] {
+/** A corner, and a turn for each entry that yields to another of its group there. */
+export interface Stage {
+  readonly state: CornerState;
+  readonly turns: readonly Turn[];
+}
+
+/** Every corner of a plan with its turns. Corners with the same gear on share what says so. */
+export function stagesOf(plan: CompletePlan): Stage[] {
+  const known = new Map<CornerState["on"], readonly Yielding[]>();
+  return cornersOf(plan).map((state) => {
+    const yielding = known.get(state.on) ?? yieldingOf(plan, state.on);
+    known.set(state.on, yielding);
+    return { state, turns: yielding.map(({ gear, on }) => ({ gear, state: { ...state, on } })) };
+  });
+}
+
+interface Yielding {
+  readonly gear: readonly string[];
+  /** What is on while it has its turn. */
+  readonly on: CornerState["on"];
+}
+
+function yieldingOf({ oneAtATime }: CompletePlan, onNow: CornerState["on"]): Yielding[] {
   const groupsOf = new Map<string, Set<number>>();
   oneAtATime.forEach((entries, group) => {
     for (const name of entries.flat()) {
@@ -126,14 +147,14 @@ export function turnsOf({ oneAtATime }: CompletePlan, state: CornerState): Turn[
     }
   });
   const done = new Set<string>();
-  return oneAtATime.flat().flatMap((entry): Turn[] => {
-    const gear = entry.filter((name) => !state.on.has(name) && !done.has(name));
+  return oneAtATime.flat().flatMap((entry): Yielding[] => {
+    const gear = entry.filter((name) => !onNow.has(name) && !done.has(name));
     if (gear.length === 0) return [];
     for (const name of gear) done.add(name);
-    const on = new Map(state.on);
+    const on = new Map(onNow);
     const groups = new Set(gear.flatMap((name) => [...(groupsOf.get(name) ?? [])]));
     for (const group of groups) for (const name of oneAtATime[group]?.flat() ?? []) on.delete(name);
     for (const name of gear) on.set(name, 1);
-    return [{ gear, state: { ...state, on } }];
+    return [{ gear, on }];
   });
 }

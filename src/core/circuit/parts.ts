@@ -56,7 +56,15 @@ export class PartsList {
   /** Group of the conductor in each branch, by index; −1: none. */
   readonly groupOf: Int32Array;
 
-  constructor(readonly topology: Topology) {
+  /** @param alike Of a circuit joined alike, of the same conductors and devices. */
+  constructor(
+    readonly topology: Topology,
+    alike?: PartsList,
+  ) {
+    if (alike) {
+      ({ devices: this.devices, groups: this.groups, groupOf: this.groupOf } = alike);
+      return;
+    }
     this.devices = new Map(topology.devices.map((device) => [device.id, device]));
     const indexOf = new Map<string, number>();
     this.groupOf = wholes(topology.branches, ({ parts }) => {
@@ -88,12 +96,15 @@ export class PartPricer {
     });
   }
 
-  /** Parts of one branch, joints on the conductor between them. */
-  partsOf(branch: number): Part[] {
+  /**
+   * Parts of one branch, joints on the conductor between them.
+   * @param before The same branch at other temperatures: its contacts are the same there.
+   */
+  partsOf(branch: number, before?: readonly Part[]): readonly Part[] {
     const stuff = this.stuffOf(branch);
-    const parts: Part[] = [];
-    for (const part of this.plansOf(branch)) parts.push(this.part(part, stuff));
-    return parts;
+    const plans = this.plansOf(branch);
+    if (before && !plans.some(isCopper)) return before;
+    return plans.map((part, at) => (isCopper(part) ? undefined : before?.[at]) ?? this.part(part, stuff));
   }
 
   /** All parts of one branch together [Ω]. */
@@ -179,4 +190,9 @@ export class PartPricer {
         return part satisfies never;
     }
   }
+}
+
+/** Does its resistance change with the temperature? */
+function isCopper({ kind }: PartPlan): boolean {
+  return kind === "conductor" || kind === "lead";
 }

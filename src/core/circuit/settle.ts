@@ -3,7 +3,7 @@ import type { ConductorSize } from "../plan/model/common.js";
 import type { RuleSet } from "../reference/rule-sets.js";
 import { largestShort } from "../reference/short-circuit.js";
 import { cornerFigures } from "./corner-figures.js";
-import { type CornerState, cornerNames, cornersOf, type Turn, turnsOf } from "./corners.js";
+import { type CornerState, cornerNames, type Stage, stagesOf } from "./corners.js";
 import { DeviceJudge } from "./device-judge.js";
 import { RunAmpacities } from "./guards/run-ampacities.js";
 import { CircuitNetwork } from "./network.js";
@@ -32,12 +32,6 @@ export interface SettledCircuit {
   readonly corners: readonly CornerFigures[];
 }
 
-/** A corner and the turns of gear that yields in it. */
-interface Stage {
-  readonly state: CornerState;
-  readonly turns: readonly Turn[];
-}
-
 /** Sizes chosen among given candidates, and what the circuit and its devices do with them. */
 interface Sized {
   readonly indexes: readonly number[];
@@ -59,7 +53,7 @@ const mostRounds = 3;
 export function settleCircuit(plan: CompletePlan, rules: RuleSet): SettledCircuit {
   const topology = buildTopology(plan);
   const network = new CircuitNetwork(plan, topology);
-  const stages = cornersOf(plan).map((state): Stage => ({ state, turns: turnsOf(plan, state) }));
+  const stages = stagesOf(plan);
   const worst = stages.findIndex(({ state }) => state.name === cornerNames.worst);
   const highest = stages.findIndex(({ state }) => state.name === cornerNames.highest);
   const [worstStage, highestStage] = [stages[worst], stages[highest]];

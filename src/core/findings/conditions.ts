@@ -25,14 +25,16 @@ export function conditionFindings(
   level: Level,
   applies: (facts: Facts, device: ProtectionFigures) => boolean = () => true,
 ) {
-  return (facts: Facts): Finding[] =>
-    facts.protection
-      .filter((device) => applies(facts, device) && !guardsNothing(facts, device))
-      .flatMap((device) =>
-        device.conditions
-          .filter((result) => result.condition === condition && result.state !== "holds")
-          .map((result) => findingOf(rule, level, facts, device, result)),
-      );
+  return (facts: Facts): Finding[] => {
+    const found: Finding[] = [];
+    for (const device of facts.protection)
+      for (const result of device.conditions) {
+        if (result.condition !== condition || result.state === "holds") continue;
+        if (applies(facts, device) && !guardsNothing(facts, device))
+          found.push(findingOf(rule, level, facts, device, result));
+      }
+    return found;
+  };
 }
 
 function findingOf(

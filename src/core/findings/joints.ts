@@ -65,12 +65,12 @@ function jointsAtGear(
   const ownJoint = end === "start" ? asWritten?.jointAtStart : asWritten?.jointAtEnd;
   if (end === "start" && ownJoint === undefined) return [];
   const surroundings = asWritten?.surroundings ?? there.surroundings;
-  const place = there.name;
-  const fact = { place, placeKind: "gear", surroundings, runName: run.name, gear: there.group } as const;
-  const lead: JointFact = { ...fact, joint: there.joint };
+  const { name: place, group: gear, joint } = there;
+  const { name: runName, group } = run;
+  const lead: JointFact = { joint, place, placeKind: "gear", surroundings, runName, gear };
   if (ownJoint === undefined) return [lead];
-  const own: JointFact = { ...fact, joint: ownJoint, run: run.group, end };
-  return end === "start" || ownJoint === there.joint ? [own] : [lead, own];
+  const own: JointFact = { ...lead, joint: ownJoint, run: group, end };
+  return end === "start" || ownJoint === joint ? [own] : [lead, own];
 }
 
 function surroundingsAt(place: string, places: Lookup["places"]): Surroundings {

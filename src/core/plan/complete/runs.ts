@@ -3,6 +3,7 @@ import { slackOf } from "../../way/slack.js";
 import type { CompleteRun } from "../completed.js";
 import type { Endpoint, JointKind, Surroundings } from "../model/common.js";
 import type { Plan } from "../model/plan.js";
+import type { Run } from "../model/runs.js";
 import type { SingleRun } from "./expand.js";
 import { celsius, lengthsIn, type Notes } from "./notes.js";
 
@@ -40,9 +41,7 @@ export function completeRun(
     wayM === undefined
       ? note.take(single.lengthM, usual, at, "length", "length-by-boat", length)
       : notes.take(single.lengthM, wayM, single.name, "length", "length-along-legs", length);
-  const returnLengthM = run.returnLengthM ?? lengthM;
   const ends = places.endsOf(single);
-  const slackM = slackOf(ends.start, ends.end);
   const feedOnly = carries.length > 0 && carries.every((circuit) => circuit.endsWith(" / feed"));
   const { reaches: _reaches, lengthsM: _lengthsM, carries: _carries, ...rest } = run;
   return {
@@ -51,11 +50,8 @@ export function completeRun(
     group: run.name,
     from: single.from,
     to: single.to,
-    lengthM,
-    returnLengthM,
+    ...measured(run, lengthM, ends),
     ends,
-    pulledM: lengthM + slackM,
-    returnPulledM: returnLengthM + slackM,
     bundledWith: Math.max(run.bundledWith, places.beside(single.name)),
     carries: run.legs === "return" && carries.length === 0 ? run.carries : carries,
     return: run.return ?? "own",
@@ -101,6 +97,17 @@ export function completeRun(
       "wetter-end",
     ),
   };
+}
+
+/** All lengths of a run, from the one along its way [m]. */
+export function measured(
+  run: Run,
+  lengthM: number,
+  { start, end }: CompleteRun["ends"],
+): Pick<CompleteRun, "lengthM" | "returnLengthM" | "pulledM" | "returnPulledM"> {
+  const returnLengthM = run.returnLengthM ?? lengthM;
+  const slackM = slackOf(start, end);
+  return { lengthM, returnLengthM, pulledM: lengthM + slackM, returnPulledM: returnLengthM + slackM };
 }
 
 const byWetness: readonly Surroundings[] = ["dry", "engine space", "splash", "wet", "bilge"];

@@ -1,4 +1,5 @@
 import type { Figures } from "../../../core/figures-types.js";
+import type { WorkOutHeld } from "../../../core/held-figures.js";
 import type { Edit } from "../../../core/plan/edits/edit.js";
 import type { Plan } from "../../../core/plan/model/plan.js";
 import { FullYamlMissing } from "../../../core/plan/source/full.js";
@@ -12,8 +13,6 @@ export interface Step {
   readonly edits: () => readonly Edit[];
   readonly plan: () => Plan | undefined;
 }
-
-type WorkOutHeld = (plan: Plan, held: Figures) => Figures | undefined;
 
 /** Where figures take longer than this in a frame, nothing is settled before the hand rests: what is settled brings its own work into a frame [ms]. */
 const lightMs = 8;
@@ -63,12 +62,8 @@ export class Preview {
   }
 
   private async fetchFigures(): Promise<void> {
-    const [{ workOutHeld }, { rememberingSolver }] = await Promise.all([
-      import("../../../core/held-figures.js"),
-      import("../../../core/circuit/solve/solve.js"),
-    ]);
-    const solve = rememberingSolver();
-    this.workOutHeld = (plan, held) => workOutHeld(plan, held, solve);
+    const { rememberingWorkOutHeld } = await import("../../../core/held-figures.js");
+    this.workOutHeld = rememberingWorkOutHeld();
     this.warmUp(warmRuns);
   }
 
