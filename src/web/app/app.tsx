@@ -1,5 +1,5 @@
 import { lazy, type ReactNode, Suspense, useEffect, useState } from "react";
-import { en, type ScreenWords } from "../../words/screen/en.js";
+import type { ScreenWords } from "../../words/screen/en.js";
 import { StartView } from "../views/start/start-view.js";
 import { usePreferences, useWords, WordsProvider } from "./context.js";
 import { useFocusKept } from "./focus-kept.js";
@@ -35,13 +35,13 @@ function Loading({ children }: { children: ReactNode }) {
   return <Suspense fallback={<p className="loading">{words.loading}</p>}>{children}</Suspense>;
 }
 
-function useLanguage(): ScreenWords {
+function useLanguage(): ScreenWords | undefined {
   const [{ language }] = usePreferences();
-  const [loaded, setLoaded] = useState<ScreenWords>(en);
+  const [loaded, setLoaded] = useState<ScreenWords>();
   useEffect(() => {
     let wanted = true;
     const load = async () => {
-      const words = language === "en" ? en : (await import("../../words/screen/es.js")).es;
+      const words = language === "en" ? undefined : (await import("../../words/screen/es.js")).es;
       if (!wanted) return;
       document.documentElement.lang = language;
       setLoaded(words);

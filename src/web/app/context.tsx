@@ -1,18 +1,27 @@
 import { createContext, type ReactNode, useContext, useMemo, useRef, useSyncExternalStore } from "react";
 import type { Figures } from "../../core/figures-types.js";
 import type { Shows } from "../../core/plan/model/plan.js";
-import { en, type ScreenWords } from "../../words/screen/en.js";
+import { keeping } from "../../words/screen/en/keeping.js";
+import { shell } from "../../words/screen/en/shell.js";
+import { start } from "../../words/screen/en/start.js";
+import { views } from "../../words/screen/en/views.js";
+import type { ScreenWords } from "../../words/screen/en.js";
 import { figuresShown, type PlanState } from "../state/plan-state.js";
 import type { PlanStore } from "../state/plan-store.js";
 import { type PreferenceStore, type Preferences, showsFor } from "../state/preferences.js";
 import { sameValue } from "../state/same-value.js";
 
-const Words = createContext<ScreenWords>(en);
+/** What the frame says, in English. */
+const ofFrame = { keeping, shell, start, views };
+type FrameWords = Pick<ScreenWords, keyof typeof ofFrame>;
+
+/** Every string in the language chosen. Undefined: English, which comes with whatever says it. */
+const Words = createContext<ScreenWords | undefined>(undefined);
 const Preference = createContext<PreferenceStore | undefined>(undefined);
 const Plan = createContext<PlanStore | undefined>(undefined);
 const Measured = createContext<Shows["lengths"]>("millimetres");
 
-export function WordsProvider({ words, children }: { words: ScreenWords; children: ReactNode }) {
+export function WordsProvider({ words, children }: { words: ScreenWords | undefined; children: ReactNode }) {
   return <Words value={words}>{children}</Words>;
 }
 
@@ -33,9 +42,15 @@ export function useMeasured(): Shows["lengths"] {
   return useContext(Measured);
 }
 
-/** Every string on screen, in the person's language. */
-export function useWords(): ScreenWords {
-  return useContext(Words);
+/** What the frame says, in the person's language. A view has a hook of its own for more (`words/`). */
+export const useWords = wordsOf({});
+
+/** A hook for what the frame and some areas say, in the person's language. The areas come, in English, with whoever imports the hook. */
+export function wordsOf<Area extends keyof ScreenWords>(
+  areas: Pick<ScreenWords, Area>,
+): () => FrameWords & Pick<ScreenWords, Area> {
+  const english = { ...ofFrame, ...areas };
+  return () => useContext(Words) ?? english;
 }
 
 function needed<T>(value: T | undefined, what: string): T {

@@ -5,6 +5,8 @@ import { PlaceLink } from "../parts/place-link.js";
 import { aboutSentence } from "../parts/step-words.js";
 import { ViewLink } from "../parts/view-link.js";
 import type { StepAbout } from "../state/keep/records.js";
+import { useWordsOfLog } from "../words/log.js";
+import { useWordsOfWalk } from "../words/walk.js";
 import { usePlan, usePlanStore, useWords } from "./context.js";
 import { FileTools } from "./file-tools.js";
 import { KeepingMark } from "./keeping-mark.js";
@@ -16,6 +18,7 @@ import { askForWalk } from "./walk-start.js";
 /** Whose plan it is, whether it is kept, undo and redo, tools and settings. */
 export function Header({ view }: { view: ViewId }) {
   const words = useWords();
+  const { walk } = useWordsOfWalk();
   const name = usePlan(({ record }) => record.name);
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   return (
@@ -51,7 +54,7 @@ export function Header({ view }: { view: ViewId }) {
                 askForWalk();
               }}
             >
-              {words.walk.start}
+              {walk.start}
             </button>
             <FileTools />
           </>
@@ -65,7 +68,7 @@ export function Header({ view }: { view: ViewId }) {
 }
 
 function UndoButtons() {
-  const words = useWords();
+  const words = useWordsOfLog();
   const store = usePlanStore();
   const undo = usePlan((state) => state.undo);
   const redo = usePlan((state) => state.redo);

@@ -7,11 +7,12 @@ import { Figure } from "../parts/figure.js";
 import { LevelMark } from "../parts/level-mark.js";
 import { Term } from "../parts/term.js";
 import { ViewLink } from "../parts/view-link.js";
-import { useOfFigures, usePlan, useWords } from "./context.js";
+import { useWordsOfFindings } from "../words/findings.js";
+import { useOfFigures, usePlan } from "./context.js";
 
 /** Hours left, worst drop, findings by level: always in sight, and never older than the last edit without saying so. */
 export function LedgerLine() {
-  const words = useWords();
+  const words = useWordsOfFindings();
   const shown = useOfFigures(ledgerShown);
   const fresh = usePlan((state) => state.fresh || state.triedOut !== undefined);
   const outcome = usePlan((state) => state.outcome);
@@ -64,7 +65,7 @@ const Hours = memo(function Hours(props: {
   outing?: string;
 }) {
   const { outings, hoursLeft, battery, outing } = props;
-  const words = useWords().shell;
+  const words = useWordsOfFindings().shell;
   const reached = hoursLeft !== undefined && battery !== undefined && outing !== undefined;
   return (
     <div className="ledger-entry">
@@ -87,7 +88,7 @@ const Hours = memo(function Hours(props: {
 });
 
 const Drop = memo(function Drop({ gear, share, limit }: { gear?: string; share?: string; limit?: string }) {
-  const words = useWords().shell;
+  const words = useWordsOfFindings().shell;
   const known = gear !== undefined && share !== undefined && limit !== undefined;
   return (
     <div className="ledger-entry">
@@ -108,7 +109,7 @@ const Drop = memo(function Drop({ gear, share, limit }: { gear?: string; share?:
 });
 
 const Counts = memo(function Counts(counts: Readonly<Record<Level, number>>) {
-  const words = useWords();
+  const words = useWordsOfFindings();
   return (
     <ViewLink view="findings" className="ledger-entry ledger-counts">
       <span className="ledger-label">{words.shell.findings} </span>

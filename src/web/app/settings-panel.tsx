@@ -1,12 +1,13 @@
 import { ChoiceRow } from "../parts/choice-row.js";
 import { languages, lights, textSizes } from "../state/preferences.js";
-import { usePreferences, useWords } from "./context.js";
+import { useWordsOfSettings } from "../words/settings.js";
+import { usePreferences } from "./context.js";
 
 const languageNames = { en: "English", es: "Español" } as const;
 
 /** Light, lengths, paper, text size, language: the person's, not the plan's. */
 export function SettingsPanel() {
-  const words = useWords().settings;
+  const words = useWordsOfSettings().settings;
   const [preferences, set] = usePreferences();
   return (
     <div className="settings">

@@ -1,9 +1,9 @@
 import { useState } from "react";
-import { useWords } from "../app/context.js";
+import { useWordsOfBuild } from "../words/build.js";
 
 /** Gives the project in hand a name and closes it: what was built goes into the plan, and the next starts from there. */
 export function CloseProject({ finish }: { finish: (name: string) => Promise<void> }) {
-  const words = useWords().build;
+  const words = useWordsOfBuild().build;
   const [name, setName] = useState("");
   const [missing, setMissing] = useState(false);
   return (

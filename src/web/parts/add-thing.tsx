@@ -1,6 +1,7 @@
 import { type FormEvent, useId, useState } from "react";
 import type { Edit } from "../../core/plan/edits/edit.js";
-import { useMeasured, usePlanStore, useWords } from "../app/context.js";
+import { useMeasured, usePlanStore } from "../app/context.js";
+import { useWordsOfAdding } from "../words/adding.js";
 import { quantityProblem } from "./quantity-field.js";
 import { useRefusal } from "./use-refusal.js";
 
@@ -30,7 +31,7 @@ export function AddThing(props: {
   /** Told once they are made. */
   onAdded?: (answers: Readonly<Record<string, string>>) => void;
 }) {
-  const words = useWords();
+  const words = useWordsOfAdding();
   const lengths = useMeasured();
   const store = usePlanStore();
   const refusalOf = useRefusal();

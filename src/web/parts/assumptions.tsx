@@ -1,6 +1,7 @@
 import { useState } from "react";
 import type { Assumption } from "../../core/plan/completed.js";
-import { usePlan, usePlanStore, useWords } from "../app/context.js";
+import { usePlan, usePlanStore } from "../app/context.js";
+import { useWordsOfWorking } from "../words/working.js";
 import { useAssumptionWords } from "./use-assumption-words.js";
 import { useRefusal } from "./use-refusal.js";
 
@@ -20,7 +21,7 @@ export function Assumptions({ of, title }: { of: readonly Assumption[]; title: s
 }
 
 function OneAssumption({ at, field, value, reason }: Assumption) {
-  const words = useWords();
+  const words = useWordsOfWorking();
   const why = useAssumptionWords();
   const refusalOf = useRefusal();
   const store = usePlanStore();

@@ -1,7 +1,8 @@
 import { useEffect, useState } from "react";
 import type { Edit } from "../../core/plan/edits/edit.js";
 import { type Comparison as Compared, compareFigures } from "../../core/working/compare.js";
-import { useFigures, usePlanStore, useWords } from "../app/context.js";
+import { useFigures, usePlanStore } from "../app/context.js";
+import { useWordsOfFindings } from "../words/findings.js";
 import { Comparison } from "./comparison.js";
 import { useProblemWords } from "./use-problem-words.js";
 
@@ -11,7 +12,7 @@ type Answer =
 
 /** What edits would change, in figures, before they are made. */
 export function ChangePreview({ edits }: { edits: readonly Edit[] }) {
-  const words = useWords();
+  const words = useWordsOfFindings();
   const store = usePlanStore();
   const { language, words: say } = useProblemWords();
   const figures = useFigures();

@@ -1,7 +1,8 @@
 import { levels } from "../../core/findings/finding.js";
 import type { Comparison as Compared, FigureChange } from "../../core/working/compare.js";
 import { hours, noFigure, percent } from "../../words/numbers.js";
-import { useShows, useWords } from "../app/context.js";
+import { useShows } from "../app/context.js";
+import { useWordsOfComparison } from "../words/comparison.js";
 import { FindingSentence } from "./finding-sentence.js";
 import { saidText, valueWords } from "./given-words.js";
 import { LevelMark } from "./level-mark.js";
@@ -10,7 +11,7 @@ const mostShown = 40;
 
 /** Two states of a plan as figures beside one another: what changes, what is no longer found, what is newly found. */
 export function Comparison({ of }: { of: Compared }) {
-  const words = useWords();
+  const words = useWordsOfComparison();
   const { before, after } = of.ledger;
   const nothing = of.changes.length === 0 && of.gone.length === 0 && of.appeared.length === 0;
   if (nothing) return <p>{words.findings.noChange}</p>;
@@ -52,7 +53,7 @@ const dropOf = ({ worstDrop }: Compared["ledger"]["before"]) =>
   worstDrop ? `${percent(worstDrop.gear.dropShare)} ${worstDrop.gear.id}` : noFigure;
 
 function Heads() {
-  const words = useWords().findings;
+  const words = useWordsOfComparison().findings;
   return (
     <thead>
       <tr>
@@ -88,7 +89,7 @@ function ChangeRow({ name, at, was, is }: { name: string; at?: string; was: stri
 }
 
 function FigureRow({ change: { figure, at, before, after, unit } }: { change: FigureChange }) {
-  const words = useWords().working;
+  const words = useWordsOfComparison().working;
   const shows = useShows();
   const said = (value: number | string | undefined) =>
     value === undefined ? noFigure : valueWords(saidText(value, words), unit, shows);
@@ -96,7 +97,7 @@ function FigureRow({ change: { figure, at, before, after, unit } }: { change: Fi
 }
 
 function FindingList({ title, findings }: { title: string; findings: Compared["gone"] }) {
-  const words = useWords();
+  const words = useWordsOfComparison();
   if (findings.length === 0) return null;
   return (
     <section>

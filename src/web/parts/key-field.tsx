@@ -1,6 +1,6 @@
 import { useId } from "react";
 import type { ThingKey } from "../../core/plan/schema/thing-keys.js";
-import { useWords } from "../app/context.js";
+import { useWordsOfFields } from "../words/fields.js";
 import { QuantityField } from "./quantity-field.js";
 import { useKeyWords } from "./use-key-words.js";
 import { WrittenField, type WrittenFieldProps } from "./written-field.js";
@@ -14,7 +14,7 @@ export function KeyField({
   /** In place of the key's own name. */
   readonly label?: string;
 }) {
-  const words = useWords().fields;
+  const words = useWordsOfFields().fields;
   const { label, hint, choice } = useKeyWords().words;
   const props = { ...rest, label: rest.label ?? label(of.written), hint: hint(of.says) };
   switch (of.takes.as) {

@@ -2,12 +2,13 @@ import type { Shows } from "../../core/plan/model/plan.js";
 import type { QuantityFault, QuantityKind } from "../../core/quantity/fault.js";
 import { faultOf } from "../../core/quantity/fault-of.js";
 import type { ScreenWords } from "../../words/screen/en.js";
-import { useMeasured, useWords } from "../app/context.js";
+import { useMeasured } from "../app/context.js";
+import { useWordsOfFields } from "../words/fields.js";
 import { type FieldProblem, WrittenField, type WrittenFieldProps } from "./written-field.js";
 
 /** A field for a quantity written as people write it (`3/4 in`, `16 AWG`). What can't be read is said beside it, and nothing is taken over. */
 export function QuantityField({ kind, ...rest }: WrittenFieldProps & { readonly kind: QuantityKind }) {
-  const words = useWords();
+  const words = useWordsOfFields();
   const lengths = useMeasured();
   return <WrittenField {...rest} check={(text) => quantityProblem(text, kind, words, lengths)} />;
 }
@@ -16,7 +17,7 @@ export function QuantityField({ kind, ...rest }: WrittenFieldProps & { readonly 
 export function quantityProblem(
   text: string,
   kind: QuantityKind,
-  { fields }: ScreenWords,
+  { fields }: Pick<ScreenWords, "fields">,
   lengths: Shows["lengths"],
 ): FieldProblem | undefined {
   const fault = faultOf(text, kind);

@@ -1,6 +1,6 @@
 import { useId } from "react";
 import { type StartingKind, startingForms } from "../../core/reference/starting-forms.js";
-import { useWords } from "../app/context.js";
+import { useWordsOfBoat } from "../words/boat.js";
 import { ShapePicture } from "./shape-picture.js";
 
 const kinds = Object.keys(startingForms.kinds) as StartingKind[];
@@ -12,7 +12,7 @@ export function ShapeChoice(props: {
   disabled?: boolean;
   onChoose: (shape: StartingKind) => void;
 }) {
-  const { shapes } = useWords().boat;
+  const { shapes } = useWordsOfBoat().boat;
   const name = useId();
   return (
     <fieldset className="choice shape-choice" disabled={props.disabled}>

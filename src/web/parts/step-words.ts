@@ -3,7 +3,7 @@ import type { ScreenWords } from "../../words/screen/en.js";
 import type { StepAbout } from "../state/keep/records.js";
 
 /** What a step of the history did, as a sentence. */
-export function aboutSentence(about: StepAbout, { log, edits }: ScreenWords): string {
+export function aboutSentence(about: StepAbout, { log, edits }: Pick<ScreenWords, "edits" | "log">): string {
   switch (about.did) {
     case "made":
       return log.made[about.from](about.name ?? "");

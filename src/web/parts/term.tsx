@@ -1,12 +1,12 @@
 import { type CSSProperties, type KeyboardEvent, useId, useRef, useState } from "react";
 import type { TermId } from "../../words/screen/en/terms.js";
-import { useWords } from "../app/context.js";
+import { useWordsOfTerms } from "../words/terms.js";
 
 const widthRem = 18;
 
 /** A sign beside a term of the trade: hovered, tapped or reached by key, it says what the term means. Escape closes it. */
 export function Term({ of }: { of: TermId }) {
-  const { terms } = useWords();
+  const { terms } = useWordsOfTerms();
   const { name, means } = terms.of[of];
   const id = useId();
   const button = useRef<HTMLButtonElement>(null);

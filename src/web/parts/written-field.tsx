@@ -1,5 +1,5 @@
 import { useId, useState } from "react";
-import { useWords } from "../app/context.js";
+import { useWordsOfFields } from "../words/fields.js";
 
 /** Why a text can't be taken, and what was perhaps meant, each a button. */
 export interface FieldProblem {
@@ -27,7 +27,7 @@ export function WrittenField(
   props: WrittenFieldProps & { check?: (text: string) => FieldProblem | undefined },
 ) {
   const { label, value, assumed, hint, disabled = false, labelHidden = false, onTake, check } = props;
-  const words = useWords().fields;
+  const words = useWordsOfFields().fields;
   const id = useId();
   const [typed, setTyped] = useState<string>();
   const [problem, setProblem] = useState<FieldProblem>();

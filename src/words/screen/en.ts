@@ -1,54 +1,52 @@
-import { asking } from "./en/asking.js";
-import { boat } from "./en/boat.js";
-import { boxes } from "./en/boxes.js";
-import { build } from "./en/build.js";
-import { circuits } from "./en/circuits.js";
-import { edits } from "./en/edits.js";
-import { fields } from "./en/fields.js";
-import { findings } from "./en/findings.js";
-import { keeping } from "./en/keeping.js";
-import { lists } from "./en/lists.js";
-import { log } from "./en/log.js";
-import { outing } from "./en/outing.js";
-import { parts } from "./en/parts.js";
-import { print } from "./en/print.js";
-import { proof } from "./en/proof.js";
-import { settings } from "./en/settings.js";
-import { shell } from "./en/shell.js";
-import { slip } from "./en/slip.js";
-import { start } from "./en/start.js";
-import { survey } from "./en/survey.js";
-import { terms } from "./en/terms.js";
-import { views } from "./en/views.js";
-import { walk } from "./en/walk.js";
-import { working } from "./en/working.js";
+import type { asking } from "./en/asking.js";
+import type { boat } from "./en/boat.js";
+import type { boxes } from "./en/boxes.js";
+import type { build } from "./en/build.js";
+import type { circuits } from "./en/circuits.js";
+import type { edits } from "./en/edits.js";
+import type { fields } from "./en/fields.js";
+import type { findings } from "./en/findings.js";
+import type { keeping } from "./en/keeping.js";
+import type { lists } from "./en/lists.js";
+import type { log } from "./en/log.js";
+import type { outing } from "./en/outing.js";
+import type { parts } from "./en/parts.js";
+import type { print } from "./en/print.js";
+import type { proof } from "./en/proof.js";
+import type { settings } from "./en/settings.js";
+import type { shell } from "./en/shell.js";
+import type { slip } from "./en/slip.js";
+import type { start } from "./en/start.js";
+import type { survey } from "./en/survey.js";
+import type { terms } from "./en/terms.js";
+import type { views } from "./en/views.js";
+import type { walk } from "./en/walk.js";
+import type { working } from "./en/working.js";
 
-/** Every string of the page, by area. Its shape is what another language must fill; one that is missing does not compile. */
-export const en = {
-  boat,
-  boxes,
-  build,
-  circuits,
-  asking,
-  edits,
-  fields,
-  findings,
-  keeping,
-  lists,
-  log,
-  outing,
-  parts,
-  print,
-  proof,
-  settings,
-  shell,
-  slip,
-  start,
-  survey,
-  terms,
-  views,
-  walk,
-  working,
-};
-
-export type ScreenWords = typeof en;
+/** Every string of the page, by area, as English has them: what another language must fill. One that is missing does not compile. */
+export interface ScreenWords {
+  readonly asking: typeof asking;
+  readonly boat: typeof boat;
+  readonly boxes: typeof boxes;
+  readonly build: typeof build;
+  readonly circuits: typeof circuits;
+  readonly edits: typeof edits;
+  readonly fields: typeof fields;
+  readonly findings: typeof findings;
+  readonly keeping: typeof keeping;
+  readonly lists: typeof lists;
+  readonly log: typeof log;
+  readonly outing: typeof outing;
+  readonly parts: typeof parts;
+  readonly print: typeof print;
+  readonly proof: typeof proof;
+  readonly settings: typeof settings;
+  readonly shell: typeof shell;
+  readonly slip: typeof slip;
+  readonly start: typeof start;
+  readonly survey: typeof survey;
+  readonly terms: typeof terms;
+  readonly views: typeof views;
+  readonly walk: typeof walk;
+  readonly working: typeof working;
+}

@@ -1,7 +1,8 @@
 import { type ComponentType, useCallback, useMemo, useRef, useState } from "react";
 import { boatLengthWords } from "../../../words/numbers.js";
-import { usePlan, useShows, useWords } from "../../app/context.js";
+import { usePlan, useShows } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
+import { useWordsOfBoat } from "../../words/boat.js";
 import { broughtAboard, freeAmidships, inRow, mirror } from "./model/arrange.js";
 import { stationWithin } from "./model/hull-at.js";
 import { movedInView } from "./model/paper.js";
@@ -30,13 +31,13 @@ interface BoatStage {
 /** The boat to scale with everything on it: to look at, to move things about, to see what follows from it. */
 export function BoatView({ stage, beside }: BoatStage) {
   const scene = useScene();
-  const words = useWords();
+  const words = useWordsOfBoat();
   if (!scene) return <p className="hint">{words.shell.workingOut}</p>;
   return <Boat scene={scene} stage={stage} {...(beside && { beside })} />;
 }
 
 function Boat({ scene, stage, beside: Beside }: BoatStage & { readonly scene: BoatScene }) {
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const { lengths, conductors, paper: paperSize } = useShows();
   const shows = useMemo(() => ({ lengths, conductors, paper: paperSize }), [lengths, conductors, paperSize]);
   const readOnly = usePlan((state) => state.readOnly !== undefined || !state.reading.ok);

@@ -3,18 +3,19 @@ import { checkEntries, type EntryFault } from "../../../core/box/check-entries.j
 import { type Placed, usualRoom } from "../../../core/box/entry-rules.js";
 import type { BoxFigures } from "../../../core/box/plan-boxes.js";
 import { boxProblemWords, caliperWords, drillWords, holeWords } from "../../../words/layout-words.js";
-import { usePlan, usePlanStore, useShows, useWords } from "../../app/context.js";
+import { usePlan, usePlanStore, useShows } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
 import { LevelMark } from "../../parts/level-mark.js";
 import { useLayoutWords } from "../../parts/use-layout-words.js";
 import { useRefusal } from "../../parts/use-refusal.js";
+import { useWordsOfBoxes } from "../../words/boxes.js";
 import { FaceView } from "./face-view.js";
 import { placeAgainEdits, placeEdits } from "./place-edits.js";
 import { TellInside } from "./tell-inside.js";
 
 /** One box: how it is made, its faces, what binds, its holes as a table, the order of drilling. */
 export function BoxCard({ box }: { box: BoxFigures }) {
-  const words = useWords();
+  const words = useWordsOfBoxes();
   const told = useLayoutWords();
   const refusalOf = useRefusal();
   const store = usePlanStore();
@@ -128,7 +129,7 @@ export function BoxCard({ box }: { box: BoxFigures }) {
 }
 
 function Faults({ faults }: { faults: readonly EntryFault[] }) {
-  const words = useWords().boxes;
+  const words = useWordsOfBoxes().boxes;
   const shows = useShows();
   const { entry } = useLayoutWords().words;
   if (faults.length === 0) return <p role="status">{words.noFault}</p>;
@@ -160,7 +161,7 @@ function Faults({ faults }: { faults: readonly EntryFault[] }) {
 }
 
 function Holes({ entries }: { entries: readonly Placed[] }) {
-  const words = useWords().boxes;
+  const words = useWordsOfBoxes().boxes;
   const shows = useShows();
   const { entry } = useLayoutWords().words;
   return (

@@ -1,13 +1,14 @@
-import { usePlan, useShows, useWords } from "../../app/context.js";
+import { usePlan, useShows } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
 import { ViewLink } from "../../parts/view-link.js";
 import { useLayout } from "../../print/use-layout.js";
+import { useWordsOfBoxes } from "../../words/boxes.js";
 import { BoxCard } from "./box-card.js";
 import { MoreBoxes } from "./tell-inside.js";
 
 /** Boxes and cased panels: their faces at scale with holes, clearances, and what binds. */
 export function View() {
-  const words = useWords();
+  const words = useWordsOfBoxes();
   const { lengths } = useShows();
   const sound = usePlan(({ reading }) => reading.ok);
   const { layout, fresh, fault } = useLayout();

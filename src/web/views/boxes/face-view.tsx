@@ -3,8 +3,9 @@ import type { EntryFault } from "../../../core/box/check-entries.js";
 import { type Placed, windowOf } from "../../../core/box/entry-rules.js";
 import type { BoxBody, Face } from "../../../core/box/face.js";
 import { caliperWords, holeWords } from "../../../words/layout-words.js";
-import { useShows, useWords } from "../../app/context.js";
+import { useShows } from "../../app/context.js";
 import { useLayoutWords } from "../../parts/use-layout-words.js";
+import { useWordsOfBoxes } from "../../words/boxes.js";
 
 interface FaceProps {
   readonly face: Face;
@@ -26,7 +27,7 @@ const fixedRole = { role: "img" } as const;
 
 /** One face at scale, seen from outside with the lid above: holes, what their nuts cover, and where the one in hand may lie. */
 export function FaceView({ face, body, entries, faults, movable, onTry, onTake, onLeave }: FaceProps) {
-  const words = useWords().boxes;
+  const words = useWordsOfBoxes().boxes;
   const { entry: named } = useLayoutWords().words;
   const shows = useShows();
   const drawing = useRef<SVGSVGElement>(null);

@@ -1,13 +1,14 @@
 import { useState } from "react";
-import { usePlan, usePlanStore, useWords } from "../../app/context.js";
+import { usePlan, usePlanStore } from "../../app/context.js";
 import { QuantityField } from "../../parts/quantity-field.js";
 import { useRefusal } from "../../parts/use-refusal.js";
+import { useWordsOfBoxes } from "../../words/boxes.js";
 
 const measures = ["across", "up", "deep"] as const;
 
 /** The inside of a box or panel, measure by measure; with the third it goes into the plan, and the box is laid out. */
 export function TellInside({ at }: { at: string }) {
-  const words = useWords().boxes;
+  const words = useWordsOfBoxes().boxes;
   const store = usePlanStore();
   const refusalOf = useRefusal();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
@@ -41,7 +42,7 @@ export function TellInside({ at }: { at: string }) {
 
 /** Panels whose casing is not told, and a box more. */
 export function MoreBoxes() {
-  const words = useWords().boxes;
+  const words = useWordsOfBoxes().boxes;
   const store = usePlanStore();
   const refusalOf = useRefusal();
   const reading = usePlan((state) => state.reading);

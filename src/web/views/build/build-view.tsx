@@ -1,8 +1,9 @@
 import { useEffect, useMemo, useRef, useState } from "react";
 import { stepTitles } from "../../../words/work-words.js";
-import { usePlan, useWords } from "../../app/context.js";
+import { usePlan } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
 import type { WorkShown } from "../../garage/messages.js";
+import { useWordsOfBuild } from "../../words/build.js";
 import { Finish } from "./finish.js";
 import { HandsTools } from "./hands-tools.js";
 import { RecordSaid } from "./record-said.js";
@@ -13,7 +14,7 @@ import { useWork, type Work } from "./use-work.js";
 
 /** The work in its order: one step at a time, large, with everything it needs; what is done is ticked and kept in the plan. */
 export function View() {
-  const words = useWords();
+  const words = useWordsOfBuild();
   const sound = usePlan(({ reading }) => reading.ok);
   return (
     <div className="build stack">
@@ -24,7 +25,7 @@ export function View() {
 }
 
 function Garage() {
-  const words = useWords().build;
+  const words = useWordsOfBuild().build;
   const work = useWork();
   const { work: shown, problem } = work;
   return (
@@ -40,7 +41,7 @@ function Garage() {
 }
 
 function Bench({ work, shown }: { work: Work; shown: WorkShown }) {
-  const words = useWords().build;
+  const words = useWordsOfBuild().build;
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const [chosen, choose] = useState<string>();
   const [spoken, setSpoken] = useState(false);

@@ -1,7 +1,7 @@
 import type { Ref } from "react";
-import { useWords } from "../../app/context.js";
 import { CloseProject } from "../../garage/close-project.js";
 import { ViewLink } from "../../parts/view-link.js";
+import { useWordsOfBuild } from "../../words/build.js";
 
 /** All steps are done: the project gets a name, and the next starts from what was built. */
 export function Finish(props: {
@@ -10,7 +10,7 @@ export function Finish(props: {
   any: boolean;
   readOnly: boolean;
 }) {
-  const words = useWords().build;
+  const words = useWordsOfBuild().build;
   return (
     <article className="step-sheet">
       <h3 ref={props.heading} tabIndex={-1}>

@@ -1,5 +1,5 @@
 import { useEffect, useId, useLayoutEffect, useRef, useState } from "react";
-import { useWords } from "../../app/context.js";
+import { useWordsOfBuild } from "../../words/build.js";
 
 /** What helps with full or wet hands: the screen stays on, steps are read out, and a remote or any keyboard ticks. */
 export function HandsTools(props: {
@@ -9,7 +9,7 @@ export function HandsTools(props: {
   back: () => void;
   readOnly: boolean;
 }) {
-  const words = useWords().build;
+  const words = useWordsOfBuild().build;
   const id = useId();
   const [awake, setAwake] = useState(true);
   const holds = useWakeLock(awake);

@@ -1,13 +1,14 @@
-import { useShows, useWords } from "../../app/context.js";
+import { useShows } from "../../app/context.js";
 import type { WorkShown } from "../../garage/messages.js";
 import { LevelMark } from "../../parts/level-mark.js";
+import { useWordsOfBuild } from "../../words/build.js";
 import { waitWords } from "./step-sheet.js";
 import { useRecordWords } from "./use-record-words.js";
 import { useStepWords } from "./use-step-words.js";
 
 /** What rests, what was built otherwise than the plan wants now, and what is odd on the record. */
 export function RecordSaid({ shown, title }: { shown: WorkShown; title: (step: string) => string }) {
-  const words = useWords().build;
+  const words = useWordsOfBuild().build;
   const shows = useShows();
   const steps = useStepWords();
   const { language, words: said } = useRecordWords();

@@ -1,9 +1,10 @@
 import { useEffect, useState } from "react";
 import type { Step } from "../../../core/work/step.js";
 import type { StepDrawing } from "../../../drawing/work/step-drawing.js";
-import { usePreferences, useWords } from "../../app/context.js";
+import { usePreferences } from "../../app/context.js";
 import { ShapeView } from "../../parts/shape-view.js";
 import { ViewLink } from "../../parts/view-link.js";
+import { useWordsOfBuild } from "../../words/build.js";
 
 type Drawn = NonNullable<Step["drawing"]>;
 
@@ -44,7 +45,7 @@ const mover = (label: string) => ({ role: "group", tabIndex: 0, "aria-label": la
 const leastPxPerMm = 3;
 
 function Drawing({ of: { shapes, widthMm, heightMm, words } }: { of: StepDrawing }) {
-  const screen = useWords().build;
+  const screen = useWordsOfBuild().build;
   const [{ language }] = usePreferences();
   return (
     <figure className="step-drawing">
@@ -70,7 +71,7 @@ const viewOf = { template: "boxes", marks: "layout", diagram: "circuits" } as co
 
 /** Leads to the view that draws it, with the thing itself selected there. */
 function DrawingLink({ of, pieces }: { of: Drawn; pieces: readonly string[] }) {
-  const words = useWords().build;
+  const words = useWordsOfBuild().build;
   const at = of.sheet === "marks" ? (pieces[0] ?? of.of) : of.of;
   return (
     <p>

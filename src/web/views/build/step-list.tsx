@@ -3,9 +3,9 @@ import { type WorkDay, workDays } from "../../../core/work/work-days.js";
 import { hours } from "../../../words/numbers.js";
 import { clockText, dayText, spanWords } from "../../../words/work-times.js";
 import { bindingWords, proofWords } from "../../../words/work-words.js";
-import { useWords } from "../../app/context.js";
 import type { WorkShown } from "../../garage/messages.js";
 import { ViewLink } from "../../parts/view-link.js";
+import { useWordsOfBuild } from "../../words/build.js";
 import { Said } from "./step-record.js";
 import { useStepWords } from "./use-step-words.js";
 import { isDesk } from "./use-work.js";
@@ -18,7 +18,7 @@ export function StepList(props: {
   choose: (step: string) => void;
 }) {
   const { shown, title, current, choose } = props;
-  const words = useWords().build;
+  const words = useWordsOfBuild().build;
   const steps = useStepWords();
   const { order, nowMin } = shown;
   // beside the step it lies open from the first
@@ -72,7 +72,7 @@ function DayFold(props: {
   choose: (step: string) => void;
 }) {
   const { day, name, title, current, choose } = props;
-  const words = useWords().build;
+  const words = useWordsOfBuild().build;
   const steps = useStepWords();
   const fold = useRef<HTMLDetailsElement>(null);
   const inHand = day.steps.some(({ step }) => step === current);
@@ -114,7 +114,7 @@ function DayFold(props: {
 }
 
 function DoneList({ shown, title }: { shown: WorkShown; title: (id: string) => string }) {
-  const words = useWords().build;
+  const words = useWordsOfBuild().build;
   const told = shown.asBuilt.steps.flatMap(({ step, state, done, notes }) =>
     [...done, ...notes].map((one, at) => ({ step, state, one, key: `${step} ${at}` })),
   );

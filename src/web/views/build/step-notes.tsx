@@ -1,7 +1,8 @@
 import { useLayoutEffect, useRef, useState } from "react";
-import { usePlan, useWords } from "../../app/context.js";
+import { usePlan } from "../../app/context.js";
 import { keepPhoto } from "../../garage/photos.js";
 import { ownersMinutes } from "../../garage/use-foreman.js";
+import { useWordsOfBuild } from "../../words/build.js";
 
 /** What leaves the field without a click, as a hand that draws the page, has left it for good after this [ms]. */
 const tapMs = 300;
@@ -19,7 +20,7 @@ function afterTap(work: () => void): void {
 
 /** A note that is kept as soon as its field or its step is left, or the page goes out of sight: nothing typed with wet hands is lost. */
 export function NoteField({ keep }: { keep: (note: string) => boolean }) {
-  const words = useWords().build;
+  const words = useWordsOfBuild().build;
   const [note, setNote] = useState("");
   const typed = useRef("");
   const type = (text: string) => {
@@ -59,7 +60,7 @@ export function NoteField({ keep }: { keep: (note: string) => boolean }) {
 
 /** Takes a photo, puts it into this browser's keeping, and then tells its name. */
 export function PhotoButton({ step, onKept }: { step: string; onKept: (file: string) => void }) {
-  const words = useWords().build;
+  const words = useWordsOfBuild().build;
   const plan = usePlan(({ record }) => record.id);
   const [failed, setFailed] = useState(false);
   const take = async (picture: File | undefined) => {

@@ -1,6 +1,7 @@
 import { useEffect, useState } from "react";
-import { usePlan, useWords } from "../../app/context.js";
+import { usePlan } from "../../app/context.js";
 import { keptPhoto } from "../../garage/photos.js";
+import { useWordsOfBuild } from "../../words/build.js";
 
 /** Photos by their file names: shown where this browser has them, named where it has not. */
 export function StepPhotos({ files }: { files: readonly string[] }) {
@@ -17,7 +18,7 @@ export function StepPhotos({ files }: { files: readonly string[] }) {
 }
 
 function Photo({ file }: { file: string }) {
-  const words = useWords().build;
+  const words = useWordsOfBuild().build;
   const plan = usePlan(({ record }) => record.id);
   const [address, setAddress] = useState<string>();
   useEffect(() => {

@@ -1,10 +1,11 @@
 import type { StepNote, WorkRecord } from "../../../core/plan/model/work.js";
-import { usePlan, useWords } from "../../app/context.js";
+import { usePlan } from "../../app/context.js";
+import { useWordsOfBuild } from "../../words/build.js";
 import { StepPhotos } from "./step-photos.js";
 
 /** What was noted and photographed of one step so far, ticked or not, in this project and before. */
 export function StepRecord({ step }: { step: string }) {
-  const words = useWords().build;
+  const words = useWordsOfBuild().build;
   const record = usePlan(({ reading }) => (reading.ok ? reading.plan.work : undefined));
   const said = record === undefined ? [] : saidOf(record, step);
   if (said.length === 0) return null;

@@ -2,9 +2,10 @@ import { type Ref, useState } from "react";
 import type { Step } from "../../../core/work/step.js";
 import { sizeLines } from "../../../words/step-lines.js";
 import { consumableText } from "../../../words/work-words.js";
-import { useShows, useWords } from "../../app/context.js";
+import { useShows } from "../../app/context.js";
 import { Icon } from "../../parts/icon.js";
 import { ViewLink } from "../../parts/view-link.js";
+import { useWordsOfBuild } from "../../words/build.js";
 import { askFor } from "../proof/asked.js";
 import { StepDrawings } from "./step-drawings.js";
 import { NoteField, PhotoButton } from "./step-notes.js";
@@ -25,7 +26,7 @@ export function StepSheet(props: {
   readOnly: boolean;
 }) {
   const { step, waitMin, blockedBy, tick, note, readOnly } = props;
-  const words = useWords().build;
+  const words = useWordsOfBuild().build;
   const steps = useStepWords();
   const [busy, setBusy] = useState(false);
   const done = async () => {
@@ -72,7 +73,7 @@ const isDrawn = (step: Step): step is Step & { drawing: NonNullable<Step["drawin
   step.drawing !== undefined;
 
 function StepNeeds({ step }: { step: Step }) {
-  const words = useWords().build;
+  const words = useWordsOfBuild().build;
   const steps = useStepWords();
   const shows = useShows();
   const sizes = sizeLines(step, shows, steps);

@@ -1,10 +1,11 @@
 import { useId, useRef, useState } from "react";
 import type { Figures } from "../../../core/figures-types.js";
-import { useFigures, usePlan, useWords } from "../../app/context.js";
+import { useFigures, usePlan } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
 import { cornerName } from "../../parts/corner-name.js";
 import { Icon } from "../../parts/icon.js";
 import { ViewLink } from "../../parts/view-link.js";
+import { useWordsOfCircuits } from "../../words/circuits.js";
 import { MapTable } from "./map-table.js";
 import { MapView } from "./map-view.js";
 import { TraceTable } from "./trace-table.js";
@@ -19,7 +20,7 @@ const leastAtFirst = 0.75;
 
 /** The circuits: what hangs on what, with voltage, current and rating at each point, and both legs of what is selected. */
 export function View() {
-  const words = useWords();
+  const words = useWordsOfCircuits();
   const figures = useFigures();
   return (
     <div className="circuits stack">
@@ -30,7 +31,7 @@ export function View() {
 }
 
 function Circuits({ figures }: { figures: Figures }) {
-  const words = useWords();
+  const words = useWordsOfCircuits();
   const [selected, select] = useSelection();
   const fresh = usePlan((state) => state.fresh || state.triedOut !== undefined);
   const [cornerName, setCorner] = useState("nominal");
@@ -126,7 +127,7 @@ function Circuits({ figures }: { figures: Figures }) {
 }
 
 function CornerChoice(props: { figures: Figures; chosen: string; onChoose: (name: string) => void }) {
-  const words = useWords();
+  const words = useWordsOfCircuits();
   const id = useId();
   return (
     <div className="map-corner">

@@ -1,11 +1,12 @@
 import { amps, lengthWords, marked, percent, volts } from "../../../words/numbers.js";
-import { useShows, useWords } from "../../app/context.js";
+import { useShows } from "../../app/context.js";
+import { useWordsOfCircuits } from "../../words/circuits.js";
 import { nameOf, selectionOf } from "./spot-words.js";
 import type { MapPicture } from "./use-map.js";
 
 /** The whole map in words and figures: what hangs on what, by which run, and what stands there. */
 export function MapTable({ picture, select }: { picture: MapPicture; select: (name: string) => void }) {
-  const words = useWords();
+  const words = useWordsOfCircuits();
   const shows = useShows();
   const { circuits, slip } = words;
   const { spots } = picture.map;

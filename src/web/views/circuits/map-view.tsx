@@ -1,6 +1,7 @@
 import { type RefObject, useEffect, useRef, useState } from "react";
-import { useShows, useWords } from "../../app/context.js";
+import { useShows } from "../../app/context.js";
 import { useShorten } from "../../parts/use-shorten.js";
+import { useWordsOfCircuits } from "../../words/circuits.js";
 import { Frames } from "./frames.js";
 import { RunWords } from "./run-words.js";
 import { NarrowSpot, WideSpot } from "./spot-view.js";
@@ -21,7 +22,7 @@ export function MapView(props: {
 }) {
   const { picture, pxOfMm, scroller, selected, select, zoom } = props;
   const { map } = picture;
-  const words = useWords();
+  const words = useWordsOfCircuits();
   const shows = useShows();
   const shorten = useShorten();
   const drawing = useRef<SVGSVGElement>(null);

@@ -16,10 +16,11 @@ import {
 } from "../../../drawing/one-line/symbols.js";
 import type { Shape } from "../../../drawing/shapes.js";
 import { amps, marked } from "../../../words/numbers.js";
-import { useShows, useWords } from "../../app/context.js";
+import { useShows } from "../../app/context.js";
 import { LevelMark } from "../../parts/level-mark.js";
 import { ShapeView } from "../../parts/shape-view.js";
 import type { Shorten } from "../../parts/use-shorten.js";
+import { useWordsOfCircuits } from "../../words/circuits.js";
 import { figuresLine, nameOf, runLine } from "./spot-words.js";
 
 export const nameMm = points(10.5);
@@ -35,7 +36,7 @@ export interface SpotProps {
 
 /** Symbol, name and figures of one thing on a wide map; the origin is where its line comes in. */
 export function WideSpot({ spot, at, role, level, shorten }: SpotProps) {
-  const words = useWords();
+  const words = useWordsOfCircuits();
   const { node, widthMm } = spot;
   const name = nameOf(node, words);
   const figures = figuresLine(at);
@@ -106,7 +107,7 @@ export function WideSpot({ spot, at, role, level, shorten }: SpotProps) {
 
 /** The same in one line as wide as a phone: symbol, name, run, and the figures at the right. */
 export function NarrowSpot({ spot, at, role, level, shorten }: SpotProps) {
-  const words = useWords();
+  const words = useWordsOfCircuits();
   const shows = useShows();
   const { node, widthMm } = spot;
   const left = 9.5;

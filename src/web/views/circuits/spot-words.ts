@@ -5,7 +5,7 @@ import { amps, lengthWords, marked, percent, volts } from "../../../words/number
 import type { ScreenWords } from "../../../words/screen/en.js";
 
 /** Name of a thing as the map shows it; a way without its panel, what stands elsewhere with the sign for it. */
-export function nameOf({ kind, name, refers }: TreeNode, words: ScreenWords): string {
+export function nameOf({ kind, name, refers }: TreeNode, words: Pick<ScreenWords, "circuits">): string {
   if (refers) return words.circuits.refers[refers.as](refers.to);
   return kind === "way" ? name.split(" / ").slice(1).join(" / ") : name;
 }
@@ -37,7 +37,12 @@ export const runLine = (run: NonNullable<AtSpot["run"]>, shows: Shows): string =
   ].join(" · ");
 
 /** Everything about a thing of the map in words, for those who do not see it. */
-export function spoken(node: TreeNode, at: AtSpot, words: ScreenWords, shows: Shows): string {
+export function spoken(
+  node: TreeNode,
+  at: AtSpot,
+  words: Pick<ScreenWords, "circuits" | "slip">,
+  shows: Shows,
+): string {
   const { circuits, slip } = words;
   const parts = [
     nameOf(node, words),

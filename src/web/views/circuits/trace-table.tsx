@@ -2,8 +2,9 @@ import { useState } from "react";
 import { type GearTrace, type TraceStep, traceGear } from "../../../core/circuit/gear-trace.js";
 import type { Figures } from "../../../core/figures-types.js";
 import { amps, decimals, marked, volts } from "../../../words/numbers.js";
-import { useWords } from "../../app/context.js";
+import type { ScreenWords } from "../../../words/screen/en.js";
 import { Figure } from "../../parts/figure.js";
+import { useWordsOfCircuits } from "../../words/circuits.js";
 
 /** Both legs of the gear that is selected, stretch by stretch, with what a meter would show. */
 export function TraceTable(props: {
@@ -15,7 +16,7 @@ export function TraceTable(props: {
   select: (name: string) => void;
 }) {
   const { figures, gear, select } = props;
-  const words = useWords().circuits;
+  const words = useWordsOfCircuits().circuits;
   const [piece, setPiece] = useState<string>();
   const corner = figures.corners.find(({ name }) => name === props.corner);
   if (gear.length === 0 || !corner) return <p className="hint">{words.traceHint}</p>;
@@ -54,7 +55,7 @@ function Stretches({
   corner: string;
   select: (name: string) => void;
 }) {
-  const words = useWords().circuits;
+  const words = useWordsOfCircuits().circuits;
   const outs = trace.steps.filter(({ leg }) => leg === "out");
   const backs = trace.steps.filter(({ leg }) => leg === "back");
   const atPlus = outs.at(-1)?.againstNegativeV ?? trace.supplyV;
@@ -116,7 +117,7 @@ function Stretch({
   corner: string;
   select: (name: string) => void;
 }) {
-  const words = useWords().circuits;
+  const words = useWordsOfCircuits().circuits;
   const { branch, dropV, againstNegativeV, leg } = step;
   return (
     <tr>
@@ -139,7 +140,7 @@ function Stretch({
 }
 
 /** Size of the conductor, or rating of the device, that makes the stretch. */
-function partsOf({ branch }: TraceStep, words: ReturnType<typeof useWords>["circuits"]): string {
+function partsOf({ branch }: TraceStep, words: ScreenWords["circuits"]): string {
   const said = branch.parts.flatMap((part) => {
     switch (part.kind) {
       case "conductor":

@@ -2,15 +2,16 @@ import { type Asked, answersTo } from "../../../core/findings/answers.js";
 import type { Finding } from "../../../core/findings/finding.js";
 import type { Edit } from "../../../core/plan/edits/edit.js";
 import { pathWords } from "../../../words/path-words.js";
-import { useFigures, usePlan, usePlanStore, useWords } from "../../app/context.js";
+import { useFigures, usePlan, usePlanStore } from "../../app/context.js";
 import { KeyField } from "../../parts/key-field.js";
 import { useKeyWords } from "../../parts/use-key-words.js";
 import { useRefusal } from "../../parts/use-refusal.js";
+import { useWordsOfRemedies } from "../../words/remedies.js";
 import { columnTitle } from "../lists/column-title.js";
 
 /** What the plan would have to say for a rule to judge, to be said where it is asked: of one thing, or of all alike at once. */
 export function Answers({ finding }: { finding: Finding }) {
-  const words = useWords();
+  const words = useWordsOfRemedies();
   const figures = useFigures();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   if (!figures || readOnly) return null;
@@ -29,7 +30,7 @@ export function Answers({ finding }: { finding: Finding }) {
 }
 
 function OneKey({ asked: { field, takes, of } }: { asked: Asked }) {
-  const words = useWords();
+  const words = useWordsOfRemedies();
   const store = usePlanStore();
   const refusalOf = useRefusal();
   const told = useKeyWords();

@@ -5,19 +5,20 @@ import { workingLines } from "../../../words/findings.js";
 import { pathWords } from "../../../words/path-words.js";
 import { ruleText } from "../../../words/rules.js";
 import { quantityIn } from "../../../words/say.js";
-import { usePlan, useShows, useWords } from "../../app/context.js";
+import { usePlan, useShows } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
 import { FindingSentence } from "../../parts/finding-sentence.js";
 import { LevelMark } from "../../parts/level-mark.js";
 import { SourceList } from "../../parts/source-list.js";
 import { useFindingWords } from "../../parts/use-finding-words.js";
+import { useWordsOfRemedies } from "../../words/remedies.js";
 import { AddCharger } from "../lists/add-charger.js";
 import { Answers } from "./answers.js";
 import { Remedies } from "./remedies.js";
 
 /** One cause with its findings; each opens to figure, limit, rule, source, working and remedies. */
 export function CauseCard({ cause }: { cause: Cause }) {
-  const words = useWords().findings;
+  const words = useWordsOfRemedies().findings;
   const { findings } = cause;
   return (
     <article className="cause">
@@ -30,7 +31,7 @@ export function CauseCard({ cause }: { cause: Cause }) {
 }
 
 function OneFinding({ finding }: { finding: Finding }) {
-  const words = useWords().findings;
+  const words = useWordsOfRemedies().findings;
   const { level, rule, at, with: others = [] } = finding;
   const told = useFindingWords();
   const { title, why, mend } = ruleText(rule, told.words);
@@ -63,7 +64,7 @@ function OneFinding({ finding }: { finding: Finding }) {
 }
 
 function Figures({ finding: { figure, limit, unit } }: { finding: Finding }) {
-  const words = useWords().findings;
+  const words = useWordsOfRemedies().findings;
   const shows = useShows();
   const { words: said } = useFindingWords();
   if (figure === undefined && limit === undefined) return null;
@@ -82,7 +83,7 @@ function Figures({ finding: { figure, limit, unit } }: { finding: Finding }) {
 }
 
 function Working({ finding }: { finding: Finding }) {
-  const words = useWords().findings;
+  const words = useWordsOfRemedies().findings;
   const shows = useShows();
   const { language, words: said } = useFindingWords();
   const lines = workingLines(finding, shows, said);
@@ -100,7 +101,7 @@ function Working({ finding }: { finding: Finding }) {
 }
 
 function Sources({ rule }: { rule: string }) {
-  const words = useWords().findings;
+  const words = useWordsOfRemedies().findings;
   const rules = usePlan(({ reading }) => (reading.ok ? reading.plan.rules : undefined));
   const sources = rules === undefined ? [] : (ruleOf(rule)?.sources[rules] ?? []);
   return (
@@ -115,7 +116,7 @@ function Sources({ rule }: { rule: string }) {
 }
 
 function Things({ names }: { names: readonly string[] }) {
-  const { findings: words, working } = useWords();
+  const { findings: words, working } = useWordsOfRemedies();
   const { path } = working;
   const [, select] = useSelection();
   const things = [...new Set(names)].filter((name) => name !== "plan");

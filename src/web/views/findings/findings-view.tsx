@@ -1,13 +1,14 @@
 import { useState } from "react";
 import { causesOf } from "../../../core/findings/causes.js";
 import { type Level, levels } from "../../../core/findings/finding.js";
-import { useFigures, useWords } from "../../app/context.js";
+import { useFigures } from "../../app/context.js";
 import { LevelMark } from "../../parts/level-mark.js";
+import { useWordsOfRemedies } from "../../words/remedies.js";
 import { CauseCard } from "./cause-card.js";
 
 /** Everything that was found, by cause, gravest first; and what no plan can answer. */
 export function View() {
-  const words = useWords();
+  const words = useWordsOfRemedies();
   const figures = useFigures();
   const [shown, setShown] = useState<Level | "all">("all");
   if (!figures) return <p>{words.shell.workingOut}</p>;
@@ -36,7 +37,7 @@ export function View() {
 }
 
 function LevelFilter({ shown, onShow }: { shown: Level | "all"; onShow: (level: Level | "all") => void }) {
-  const words = useWords().findings;
+  const words = useWordsOfRemedies().findings;
   const figures = useFigures();
   const counts = (level: Level) => figures?.findings.filter((finding) => finding.level === level).length ?? 0;
   return (

@@ -1,12 +1,13 @@
 import { useMemo, useState } from "react";
 import type { Edit } from "../../../core/plan/edits/edit.js";
-import { usePlan, usePlanStore, useWords } from "../../app/context.js";
+import { usePlan, usePlanStore } from "../../app/context.js";
 import { ChangePreview } from "../../parts/change-preview.js";
 import { useRefusal } from "../../parts/use-refusal.js";
+import { useWordsOfRemedies } from "../../words/remedies.js";
 
 /** What one can do about a finding: each remedy shows what it changes before it is made. */
 export function Remedies({ edits }: { edits: readonly Edit[] }) {
-  const words = useWords().findings;
+  const words = useWordsOfRemedies().findings;
   if (edits.length === 0) return null;
   return (
     <section>
@@ -21,7 +22,7 @@ export function Remedies({ edits }: { edits: readonly Edit[] }) {
 }
 
 function Remedy({ edit }: { edit: Edit }) {
-  const words = useWords();
+  const words = useWordsOfRemedies();
   const refusalOf = useRefusal();
   const store = usePlanStore();
   const readOnly = usePlan((state) => state.readOnly !== undefined);

@@ -1,13 +1,14 @@
 import { chargerEdits } from "../../../core/plan/new/charger-edits.js";
-import { useMeasured, usePlan, useWords } from "../../app/context.js";
+import { useMeasured, usePlan } from "../../app/context.js";
 import { AddThing } from "../../parts/add-thing.js";
+import { useWordsOfLists } from "../../words/lists.js";
 import { namesOf } from "./names-of.js";
 
 const kinds = ["mains", "solar", "engine"] as const;
 
 /** A charger with its cable, in one step; of one battery where that is known already. */
 export function AddCharger({ battery: only }: { battery?: string }) {
-  const { gearWhole: say, chargerWhole: charger } = useWords().lists;
+  const { gearWhole: say, chargerWhole: charger } = useWordsOfLists().lists;
   const lengths = useMeasured();
   const reading = usePlan((state) => state.reading);
   const readOnly = usePlan((state) => state.readOnly !== undefined);

@@ -1,14 +1,15 @@
 import { type GearRole, gearRoles } from "../../../core/plan/model/gear.js";
 import type { Plan } from "../../../core/plan/model/plan.js";
 import { type Feed, gearEdits } from "../../../core/plan/new/gear-edits.js";
-import { useMeasured, usePlan, useWords } from "../../app/context.js";
+import { useMeasured, usePlan } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
 import { AddThing } from "../../parts/add-thing.js";
+import { useWordsOfLists } from "../../words/lists.js";
 import { namesOf } from "./names-of.js";
 
 /** One more piece of gear with all that feeds it, in one step: what one does most often to a boat that has a plan. */
 export function AddGear() {
-  const words = useWords();
+  const words = useWordsOfLists();
   const { gearWhole: say } = words.lists;
   const lengths = useMeasured();
   const reading = usePlan((state) => state.reading);

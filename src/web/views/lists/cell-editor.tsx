@@ -1,5 +1,5 @@
 import { type KeyboardEvent, useEffect, useId, useRef, useState } from "react";
-import { useWords } from "../../app/context.js";
+import { useWordsOfLists } from "../../words/lists.js";
 import type { Column } from "./list-specs.js";
 
 interface CellEditorProps {
@@ -17,7 +17,7 @@ interface CellEditorProps {
 /** The field in a cell while one types in it. Enter takes and goes down, Tab goes aside, Escape leaves all as it was. */
 export function CellEditor(props: CellEditorProps) {
   const { column, label, start, options, onTake, onLeave, onBlock } = props;
-  const words = useWords().fields;
+  const words = useWordsOfLists().fields;
   const id = useId();
   const field = useRef<HTMLInputElement>(null);
   const [text, setText] = useState(start);

@@ -2,7 +2,7 @@ import { limits } from "../../../core/plan/source/limits.js";
 import type { QuantityFault } from "../../../core/quantity/fault.js";
 import { faultOf } from "../../../core/quantity/fault-of.js";
 import { nearestOf } from "../../../core/quantity/nearest.js";
-import type { ScreenWords } from "../../../words/screen/en.js";
+import type { ListWords } from "../../words/lists.js";
 import type { Column } from "./list-specs.js";
 
 /** Why a text can't stand in a cell, and what was perhaps meant. */
@@ -30,7 +30,7 @@ export function problemOf(typed: string, sentence: string, nearest?: string): Ce
 }
 
 /** Reads what was typed into a cell. Empty text is for the caller: it leaves the key out. */
-export function checkCell(text: string, { takes }: Column, words: ScreenWords): CellValue {
+export function checkCell(text: string, { takes }: Column, words: ListWords): CellValue {
   const typed = text.trim();
   const refuse = (sentence: string, nearest?: string): CellValue => ({
     ok: false,
@@ -69,7 +69,7 @@ export function checkCell(text: string, { takes }: Column, words: ScreenWords): 
   }
 }
 
-function flagOf(typed: string, { fields }: ScreenWords): boolean | undefined {
+function flagOf(typed: string, { fields }: ListWords): boolean | undefined {
   const word = typed.toLowerCase();
   if (["true", "yes", "y", "x", fields.yes].includes(word)) return true;
   return ["false", "no", "n", fields.no].includes(word) ? false : undefined;
@@ -84,6 +84,6 @@ function listText(typed: string): string {
   return `[${parts.map((part) => (/^[\w µΩ°./-]+$/.test(part) ? part : JSON.stringify(part))).join(", ")}]`;
 }
 
-function faultSentence(fault: QuantityFault, { fields }: ScreenWords): string {
+function faultSentence(fault: QuantityFault, { fields }: ListWords): string {
   return fields.notUsable[fault.code](`${fields.kindOf[fault.expected]}, ${fields.example(fault.example)}`);
 }

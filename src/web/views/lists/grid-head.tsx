@@ -1,12 +1,12 @@
-import { useWords } from "../../app/context.js";
 import { Icon } from "../../parts/icon.js";
+import { useWordsOfLists } from "../../words/lists.js";
 import { columnTitle } from "./column-title.js";
 import type { Grid } from "./use-grid.js";
 import type { List } from "./use-list.js";
 
 /** Headings of a list. A tap sorts by a column, another turns the order round, a third gives the plan's again. */
 export function GridHead({ list, grid }: { list: List; grid: Grid }) {
-  const words = useWords();
+  const words = useWordsOfLists();
   const { sorted } = list;
   const all = list.rows.length > 0 && list.rows.every(({ key }) => grid.picked.has(key));
   return (

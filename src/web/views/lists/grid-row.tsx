@@ -1,5 +1,5 @@
 import type { ReactNode } from "react";
-import { useWords } from "../../app/context.js";
+import { useWordsOfLists } from "../../words/lists.js";
 import type { Column } from "./list-specs.js";
 import type { Grid } from "./use-grid.js";
 import type { List } from "./use-list.js";
@@ -16,7 +16,7 @@ interface GridRowProps {
 
 /** One line of a list. Only the lines in sight, and the one where one is, are made. */
 export function GridRow({ list, grid, view, index, editor }: GridRowProps) {
-  const words = useWords().lists;
+  const words = useWordsOfLists().lists;
   const missing = list.missingIn(view);
   const picked = grid.picked.has(view.key);
   const at = { list, grid, index };
@@ -109,7 +109,7 @@ interface CellWordsProps {
 }
 
 function CellWords({ list, view, column, wanted }: CellWordsProps) {
-  const { fields, lists } = useWords();
+  const { fields, lists } = useWordsOfLists();
   const text = list.textIn(view, column);
   if (text === "") {
     if (wanted) return <span className="cell-wanted">{lists.wanted}</span>;

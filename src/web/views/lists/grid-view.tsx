@@ -1,6 +1,6 @@
 import { type ClipboardEvent, Fragment, type MouseEvent, useLayoutEffect, useRef } from "react";
-import { useWords } from "../../app/context.js";
 import { useSlip } from "../../app/slip-state.js";
+import { useWordsOfLists } from "../../words/lists.js";
 import { CellEditor } from "./cell-editor.js";
 import { writeBlock } from "./clipboard.js";
 import { columnTitle } from "./column-title.js";
@@ -18,7 +18,7 @@ const gridKind = { role: "grid", "aria-multiselectable": true } as const;
 
 /** A list one types into: a grid with one cell in the order of tabbing, and only the lines in sight made. */
 export function GridView({ list, grid, say }: { list: List; grid: Grid; say: (sentence: string) => void }) {
-  const words = useWords();
+  const words = useWordsOfLists();
   const { showWorking } = useSlip();
   const scroller = useRef<HTMLDivElement>(null);
   const sight = useSight(scroller, list.views.length);

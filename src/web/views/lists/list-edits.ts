@@ -1,6 +1,6 @@
 import type { Edit } from "../../../core/plan/edits/edit.js";
 import { valueText } from "../../../core/plan/edits/value.js";
-import type { ScreenWords } from "../../../words/screen/en.js";
+import type { ListWords } from "../../words/lists.js";
 import { type CellProblem, checkCell, problemOf } from "./check-cell.js";
 import type { Column, ListSpec } from "./list-specs.js";
 import type { ListRow } from "./rows.js";
@@ -25,7 +25,7 @@ export interface Planned {
 }
 
 /** Edits for changed cells: fields first, new names last, since fields are named by the names there are. */
-export function planEdits(changes: readonly CellChange[], spec: ListSpec, words: ScreenWords): Planned {
+export function planEdits(changes: readonly CellChange[], spec: ListSpec, words: ListWords): Planned {
   const fields: PlannedEdit[] = [];
   const names: PlannedEdit[] = [];
   const problems: (readonly [CellChange, CellProblem])[] = [];
@@ -55,7 +55,7 @@ type Left =
   | { readonly is: "edit"; readonly edit: Edit }
   | { readonly is: "problem"; readonly problem: CellProblem };
 
-function leavingOut({ row, column }: CellChange, words: ScreenWords): Left | undefined {
+function leavingOut({ row, column }: CellChange, words: ListWords): Left | undefined {
   if (column.required) return { is: "problem", problem: problemOf("", words.lists.needed) };
   if (valueAt(row.node, column.key) === undefined) return undefined;
   return { is: "edit", edit: { edit: "remove field", at: row.at, field: `${row.before}${column.key}` } };

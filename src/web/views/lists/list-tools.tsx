@@ -1,5 +1,5 @@
-import { useWords } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
+import { useWordsOfLists } from "../../words/lists.js";
 import { writeBlock } from "./clipboard.js";
 import { columnTitle } from "./column-title.js";
 import { pasteInto } from "./paste.js";
@@ -14,7 +14,7 @@ interface ToolsProps {
 
 /** Everything the keys do, for a finger: the order of lines, adding, duplicating, taking away, filling, copying, pasting. */
 export function ListTools({ list, grid, say }: ToolsProps) {
-  const words = useWords();
+  const words = useWordsOfLists();
   const { lists } = words;
   const [, select] = useSelection();
   const { views } = list;
@@ -74,7 +74,7 @@ export function ListTools({ list, grid, say }: ToolsProps) {
 }
 
 function Order({ list }: { list: List }) {
-  const words = useWords();
+  const words = useWordsOfLists();
   const { lists } = words;
   const { sorted } = list;
   const value = sorted ? `${sorted.direction} ${sorted.column}` : "";

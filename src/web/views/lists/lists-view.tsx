@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "react";
-import { usePlan, useWords } from "../../app/context.js";
+import { usePlan } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
+import { useWordsOfLists } from "../../words/lists.js";
 import { AddCharger } from "./add-charger.js";
 import { AddGear } from "./add-gear.js";
 import { GridView } from "./grid-view.js";
@@ -12,7 +13,7 @@ import { useList } from "./use-list.js";
 
 /** Gear, ways, runs, places and stock as lists one types into. */
 export function View() {
-  const words = useWords().lists;
+  const words = useWordsOfLists().lists;
   const reading = usePlan((state) => state.reading);
   const [selected] = useSelection();
   const [shown, setShown] = useState<ListId>("gear");
@@ -42,7 +43,7 @@ function listWith(root: Parameters<typeof rowsOf>[0], name: string): ListId | un
 }
 
 function OneList({ id }: { id: ListId }) {
-  const words = useWords().lists;
+  const words = useWordsOfLists().lists;
   const list = useList(listSpecs[id]);
   const grid = useGrid(list);
   const [said, say] = useState("");
@@ -114,7 +115,7 @@ function NearestButton(props: {
   nearest: string;
 }) {
   const { list, view, column, nearest } = props;
-  const { take } = useWords().fields;
+  const { take } = useWordsOfLists().fields;
   return (
     <button type="button" onClick={() => list.put([{ view, column, text: nearest }])}>
       {take(nearest)}

@@ -1,6 +1,6 @@
 import type { Edit } from "../../../core/plan/edits/edit.js";
 import { valueText } from "../../../core/plan/edits/value.js";
-import type { ScreenWords } from "../../../words/screen/en.js";
+import type { ListWords } from "../../words/lists.js";
 import { type CellProblem, checkCell, problemOf } from "./check-cell.js";
 import type { ListSpec } from "./list-specs.js";
 import type { ListRow } from "./rows.js";
@@ -29,7 +29,7 @@ export interface NamesTaken {
 }
 
 /** The edit that brings a line into the plan, or what it still wants. */
-export function readyToAdd(draft: Draft, spec: ListSpec, taken: NamesTaken, words: ScreenWords): Readiness {
+export function readyToAdd(draft: Draft, spec: ListSpec, taken: NamesTaken, words: ListWords): Readiness {
   const problems: (readonly [string, CellProblem])[] = [];
   const missing: string[] = [];
   const values: (readonly [string, string])[] = [];
@@ -50,7 +50,7 @@ export function readyToAdd(draft: Draft, spec: ListSpec, taken: NamesTaken, word
 }
 
 /** A way without its panel's name belongs to the panel, where there is one only. */
-function nameOf(draft: Draft, spec: ListSpec, taken: NamesTaken, words: ScreenWords): string | CellProblem {
+function nameOf(draft: Draft, spec: ListSpec, taken: NamesTaken, words: ListWords): string | CellProblem {
   const typed = (draft.cells.name ?? "").trim();
   const column = spec.columns.find(({ takes }) => takes.as === "name");
   const checked = column && typed !== "" ? checkCell(typed, column, words) : undefined;

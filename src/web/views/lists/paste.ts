@@ -1,4 +1,4 @@
-import type { ScreenWords } from "../../../words/screen/en.js";
+import type { ListWords } from "../../words/lists.js";
 import { readBlock } from "./clipboard.js";
 import type { Column } from "./list-specs.js";
 import type { CellText } from "./put-cells.js";
@@ -9,7 +9,7 @@ import { draftKey, type ViewRow } from "./view-rows.js";
 const mostCharacters = 4_000_000;
 
 /** Puts a block of text into a list, from the upper left cell of the block taken in. @returns what to say of it. */
-export function pasteInto(list: List, block: Block, text: string, words: ScreenWords): string {
+export function pasteInto(list: List, block: Block, text: string, words: ListWords): string {
   if (text.length > mostCharacters) return words.lists.pasteTooLarge;
   const read = readBlock(text);
   const headed = headingsOf(read, list.spec.columns, words);
@@ -54,7 +54,7 @@ function linesFor(list: List, from: number, count: number): ViewRow[] {
 function headingsOf(
   rows: readonly (readonly string[])[],
   columns: readonly Column[],
-  { lists }: ScreenWords,
+  { lists }: ListWords,
 ): (Column | undefined)[] | undefined {
   const [first] = rows;
   if (!first || first.length < 2 || rows.length < 2) return undefined;

@@ -1,5 +1,5 @@
 import type { Edit } from "../../../core/plan/edits/edit.js";
-import type { ScreenWords } from "../../../words/screen/en.js";
+import type { ListWords } from "../../words/lists.js";
 import { type CellProblem, problemOf } from "./check-cell.js";
 import { type CellChange, type Planned, planEdits } from "./list-edits.js";
 import { cellKey, type ListMemory } from "./list-memory.js";
@@ -26,7 +26,7 @@ export function putCells(
   before: ListMemory,
   spec: ListSpec,
   taken: NamesTaken,
-  words: ScreenWords,
+  words: ListWords,
   take: (edits: readonly Edit[]) => Taken,
 ): Put {
   const typed = texts.filter(({ column }) => column.takes.as !== "figure");

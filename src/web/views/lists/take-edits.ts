@@ -1,8 +1,8 @@
 import type { Edit } from "../../../core/plan/edits/edit.js";
 import type { EditProblem } from "../../../core/plan/edits/problem.js";
 import type { ProblemTeller } from "../../../words/problems/problem-words.js";
-import type { ScreenWords } from "../../../words/screen/en.js";
 import type { PlanStore } from "../../state/plan-store.js";
+import type { ListWords } from "../../words/lists.js";
 
 /** More refusals than this in one go, and nothing is taken: the block belongs elsewhere. */
 const mostRefusals = 25;
@@ -16,7 +16,7 @@ export interface Taken {
 export function takeEdits(
   store: PlanStore,
   edits: readonly Edit[],
-  words: ScreenWords,
+  words: ListWords,
   say: ProblemTeller,
 ): Taken {
   const refused = new Map<Edit, string>();

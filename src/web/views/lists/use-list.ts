@@ -1,6 +1,7 @@
 import { useMemo, useState } from "react";
-import { useFigures, usePlan, usePlanStore, useWords } from "../../app/context.js";
+import { useFigures, usePlan, usePlanStore } from "../../app/context.js";
 import { useProblemWords } from "../../parts/use-problem-words.js";
+import { useWordsOfLists } from "../../words/lists.js";
 import { cellFigures } from "./cell-figures.js";
 import { removals } from "./list-edits.js";
 import { cellKey, type ListMemory, memoryOf, remember } from "./list-memory.js";
@@ -14,7 +15,7 @@ import { draftKey, sortedBy, type ViewRow, viewRows, writtenIn } from "./view-ro
 /** Lines of a list, and everything one can do to them. Each call that changes the plan is one step of its history. */
 export function useList(spec: ListSpec) {
   const store = usePlanStore();
-  const words = useWords();
+  const words = useWordsOfLists();
   const { words: say } = useProblemWords();
   const reading = usePlan((state) => state.reading);
   const readOnly = usePlan((state) => state.readOnly !== undefined);

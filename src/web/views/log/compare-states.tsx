@@ -1,9 +1,10 @@
 import { useEffect, useState } from "react";
 import { type ChangesTold, changesTold } from "../../../words/changes-told.js";
-import { usePlanStore, useShows, useWords } from "../../app/context.js";
+import { usePlanStore, useShows } from "../../app/context.js";
 import type { ForemanOutcome } from "../../garage/messages.js";
 import { useForeman } from "../../garage/use-foreman.js";
 import { lineHunks } from "../../state/text/lines.js";
+import { useWordsOfLog } from "../../words/log.js";
 import { useChangeWords } from "./use-change-words.js";
 
 interface Pair {
@@ -19,7 +20,7 @@ export function CompareStates({
   of: Pair | undefined;
   choose: (pair: Pair | undefined) => void;
 }) {
-  const words = useWords();
+  const words = useWordsOfLog();
   const store = usePlanStore();
   if (!of) return null;
   const steps = store.allSteps().map(({ no }) => no);
@@ -61,7 +62,7 @@ export function CompareStates({
 }
 
 function Difference({ before, after }: { before: string; after: string }) {
-  const words = useWords();
+  const words = useWordsOfLog();
   const shows = useShows();
   const { language, words: said } = useChangeWords();
   const ask = useForeman();
@@ -96,7 +97,7 @@ function Difference({ before, after }: { before: string; after: string }) {
 /** One head of what the change does. */
 function Told(props: { of: ChangesTold; language: string }) {
   const { about, counts, sentences, rows } = props.of;
-  const words = useWords().log;
+  const words = useWordsOfLog().log;
   return (
     <section className="told" data-about={about}>
       <h5>
@@ -165,7 +166,7 @@ function ToldTable(props: { rows: ChangesTold["rows"]; heads: readonly string[];
 const mostLines = 400;
 
 function TextDifference({ before, after }: { before: string; after: string }) {
-  const words = useWords().log;
+  const words = useWordsOfLog().log;
   const [was, is] = [before.split("\n"), after.split("\n")];
   const lines = lineHunks(was, is).flatMap(({ fromA, toA, fromB, toB }) => [
     ...was.slice(fromA, toA).map((line, index) => ({ sign: "−", line, no: fromA + index + 1 })),

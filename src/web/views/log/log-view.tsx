@@ -1,5 +1,6 @@
 import { useState } from "react";
-import { usePlan, usePlanStore, useWords } from "../../app/context.js";
+import { usePlan, usePlanStore } from "../../app/context.js";
+import { useWordsOfLog } from "../../words/log.js";
 import { CompareStates } from "./compare-states.js";
 import { Moments } from "./moments.js";
 import { Projects } from "./projects.js";
@@ -9,7 +10,7 @@ const atOnce = 50;
 
 /** History of the plan: every state, named moments, comparing any two, going back. */
 export function View() {
-  const words = useWords();
+  const words = useWordsOfLog();
   const store = usePlanStore();
   const record = usePlan((state) => state.record);
   const [shown, setShown] = useState(atOnce);

@@ -1,9 +1,10 @@
-import { usePlan, usePlanStore, useWords } from "../../app/context.js";
+import { usePlan, usePlanStore } from "../../app/context.js";
 import { whenWords } from "../../parts/when-words.js";
+import { useWordsOfLog } from "../../words/log.js";
 
 /** States that were given a name. */
 export function Moments({ onCompare }: { onCompare: (step: number) => void }) {
-  const words = useWords().log;
+  const words = useWordsOfLog().log;
   const store = usePlanStore();
   const moments = usePlan((state) => state.moments);
   const head = usePlan(({ record }) => record.head);

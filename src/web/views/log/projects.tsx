@@ -1,15 +1,16 @@
 import type { WorkRecord } from "../../../core/plan/model/work.js";
 import { byProject } from "../../../core/work/projects.js";
 import { type Spare, spareOf } from "../../../core/work/spare.js";
-import { useFigures, usePlan, usePlanStore, useWords } from "../../app/context.js";
+import { useFigures, usePlan, usePlanStore } from "../../app/context.js";
 import { CloseProject } from "../../garage/close-project.js";
 import { ownersMinutes, useForeman } from "../../garage/use-foreman.js";
 import { useMadeEdits } from "../../garage/use-made-edits.js";
 import { ViewLink } from "../../parts/view-link.js";
+import { useWordsOfLog } from "../../words/log.js";
 
 /** Projects that are finished, how the one in hand is closed, and what the next has to start from. */
 export function Projects() {
-  const words = useWords().log;
+  const words = useWordsOfLog().log;
   const work = usePlan(({ reading }) => (reading.ok ? reading.plan.work : undefined));
   const plan = useFigures()?.plan;
   if (work === undefined) return null;
@@ -29,7 +30,7 @@ export function Projects() {
 }
 
 function Finished({ projects }: { projects: WorkRecord["projects"] }) {
-  const words = useWords().log;
+  const words = useWordsOfLog().log;
   return (
     <ul className="cards">
       {projects.map(({ name, finished, note }) => (
@@ -55,7 +56,7 @@ function Finished({ projects }: { projects: WorkRecord["projects"] }) {
 
 /** The project in hand can be closed as soon as something of it is done; what is not ticked stays to do. */
 function InHand({ work }: { work: WorkRecord }) {
-  const words = useWords();
+  const words = useWordsOfLog();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const store = usePlanStore();
   const ask = useForeman();
@@ -80,7 +81,7 @@ function InHand({ work }: { work: WorkRecord }) {
 }
 
 function SpareList({ spare: { ways, entries, stockLines } }: { spare: Spare }) {
-  const words = useWords().log;
+  const words = useWordsOfLog().log;
   const rows: (readonly [string, string])[] = [
     ...(ways.length === 0 ? [] : [[words.spareWays, ways.join(", ")] as const]),
     ...(entries.length === 0

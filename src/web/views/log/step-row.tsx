@@ -1,14 +1,15 @@
 import { useState } from "react";
-import { usePlan, usePlanStore, useWords } from "../../app/context.js";
+import { usePlan, usePlanStore } from "../../app/context.js";
 import { faultReason } from "../../fault.js";
 import { aboutSentence } from "../../parts/step-words.js";
 import { whenWords } from "../../parts/when-words.js";
 import type { StepRecord } from "../../state/keep/records.js";
+import { useWordsOfLog } from "../../words/log.js";
 
 /** One state of the history. */
 export function StepRow(props: { step: StepRecord; here: boolean; undone: boolean; onCompare: () => void }) {
   const { step, here, undone, onCompare } = props;
-  const words = useWords();
+  const words = useWordsOfLog();
   const store = usePlanStore();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const moment = usePlan(({ moments }) => moments.find((each) => each.step === step.no)?.name);
@@ -60,7 +61,7 @@ export function StepRow(props: { step: StepRecord; here: boolean; undone: boolea
 }
 
 function NameMoment({ step, name, done }: { step: number; name: string; done: () => void }) {
-  const { log: words, keeping } = useWords();
+  const { log: words, keeping } = useWordsOfLog();
   const store = usePlanStore();
   const [typed, setTyped] = useState(name);
   const [failed, setFailed] = useState<string>();

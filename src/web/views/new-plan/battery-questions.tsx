@@ -1,13 +1,13 @@
 import { chemistries } from "../../../core/plan/model/supply.js";
-import { useWords } from "../../app/context.js";
 import { ChoiceRow } from "../../parts/choice-row.js";
 import { QuantityField } from "../../parts/quantity-field.js";
+import { useWordsOfAsking } from "../../words/asking.js";
 import { type QuestionProps, taken } from "./boat-questions.js";
 import type { DraftBattery } from "./draft.js";
 
 /** The battery of the panel, and the cable between them. */
 export function BatteryQuestions({ draft, change }: QuestionProps) {
-  const words = useWords().asking;
+  const words = useWordsOfAsking().asking;
   const { battery, batteryCable } = draft;
   return (
     <section className="questions">
@@ -29,7 +29,7 @@ export function BatteryFields(props: {
   battery: DraftBattery;
   change: (part: Partial<DraftBattery>) => void;
 }) {
-  const words = useWords().asking;
+  const words = useWordsOfAsking().asking;
   const { battery, change } = props;
   return (
     <>

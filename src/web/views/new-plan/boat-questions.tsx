@@ -1,8 +1,8 @@
-import { useWords } from "../../app/context.js";
 import { ChoiceRow } from "../../parts/choice-row.js";
 import { QuantityField } from "../../parts/quantity-field.js";
 import { ShapeChoice } from "../../parts/shape-choice.js";
 import { WrittenField } from "../../parts/written-field.js";
+import { useWordsOfAsking } from "../../words/asking.js";
 import { type Draft, measuredIn, rulesOf } from "./draft.js";
 
 export interface QuestionProps {
@@ -18,7 +18,7 @@ export const taken = (take: (text: string) => void) => (text: string) => {
 
 /** How one measures, name, shape, size, hull, petrol, rules. */
 export function BoatQuestions({ draft, change }: QuestionProps) {
-  const words = useWords().asking;
+  const words = useWordsOfAsking().asking;
   const hulls = Object.entries(words.hulls) as [Exclude<Draft["hull"], "">, string][];
   return (
     <section className="questions">

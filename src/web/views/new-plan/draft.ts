@@ -92,7 +92,7 @@ const presets = [
   },
 ] as const;
 
-export function firstDraft({ asking }: ScreenWords, lengths: Shows["lengths"]): Draft {
+export function firstDraft({ asking }: Pick<ScreenWords, "asking">, lengths: Shows["lengths"]): Draft {
   return {
     lengths,
     name: asking.usualName,

@@ -1,14 +1,14 @@
 import { type GearRole, gearRoles } from "../../../core/plan/model/gear.js";
-import { useWords } from "../../app/context.js";
 import { QuantityField } from "../../parts/quantity-field.js";
 import { WrittenField } from "../../parts/written-field.js";
+import { useWordsOfAsking } from "../../words/asking.js";
 import { BatteryFields } from "./battery-questions.js";
 import { type QuestionProps, taken } from "./boat-questions.js";
 import { blankGear, type DraftGear } from "./draft.js";
 
 /** What is on board: usual pieces to tick, and any other. */
 export function GearQuestions({ draft, change }: QuestionProps) {
-  const words = useWords().asking;
+  const words = useWordsOfAsking().asking;
   const { gear } = draft;
   const changePiece = (id: number, part: Partial<DraftGear>) =>
     change({ gear: gear.map((piece) => (piece.id === id ? { ...piece, ...part } : piece)) });
@@ -29,7 +29,7 @@ export function GearQuestions({ draft, change }: QuestionProps) {
 }
 
 function GearRow({ piece, change }: { piece: DraftGear; change: (part: Partial<DraftGear>) => void }) {
-  const words = useWords().asking;
+  const words = useWordsOfAsking().asking;
   return (
     <li className="gear-row" data-taken={piece.taken}>
       <label className="tick">
@@ -85,7 +85,7 @@ function GearRow({ piece, change }: { piece: DraftGear; change: (part: Partial<D
 const feeds = ["panel", "battery", "own"] as const satisfies readonly DraftGear["fed"][];
 
 function FedField({ fed, onChoose }: { fed: DraftGear["fed"]; onChoose: (fed: DraftGear["fed"]) => void }) {
-  const words = useWords().asking;
+  const words = useWordsOfAsking().asking;
   return (
     <label className="field" data-wide>
       <span>{words.fed}</span>
@@ -104,7 +104,7 @@ function FedField({ fed, onChoose }: { fed: DraftGear["fed"]; onChoose: (fed: Dr
 }
 
 function RoleField({ role, onChoose }: { role: GearRole; onChoose: (role: GearRole) => void }) {
-  const words = useWords().asking;
+  const words = useWordsOfAsking().asking;
   return (
     <label className="field">
       <span>{words.role}</span>

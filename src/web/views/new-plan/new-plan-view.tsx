@@ -1,12 +1,13 @@
 import { useRef, useState } from "react";
 import { newPlanText } from "../../../core/plan/new/new-plan.js";
-import { MeasuredIn, usePreferences, useWords } from "../../app/context.js";
+import { MeasuredIn, usePreferences } from "../../app/context.js";
 import { goTo } from "../../app/place.js";
 import { Mark } from "../../parts/mark.js";
 import { PlaceLink } from "../../parts/place-link.js";
 import { useProblemWords } from "../../parts/use-problem-words.js";
 import { withReader } from "../../state/full-reader.js";
 import { takeIn } from "../../state/take-in.js";
+import { useWordsOfAsking } from "../../words/asking.js";
 import { BatteryQuestions } from "./battery-questions.js";
 import { BoatQuestions } from "./boat-questions.js";
 import { answersOf, type Draft, firstDraft } from "./draft.js";
@@ -14,7 +15,7 @@ import { GearQuestions } from "./gear-questions.js";
 
 /** A few questions, and a plan to go on from. */
 export default function NewPlanView() {
-  const words = useWords();
+  const words = useWordsOfAsking();
   const told = useProblemWords().words;
   const [{ lengths }] = usePreferences();
   const usual = /^en$|-(US|LR|MM)\b/.test(navigator.language) ? "inches" : "millimetres";

@@ -1,7 +1,8 @@
 import { useId, useState } from "react";
 import type { Edit } from "../../../core/plan/edits/edit.js";
 import type { Outing } from "../../../core/plan/model/outing.js";
-import { usePlan, useWords } from "../../app/context.js";
+import { usePlan } from "../../app/context.js";
+import { useWordsOfOuting } from "../../words/outing.js";
 import { addPeriodEdit } from "./period-edits.js";
 
 /** Puts gear, or a whole way, on the timeline. */
@@ -10,7 +11,7 @@ export function AddPeriod(props: {
   hasList: boolean;
   make: (edits: readonly Edit[]) => string | undefined;
 }) {
-  const words = useWords();
+  const words = useWordsOfOuting();
   const id = useId();
   const reading = usePlan((state) => state.reading);
   const [what, setWhat] = useState("");

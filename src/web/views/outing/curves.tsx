@@ -3,7 +3,7 @@ import type { BatteryTrace, BrownOut, OutingFigures } from "../../../core/energy
 import type { Figures } from "../../../core/figures-types.js";
 import type { Outing } from "../../../core/plan/model/outing.js";
 import { decimals, percent, shareSet, volts } from "../../../words/numbers.js";
-import { useWords } from "../../app/context.js";
+import { useWordsOfOuting } from "../../words/outing.js";
 import { Lines } from "./lane.js";
 import { momentWords } from "./times.js";
 
@@ -15,7 +15,7 @@ interface CurvesProps {
 
 /** Charge and voltage of a battery through the outing, on the hours of the bars above, with where something gets too little. */
 export function Curves({ figures, followed, outing }: CurvesProps) {
-  const words = useWords().outing;
+  const words = useWordsOfOuting().outing;
   const [chosen, choose] = useState<string>();
   const trace = followed.batteries.find(({ battery }) => battery === chosen) ?? followed.batteries[0];
   const battery = figures.plan.batteries.find(({ name }) => name === trace?.battery);

@@ -2,7 +2,7 @@ import { type KeyboardEvent, type PointerEvent, useRef } from "react";
 import type { OnPeriod, Outing } from "../../../core/plan/model/outing.js";
 import { percent } from "../../../words/numbers.js";
 import type { ScreenWords } from "../../../words/screen/en.js";
-import { useWords } from "../../app/context.js";
+import { useWordsOfOuting } from "../../words/outing.js";
 import { hourMarks, momentWords, samePeriod, snapped, stepH } from "./times.js";
 import type { OutingHands } from "./use-outing.js";
 
@@ -19,7 +19,7 @@ interface LaneProps {
 
 /** One thing that is on: its name, and a bar with an end to drag at either side. The bar is as high as its level, striped as it runs. */
 export function Lane({ outing, index, hands, open, onOpen, readOnly }: LaneProps) {
-  const words = useWords();
+  const words = useWordsOfOuting();
   const track = useRef<HTMLDivElement>(null);
   const held = useRef<{ grip: Grip; x: number; from: OnPeriod; moved: boolean }>(undefined);
   const { lastsH, startClockH } = outing;
@@ -147,7 +147,7 @@ export function Lines({ lastsH }: { lastsH: number }) {
   ));
 }
 
-export function howWords({ duty, level }: OnPeriod, { outing: words }: ScreenWords): string {
+export function howWords({ duty, level }: OnPeriod, { outing: words }: Pick<ScreenWords, "outing">): string {
   const minutes = duty * 60;
   return [
     ...(duty < 1 ? [words.minutesInHour(Number(minutes.toPrecision(2)))] : []),

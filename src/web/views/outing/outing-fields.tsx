@@ -2,8 +2,9 @@ import type { Edit } from "../../../core/plan/edits/edit.js";
 import { Locator } from "../../../core/plan/edits/locate.js";
 import type { Outing } from "../../../core/plan/model/outing.js";
 import { readQuantity } from "../../../core/quantity/read.js";
-import { usePlan, useWords } from "../../app/context.js";
+import { usePlan } from "../../app/context.js";
 import { QuantityField } from "../../parts/quantity-field.js";
+import { useWordsOfOuting } from "../../words/outing.js";
 import { lastsEdits, placeOf, type WrittenPeriod } from "./period-edits.js";
 
 /** When it starts, how long it lasts, the air, and the charge one leaves with; as written in the plan. */
@@ -14,7 +15,7 @@ export function OutingFields(props: {
   readOnly: boolean;
 }) {
   const { outing, written, make, readOnly } = props;
-  const words = useWords().outing;
+  const words = useWordsOfOuting().outing;
   const reading = usePlan((state) => state.reading);
   if (!reading.ok) return null;
   const locator = new Locator(reading.document);

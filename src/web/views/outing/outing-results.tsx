@@ -2,16 +2,16 @@ import type { OutingFigures } from "../../../core/energy/types.js";
 import type { Figures } from "../../../core/figures-types.js";
 import type { Outing } from "../../../core/plan/model/outing.js";
 import { decimals, hours, percent, volts } from "../../../words/numbers.js";
-import { useWords } from "../../app/context.js";
 import { Figure } from "../../parts/figure.js";
 import { LevelMark } from "../../parts/level-mark.js";
 import { ViewLink } from "../../parts/view-link.js";
+import { useWordsOfOuting } from "../../words/outing.js";
 import { momentWords } from "./times.js";
 
 /** What the outing comes to, battery by battery, and what gets too little and when; the curves in words and figures. */
 export function OutingResults(props: { figures: Figures; followed: OutingFigures; outing: Outing }) {
   const { followed, outing } = props;
-  const words = useWords().outing;
+  const words = useWordsOfOuting().outing;
   return (
     <div className="outing-results">
       <section>
@@ -104,7 +104,7 @@ function TooLow({
   followed: OutingFigures;
   outing: Outing;
 }) {
-  const words = useWords().outing;
+  const words = useWordsOfOuting().outing;
   // Numbered as the marks on the curves are: battery by battery.
   const batteryOf = (gear: string) =>
     figures.plan.circuits.get(figures.plan.circuitOf.get(gear) ?? "")?.battery ?? "";

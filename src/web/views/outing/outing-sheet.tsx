@@ -1,6 +1,7 @@
 import { useState } from "react";
 import type { Outing } from "../../../core/plan/model/outing.js";
-import { useFigures, usePlan, useWords } from "../../app/context.js";
+import { useFigures, usePlan } from "../../app/context.js";
+import { useWordsOfOuting } from "../../words/outing.js";
 import { AddPeriod } from "./add-period.js";
 import { Curves } from "./curves.js";
 import { Lane } from "./lane.js";
@@ -12,7 +13,7 @@ import { useOutingHands, useWrittenPeriods } from "./use-outing.js";
 
 /** One outing: its hours across, what is on as bars, under them what the batteries make of it. */
 export function OutingSheet({ outing }: { outing: Outing }) {
-  const words = useWords();
+  const words = useWordsOfOuting();
   const figures = useFigures();
   const fresh = usePlan((state) => state.fresh || state.triedOut !== undefined);
   const readOnly = usePlan((state) => state.readOnly !== undefined);

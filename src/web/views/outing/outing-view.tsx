@@ -1,14 +1,15 @@
 import { useState } from "react";
 import type { Outing } from "../../../core/plan/model/outing.js";
-import { usePlan, usePlanStore, useWords } from "../../app/context.js";
+import { usePlan, usePlanStore } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
 import { useRefusal } from "../../parts/use-refusal.js";
+import { useWordsOfOuting } from "../../words/outing.js";
 import { OutingSheet } from "./outing-sheet.js";
 import { placeOf } from "./period-edits.js";
 
 /** A day on the water: what is on and when, and the batteries followed through it. */
 export function View() {
-  const words = useWords();
+  const words = useWordsOfOuting();
   const reading = usePlan((state) => state.reading);
   const [chosen, choose] = useState<string>();
   const outings = reading.ok ? reading.plan.outings : [];
@@ -34,7 +35,7 @@ function Outings(props: {
   choose: (name: string | undefined) => void;
 }) {
   const { outings, chosen, choose } = props;
-  const words = useWords();
+  const words = useWordsOfOuting();
   const refusalOf = useRefusal();
   const store = usePlanStore();
   const readOnly = usePlan((state) => state.readOnly !== undefined);

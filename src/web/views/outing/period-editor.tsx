@@ -3,9 +3,9 @@ import type { OnPeriod, Outing } from "../../../core/plan/model/outing.js";
 import { readDuty } from "../../../core/quantity/forms.js";
 import { readQuantity } from "../../../core/quantity/read.js";
 import { percent } from "../../../words/numbers.js";
-import { useWords } from "../../app/context.js";
 import { QuantityField } from "../../parts/quantity-field.js";
 import { WrittenField } from "../../parts/written-field.js";
+import { useWordsOfOuting } from "../../words/outing.js";
 import { dutyText, levelText, placeOf } from "./period-edits.js";
 import { momentWords, readMomentOf, samePeriod } from "./times.js";
 import type { OutingHands } from "./use-outing.js";
@@ -19,7 +19,7 @@ export function PeriodEditor(props: {
   close: () => void;
 }) {
   const { outing, index, hands, readOnly, close } = props;
-  const words = useWords().outing;
+  const words = useWordsOfOuting().outing;
   const kept = outing.on[index];
   if (!kept) return null;
   const period = hands.draft?.index === index ? hands.draft.period : kept;

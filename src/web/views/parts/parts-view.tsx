@@ -4,18 +4,19 @@ import type { LayoutFigures } from "../../../core/parts/layout-types.js";
 import { partKinds } from "../../../core/parts/parts-list.js";
 import { pricesWanting } from "../../../core/parts/prices-wanting.js";
 import { moneyWords } from "../../../words/layout-words.js";
-import { usePlan, usePlanStore, useShows, useWords } from "../../app/context.js";
+import { usePlan, usePlanStore, useShows } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
 import { useLayoutWords } from "../../parts/use-layout-words.js";
 import { useRefusal } from "../../parts/use-refusal.js";
 import { ViewLink } from "../../parts/view-link.js";
 import { useLayout } from "../../print/use-layout.js";
+import { useWordsOfParts } from "../../words/parts.js";
 import { type BuyLine, buyLines, shelfLines } from "./buy-lines.js";
 import { useTicks } from "./ticks.js";
 
 /** What to buy, kind by kind as one walks the shop, with a tick for what lies in the basket. */
 export function View() {
-  const words = useWords();
+  const words = useWordsOfParts();
   const sound = usePlan(({ reading }) => reading.ok);
   const { layout, fresh, fault } = useLayout();
   return (
@@ -33,7 +34,7 @@ export function View() {
 }
 
 function Shopping({ layout }: { layout: LayoutFigures }) {
-  const words = useWords();
+  const words = useWordsOfParts();
   const shows = useShows();
   const { words: told } = useLayoutWords();
   const plan = usePlan(({ record }) => record.id);
@@ -129,7 +130,7 @@ function Shopping({ layout }: { layout: LayoutFigures }) {
 /** What is ticked goes into the plan as stock, so that it is known wherever the plan is opened. */
 function Bought(props: { layout: LayoutFigures; items: ReadonlySet<string>; onTaken: () => void }) {
   const { layout, items, onTaken } = props;
-  const words = useWords();
+  const words = useWordsOfParts();
   const refusalOf = useRefusal();
   const store = usePlanStore();
   const plan = usePlan(({ reading, readOnly }) => (reading.ok && !readOnly ? reading.plan : undefined));
@@ -156,7 +157,7 @@ function Bought(props: { layout: LayoutFigures; items: ReadonlySet<string>; onTa
 }
 
 function Total({ parts }: { parts: LayoutFigures["parts"] }) {
-  const words = useWords().parts;
+  const words = useWordsOfParts().parts;
   if (parts.currencies.length > 1) return <p>{words.currencies(parts.currencies.join(", "))}</p>;
   return (
     <p>
@@ -174,7 +175,7 @@ function Total({ parts }: { parts: LayoutFigures["parts"] }) {
 /** @param props.noPrice What stands where there is no price. */
 function Line(props: { line: BuyLine; noPrice: string; done: boolean; onTick: (done: boolean) => void }) {
   const { line, noPrice, done, onTick } = props;
-  const words = useWords().parts;
+  const words = useWordsOfParts().parts;
   const facts = [
     [words.needed, line.needed],
     [words.spare, line.spare],

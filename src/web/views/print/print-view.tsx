@@ -2,19 +2,20 @@ import { useId, useState } from "react";
 import type { FileList, FileWanted } from "../../../packet/files/make-file.js";
 import { planTables } from "../../../packet/files/table-names.js";
 import { type ShortScope, shortScopes } from "../../../packet/short-scopes.js";
-import { usePlan, usePreferences, useShows, useWords } from "../../app/context.js";
+import { usePlan, usePreferences, useShows } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
 import { ownersMinutes } from "../../garage/use-foreman.js";
 import { cornerName } from "../../parts/corner-name.js";
 import { Icon } from "../../parts/icon.js";
 import { download, fileNameOf } from "../../state/files.js";
+import { useWordsOfPrint } from "../../words/print.js";
 import { type Making, usePress } from "./use-press.js";
 
 type Make = (wanted: FileWanted, what: string) => void;
 
 /** Pages for the garage and files for other tools, made in this browser. */
 export function View() {
-  const words = useWords();
+  const words = useWordsOfPrint();
   const sound = usePlan(({ reading }) => reading.ok);
   return (
     <div className="print stack">
@@ -25,7 +26,7 @@ export function View() {
 }
 
 function Everything() {
-  const words = useWords().print;
+  const words = useWordsOfPrint().print;
   const { list, making, make } = usePress();
   return (
     <>
@@ -54,7 +55,7 @@ function Everything() {
 }
 
 function Rest({ list, make, making }: { list: FileList; make: Make; making: Making }) {
-  const words = useWords().print;
+  const words = useWordsOfPrint().print;
   return (
     <>
       <section>
@@ -98,7 +99,7 @@ function Rest({ list, make, making }: { list: FileList; make: Make; making: Maki
 }
 
 function Sheet({ title, pages, make, making }: { title: string; pages: number; make: Make; making: Making }) {
-  const words = useWords().print;
+  const words = useWordsOfPrint().print;
   const [chosen, setPage] = useState(1);
   const page = Math.min(chosen, pages);
   return (
@@ -140,7 +141,7 @@ function Sheet({ title, pages, make, making }: { title: string; pages: number; m
 }
 
 function Template(props: { of: FileList["templates"][number]; make: Make; making: Making }) {
-  const words = useWords();
+  const words = useWordsOfPrint();
   const { box, face } = props.of;
   const what = `${box}, ${words.boxes.faces[face]}`;
   const { make, making } = props;
@@ -164,7 +165,7 @@ function Template(props: { of: FileList["templates"][number]; make: Make; making
 }
 
 function Circuit({ corners, make, making }: { corners: readonly string[]; make: Make; making: Making }) {
-  const words = useWords();
+  const words = useWordsOfPrint();
   const id = useId();
   const [corner, setCorner] = useState("worst drop");
   const chosen = corners.includes(corner) ? corner : corners[0];
@@ -196,7 +197,7 @@ function Circuit({ corners, make, making }: { corners: readonly string[]; make: 
 }
 
 function PlanFile() {
-  const words = useWords().print;
+  const words = useWordsOfPrint().print;
   const text = usePlan((state) => state.text);
   const name = usePlan(({ record }) => record.name);
   return (
@@ -215,7 +216,7 @@ function PlanFile() {
 
 /** A short packet is for the hours that come next: it is asked for with the time at which one asks. */
 function GetShort({ scope, make, making }: { scope: ShortScope; make: Make; making: Making }) {
-  const what = useWords().print.shortFor[scope];
+  const what = useWordsOfPrint().print.shortFor[scope];
   const wanted = () => ({ file: "short", scope, nowMin: ownersMinutes() }) as const;
   return <Get what={what} wanted={wanted} make={make} making={making} />;
 }
@@ -243,7 +244,7 @@ function Get(props: {
 }
 
 function Outcome({ making }: { making: Making }) {
-  const words = useWords().print;
+  const words = useWordsOfPrint().print;
   return (
     <p role="status" className={making.is === "failed" ? "problem" : "print-outcome"}>
       {making.is === "making" && words.making}
@@ -254,7 +255,7 @@ function Outcome({ making }: { making: Making }) {
 }
 
 function PaperChoice() {
-  const words = useWords();
+  const words = useWordsOfPrint();
   const { paper } = useShows();
   const [, set] = usePreferences();
   return (

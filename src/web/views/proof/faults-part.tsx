@@ -20,16 +20,17 @@ import {
   takenWords,
   verdictSentence,
 } from "../../../words/proving.js";
-import { usePlan, useWords } from "../../app/context.js";
+import { usePlan } from "../../app/context.js";
 import type { DiagnosisShown } from "../../garage/messages.js";
 import { WrittenField } from "../../parts/written-field.js";
+import { useWordsOfProof } from "../../words/proof.js";
 import { useMends, useProof, useTakeReading } from "./use-proof.js";
 import { useProofWords } from "./use-proof-words.js";
 import { Waiting } from "./waiting.js";
 
 /** Readings on record judged, what may be wrong, and what to measure next, until one suspect stands. */
 export function FaultsPart({ toSheet }: { toSheet: () => void }) {
-  const words = useWords().proof;
+  const words = useWordsOfProof().proof;
   const outcome = useProof("prove");
   if (outcome?.is !== "prove") return <Waiting outcome={outcome} />;
   const { diagnosis } = outcome;
@@ -64,7 +65,7 @@ const shownFirst = 3;
 /** @param children What to measure next: it comes before a long list of suspects is scrolled through. */
 function Suspects(props: { diagnosis: DiagnosisShown; children: ReactNode }) {
   const { faults } = props.diagnosis;
-  const words = useWords().proof;
+  const words = useWordsOfProof().proof;
   if (faults === undefined) return null;
   const suspects = suspectsShown(faults.suspects);
   const sound = suspects[0]?.kind === "well";
@@ -91,7 +92,7 @@ function Suspects(props: { diagnosis: DiagnosisShown; children: ReactNode }) {
 const mendableFrom = 0.05;
 
 function Ranked({ suspects, mendable = false }: { suspects: readonly Suspect[]; mendable?: boolean }) {
-  const words = useWords().proof;
+  const words = useWordsOfProof().proof;
   const { words: said, language } = useProofWords();
   const { put } = useMends();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
@@ -123,7 +124,7 @@ function MeterOff({ share }: { share: number }) {
 
 /** What proves a mend. */
 function Again({ again }: { again: readonly Probe[] }) {
-  const words = useWords().proof;
+  const words = useWordsOfProof().proof;
   const { words: said, language } = useProofWords();
   const take = useTakeReading();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
@@ -151,7 +152,7 @@ function Again({ again }: { again: readonly Probe[] }) {
 
 /** What was put right, each of which can be taken back; and what is odd about it. */
 function Mends({ idle }: { idle: readonly IdleMend[] }) {
-  const words = useWords().proof;
+  const words = useWordsOfProof().proof;
   const { words: said, language } = useProofWords();
   const { takeBack } = useMends();
   const mends = usePlan(({ reading }) => (reading.ok ? reading.plan.work.mends : undefined)) ?? [];
@@ -183,7 +184,7 @@ function Mends({ idle }: { idle: readonly IdleMend[] }) {
 }
 
 function Next({ next, ranked }: { next: readonly NextReading[]; ranked: boolean }) {
-  const words = useWords().proof;
+  const words = useWordsOfProof().proof;
   const { words: said, language } = useProofWords();
   const take = useTakeReading();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
@@ -211,7 +212,7 @@ function Next({ next, ranked }: { next: readonly NextReading[]; ranked: boolean 
 }
 
 function Changed({ diagnosis: { changes, agedFaults } }: { diagnosis: DiagnosisShown }) {
-  const words = useWords().proof;
+  const words = useWordsOfProof().proof;
   const { words: said, language } = useProofWords();
   const aged = changes.filter(({ changed }) => changed);
   if (aged.length === 0) return null;
@@ -229,7 +230,7 @@ function Changed({ diagnosis: { changes, agedFaults } }: { diagnosis: DiagnosisS
 }
 
 function Judged({ judged }: { judged: readonly JudgedReading[] }) {
-  const words = useWords().proof;
+  const words = useWordsOfProof().proof;
   const { words: said, language } = useProofWords();
   return (
     <section>

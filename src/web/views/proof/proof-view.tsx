@@ -1,6 +1,7 @@
 import { useState } from "react";
-import { usePlan, useWords } from "../../app/context.js";
+import { usePlan } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
+import { useWordsOfProof } from "../../words/proof.js";
 import { takeAsked } from "./asked.js";
 import { FaultsPart } from "./faults-part.js";
 import { SheetPart } from "./sheet-part.js";
@@ -10,7 +11,7 @@ const parts = ["sheet", "faults", "water"] as const;
 
 /** Readings to take, what they mean, and the card for the water. */
 export function View() {
-  const words = useWords();
+  const words = useWordsOfProof();
   const sound = usePlan(({ reading }) => reading.ok);
   const any = usePlan(({ reading }) => reading.ok && reading.plan.work.readings.length > 0);
   const [asked, setAsked] = useState(takeAsked);

@@ -6,9 +6,10 @@ import type { SheetSection, SheetTest } from "../../../core/proving/sheet/types.
 import type { JudgedReading } from "../../../core/proving/taken/judge.js";
 import { readingWords } from "../../../words/proving.js";
 import { expectedWords, howWords, sectionWords, settingWords } from "../../../words/test-sheet.js";
-import { useFigures, usePlan, useWords } from "../../app/context.js";
+import { useFigures, usePlan } from "../../app/context.js";
 import { LevelMark } from "../../parts/level-mark.js";
 import { WrittenField } from "../../parts/written-field.js";
+import { useWordsOfProof } from "../../words/proof.js";
 import { useProof, useTakeReading } from "./use-proof.js";
 import { useProofWords } from "./use-proof-words.js";
 import { Waiting } from "./waiting.js";
@@ -18,7 +19,7 @@ import { Waiting } from "./waiting.js";
  * @param props.asked Sections that lie open, the first of them in sight: those of the step one comes from.
  */
 export function SheetPart({ asked, toFaults }: { asked: readonly string[]; toFaults: () => void }) {
-  const words = useWords().proof;
+  const words = useWordsOfProof().proof;
   const { words: said, language } = useProofWords();
   const outcome = useProof("sheet");
   if (outcome?.is !== "sheet") return <Waiting outcome={outcome} />;
@@ -58,7 +59,7 @@ function Section({ section, toFaults }: { section: SheetSection; toFaults: () =>
 
 function Test(props: { test: SheetTest; section: SheetSection; toFaults: () => void }) {
   const { test, section, toFaults } = props;
-  const words = useWords().proof;
+  const words = useWordsOfProof().proof;
   const { words: said, language } = useProofWords();
   const take = useTakeReading();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
@@ -105,7 +106,7 @@ function Test(props: { test: SheetTest; section: SheetSection; toFaults: () => v
 
 /** What the reading on record says against what is expected, at once; where it is off, the way to what may be wrong. */
 function Against(props: { test: SheetTest; shown: TakenReading; toFaults: () => void }) {
-  const { proof } = useWords();
+  const { proof } = useWordsOfProof();
   const { words: said, language } = useProofWords();
   const verdict = againstSheet(props.test, props.shown.value);
   if (verdict === undefined) return null;

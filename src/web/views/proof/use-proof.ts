@@ -2,10 +2,11 @@ import { useEffect, useState } from "react";
 import type { Probe } from "../../../core/proving/probe.js";
 import { readShown } from "../../../core/quantity/moments.js";
 import { mendEdits, readingEdits } from "../../../core/work/work-edits.js";
-import { usePlan, usePlanStore, useWords } from "../../app/context.js";
+import { usePlan, usePlanStore } from "../../app/context.js";
 import type { ForemanOutcome, ForemanQuestion } from "../../garage/messages.js";
 import { ownersMinutes, useForeman } from "../../garage/use-foreman.js";
 import { useRefusal } from "../../parts/use-refusal.js";
+import { useWordsOfProof } from "../../words/proof.js";
 import { useProofWords } from "./use-proof-words.js";
 
 type Asked = "sheet" | "prove" | "water";
@@ -48,7 +49,7 @@ const unitOf = { voltage: "V", current: "A", ohm: "Ω", marking: "A" } as const;
 /** Puts a reading on record as typed: a bare number is in the unit of its kind. Answers why it can't be taken. */
 export function useTakeReading(): (probe: Probe, typed: string, step?: string) => string | undefined {
   const store = usePlanStore();
-  const words = useWords();
+  const words = useWordsOfProof();
   const refusalOf = useRefusal();
   const { open } = useProofWords().words.proving;
   return (probe, entered, step) => {

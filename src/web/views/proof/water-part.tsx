@@ -4,14 +4,15 @@ import { readQuantity } from "../../../core/quantity/read.js";
 import { amps, decimals, hours, percent, roughHours, shareSet } from "../../../words/numbers.js";
 import type { ScreenWords } from "../../../words/screen/en.js";
 import { feedsWords, fuseWords, spareFuseWords, switchWords, usageWords } from "../../../words/water-card.js";
-import { useFigures, useWords } from "../../app/context.js";
+import { useFigures } from "../../app/context.js";
+import { useWordsOfProof } from "../../words/proof.js";
 import { useProof } from "./use-proof.js";
 import { useProofWords } from "./use-proof-words.js";
 import { Waiting } from "./waiting.js";
 
 /** What one needs afloat: which switch, how long, what to turn off first, which fuse, what to carry. */
 export function WaterPart() {
-  const words = useWords().proof;
+  const words = useWordsOfProof().proof;
   const { words: said, language } = useProofWords();
   const outcome = useProof("water");
   if (outcome?.is !== "water") return <Waiting outcome={outcome} />;
@@ -92,7 +93,7 @@ export function WaterPart() {
 
 /** Hours left from what the voltmeter shows and what is on. */
 function HoursLeft() {
-  const words = useWords().proof;
+  const words = useWordsOfProof().proof;
   const figures = useFigures();
   const [name, setName] = useState<string>();
   const [volts, setVolts] = useState("");

@@ -2,16 +2,17 @@ import { useId, useState } from "react";
 import type { Edit } from "../../../core/plan/edits/edit.js";
 import type { ThingKey } from "../../../core/plan/schema/thing-keys.js";
 import type { Written } from "../../../core/plan/source/written.js";
-import { usePlan, usePlanStore, useWords } from "../../app/context.js";
+import { usePlan, usePlanStore } from "../../app/context.js";
 import { KeyField } from "../../parts/key-field.js";
 import { useKeyWords } from "../../parts/use-key-words.js";
 import { useRefusal } from "../../parts/use-refusal.js";
 import { WrittenField } from "../../parts/written-field.js";
+import { useWordsOfSlip } from "../../words/slip.js";
 
 /** What the plan says about a thing, each key a field, and a way to say more. */
 export function ThingFields(props: { at: string; keys: readonly ThingKey[]; node: Written | undefined }) {
   const { at, keys, node } = props;
-  const words = useWords();
+  const words = useWordsOfSlip();
   const { label } = useKeyWords().words;
   const refusalOf = useRefusal();
   const store = usePlanStore();
@@ -54,7 +55,7 @@ export function ThingFields(props: { at: string; keys: readonly ThingKey[]; node
 }
 
 function AddField({ keys, onAdd }: { keys: readonly ThingKey[]; onAdd: (key: string) => void }) {
-  const words = useWords().slip;
+  const words = useWordsOfSlip().slip;
   const told = useKeyWords().words;
   const id = useId();
   return (

@@ -2,14 +2,15 @@ import type { FigureRef } from "../../../core/working/figure-ref.js";
 import { figuresOfThing, type ThingFigure } from "../../../core/working/figures-of-thing.js";
 import { pathWords } from "../../../words/path-words.js";
 import type { ScreenWords } from "../../../words/screen/en.js";
-import { useOfFigures, useShows, useWords } from "../../app/context.js";
+import { useOfFigures, useShows } from "../../app/context.js";
 import { cornerName } from "../../parts/corner-name.js";
 import { Figure } from "../../parts/figure.js";
 import { saidText, valueWords } from "../../parts/given-words.js";
+import { useWordsOfSlip } from "../../words/slip.js";
 
 /** The figures of one thing, each leading to its working: those of every case side by side, the others line by line. */
 export function ThingFigures({ name, kind }: { name: string; kind: string }) {
-  const words = useWords();
+  const words = useWordsOfSlip();
   const lines = useOfFigures((figures) => figures && figuresOfThing(figures, name, kind));
   if (!lines) return <p className="hint">{words.shell.workingOut}</p>;
   if (lines.length === 0) return null;
@@ -40,7 +41,7 @@ export function ThingFigures({ name, kind }: { name: string; kind: string }) {
 }
 
 function OneFigure({ line: { figure, value, unit } }: { line: ThingFigure }) {
-  const words = useWords();
+  const words = useWordsOfSlip();
   const shows = useShows();
   return (
     <Figure of={figure} label={words.working.names[figure.of]}>
@@ -51,7 +52,7 @@ function OneFigure({ line: { figure, value, unit } }: { line: ThingFigure }) {
 
 /** A row a figure, a column a case: usual, worst drop, highest voltage, and the plan's own. */
 function CaseTable({ lines, cases }: { lines: readonly ThingFigure[]; cases: readonly string[] }) {
-  const words = useWords();
+  const words = useWordsOfSlip();
   const rows = [...new Set(lines.map(({ figure }) => figure.of))];
   const of = (row: string, inCase: string) =>
     lines.find(({ figure }) => figure.of === row && "corner" in figure && figure.corner === inCase);
@@ -86,7 +87,7 @@ function CaseTable({ lines, cases }: { lines: readonly ThingFigure[]; cases: rea
 
 const keyOf = (figure: FigureRef) => JSON.stringify(figure);
 
-function whereOf(figure: FigureRef, words: ScreenWords): string {
+function whereOf(figure: FigureRef, words: Pick<ScreenWords, "circuits" | "working">): string {
   const { path } = words.working;
   if ("corner" in figure) return cornerName(figure.corner, words);
   if ("outing" in figure) return figure.outing;

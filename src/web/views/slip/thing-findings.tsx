@@ -1,11 +1,12 @@
-import { useOfFigures, useWords } from "../../app/context.js";
+import { useOfFigures } from "../../app/context.js";
 import { FindingSentence } from "../../parts/finding-sentence.js";
 import { LevelMark } from "../../parts/level-mark.js";
 import { ViewLink } from "../../parts/view-link.js";
+import { useWordsOfSlip } from "../../words/slip.js";
 
 /** Findings about a thing, gravest first. */
 export function ThingFindings({ names }: { names: readonly string[] }) {
-  const words = useWords();
+  const words = useWordsOfSlip();
   const findings = useOfFigures((figures) =>
     (figures?.findings ?? []).filter(
       ({ at, with: others = [] }) => names.includes(at) || others.some((other) => names.includes(other)),

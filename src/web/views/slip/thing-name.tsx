@@ -1,12 +1,13 @@
 import { useState } from "react";
-import { usePlan, usePlanStore, useWords } from "../../app/context.js";
+import { usePlan, usePlanStore } from "../../app/context.js";
 import { useSelection } from "../../app/place.js";
 import { useRefusal } from "../../parts/use-refusal.js";
 import { WrittenField } from "../../parts/written-field.js";
+import { useWordsOfSlip } from "../../words/slip.js";
 
 /** Another name for a thing, wherever the plan speaks of it; and taking it out of the plan. */
 export function ThingName({ at, written, close }: { at: string; written: string; close: () => void }) {
-  const words = useWords();
+  const words = useWordsOfSlip();
   const refusalOf = useRefusal();
   const store = usePlanStore();
   const [, select] = useSelection();

@@ -2,10 +2,11 @@ import { useMemo } from "react";
 import { Locator } from "../../../core/plan/edits/locate.js";
 import { thingKeys } from "../../../core/plan/schema/thing-keys.js";
 import type { TermId } from "../../../words/screen/en/terms.js";
-import { useOfFigures, usePlan, useWords } from "../../app/context.js";
+import { useOfFigures, usePlan } from "../../app/context.js";
 import { Assumptions } from "../../parts/assumptions.js";
 import { Slip } from "../../parts/slip.js";
 import { Term } from "../../parts/term.js";
+import { useWordsOfSlip } from "../../words/slip.js";
 import { NotToDrill } from "../boat/survey/not-to-drill.js";
 import { PlaceFields } from "../boat/tools/place-fields.js";
 import { ThingFields } from "./thing-fields.js";
@@ -15,7 +16,7 @@ import { ThingName } from "./thing-name.js";
 
 /** The slip of a thing of the plan, by its name: figures, findings, what is written about it, what was assumed. */
 export default function ThingSlip({ name, close }: { name: string; close: () => void }) {
-  const words = useWords();
+  const words = useWordsOfSlip();
   const reading = usePlan((state) => state.reading);
   const found = useMemo(() => {
     if (!reading.ok) return undefined;
@@ -49,7 +50,7 @@ export default function ThingSlip({ name, close }: { name: string; close: () => 
 }
 
 function Assumed({ names }: { names: readonly string[] }) {
-  const words = useWords().slip;
+  const words = useWordsOfSlip().slip;
   const assumed = useOfFigures((figures) =>
     (figures?.assumptions ?? []).filter(({ at }) => names.includes(at)),
   );
@@ -68,7 +69,7 @@ const terms: Readonly<Record<string, TermId>> = {
 
 /** What kind of thing it is, and what that means. */
 function Kind({ of }: { of: string }) {
-  const kinds: Readonly<Record<string, string>> = useWords().slip.kinds;
+  const kinds: Readonly<Record<string, string>> = useWordsOfSlip().slip.kinds;
   const term = terms[of];
   return (
     <>

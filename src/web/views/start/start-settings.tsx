@@ -1,6 +1,6 @@
 import { lazy, Suspense, useState } from "react";
-import { useWords } from "../../app/context.js";
 import { Icon } from "../../parts/icon.js";
+import { useWordsOfSettings } from "../../words/settings.js";
 
 const SettingsPanel = lazy(async () => ({
   default: (await import("../../app/settings-panel.js")).SettingsPanel,
@@ -8,7 +8,7 @@ const SettingsPanel = lazy(async () => ({
 
 /** Settings on the start view, folded away until they are wanted. */
 export function StartSettings() {
-  const words = useWords().shell;
+  const words = useWordsOfSettings().shell;
   const [open, setOpen] = useState(false);
   return (
     <div className="start-settings">

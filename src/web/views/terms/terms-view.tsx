@@ -1,8 +1,8 @@
-import { useWords } from "../../app/context.js";
+import { useWordsOfTerms } from "../../words/terms.js";
 
 /** All terms of the trade that the page uses, in plain words. */
 export function View() {
-  const { terms } = useWords();
+  const { terms } = useWordsOfTerms();
   const all = Object.values(terms.of).toSorted((a, b) => a.name.localeCompare(b.name));
   return (
     <div className="stack terms">

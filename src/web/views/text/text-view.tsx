@@ -1,14 +1,15 @@
 import { useEffect, useState } from "react";
-import { usePlan, usePlanStore, useWords } from "../../app/context.js";
+import { usePlan, usePlanStore } from "../../app/context.js";
 import type { Draft } from "../../state/plan-store.js";
 import { mergeTexts } from "../../state/text/merge.js";
+import { useWordsOfLog } from "../../words/log.js";
 
 /**
  * The plan as its file holds it, to read, copy, and edit by hand. A text that can't be read is kept all the same, and says why. What is
  * typed waits in the store until it is taken over or left, whatever view is open and whatever comes in meanwhile.
  */
 export function View() {
-  const words = useWords();
+  const words = useWordsOfLog();
   const store = usePlanStore();
   const text = usePlan((state) => state.text);
   const readOnly = usePlan((state) => state.readOnly !== undefined);

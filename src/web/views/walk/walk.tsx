@@ -1,8 +1,9 @@
 import { useEffect, useState } from "react";
 import type { ScreenWords } from "../../../words/screen/en.js";
-import { usePreferences, useWords } from "../../app/context.js";
+import { usePreferences } from "../../app/context.js";
 import { goTo, usePlace } from "../../app/place.js";
 import type { ViewId } from "../../app/view-ids.js";
+import { useWordsOfWalk } from "../../words/walk.js";
 
 interface Stop {
   readonly note: keyof ScreenWords["walk"]["notes"];
@@ -23,7 +24,7 @@ const stops: readonly Stop[] = [
 
 /** A walk through the page on an example: a note at a time, beside the work and never in its way. Escape leaves it. */
 export default function Walk({ selectFirst, leave }: { selectFirst: () => void; leave: () => void }) {
-  const words = useWords().walk;
+  const words = useWordsOfWalk().walk;
   const [, set] = usePreferences();
   const place = usePlace();
   const [at, setAt] = useState(0);

@@ -3,7 +3,7 @@ import type { Given, Term, Working } from "../../../core/working/working.js";
 import { workingOf } from "../../../core/working/working-of.js";
 import { pathWords } from "../../../words/path-words.js";
 import type { ScreenWords } from "../../../words/screen/en.js";
-import { useFigures, useShows, useWords } from "../../app/context.js";
+import { useFigures, useShows } from "../../app/context.js";
 import { useSlip } from "../../app/slip-state.js";
 import { Assumptions } from "../../parts/assumptions.js";
 import { cornerName } from "../../parts/corner-name.js";
@@ -11,11 +11,12 @@ import { saidText, valueWords } from "../../parts/given-words.js";
 import { Icon } from "../../parts/icon.js";
 import { Slip } from "../../parts/slip.js";
 import { SourceList } from "../../parts/source-list.js";
+import { useWordsOfWorking } from "../../words/working.js";
 import { WorkingTable } from "./working-table.js";
 
 /** How a figure came about: formula, numbers put in, table row, sources, assumptions. */
 export default function WorkingSlip({ figure, close }: { figure: FigureRef; close: () => void }) {
-  const all = useWords();
+  const all = useWordsOfWorking();
   const words = all.working;
   const figures = useFigures();
   const shows = useShows();
@@ -55,7 +56,7 @@ export default function WorkingSlip({ figure, close }: { figure: FigureRef; clos
 }
 
 function Body({ working }: { working: Working }) {
-  const words = useWords().working;
+  const words = useWordsOfWorking().working;
   const shows = useShows();
   const { showWorking } = useSlip();
   return (

@@ -1,12 +1,13 @@
 import type { Saying, WorkingTable as Table } from "../../../core/working/working.js";
 import { pathWords } from "../../../words/path-words.js";
-import { useShows, useWords } from "../../app/context.js";
+import { useShows } from "../../app/context.js";
 import { useSlip } from "../../app/slip-state.js";
 import { saidText, valueWords } from "../../parts/given-words.js";
+import { useWordsOfWorking } from "../../words/working.js";
 
 /** Rows that make up a figure, each leading to its own working where it has one. */
 export function WorkingTable({ table, says }: { table: Table; says: Saying }) {
-  const words = useWords().working;
+  const words = useWordsOfWorking().working;
   const shows = useShows();
   const { showWorking } = useSlip();
   // conditions of a device and parts of a branch are called by words of ours, all else by names of the plan

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, useCallback, useEffect, useId, useMemo, useRef, useState } from "react";
 import type { Shows } from "../../../../core/plan/model/plan.js";
-import { useWords } from "../../../app/context.js";
+import { useWordsOfBoat } from "../../../words/boat.js";
 import type { Hand } from "../hand.js";
 import {
   onPaper,
@@ -58,7 +58,7 @@ const snapPx = 8;
 /** The boat to scale: profile over plan, and a section. */
 export function BoatSheet(props: SheetProps) {
   const { scene, shows, selected, select, marked, several, toggleMark, hand, hold } = props;
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const svg = useRef<SVGSVGElement>(null);
   const helpId = useId();
   const size = useWindow(svg);

@@ -1,7 +1,7 @@
 import { useMemo } from "react";
 import type { Shows } from "../../../../core/plan/model/plan.js";
 import { lengthWords } from "../../../../words/numbers.js";
-import { useWords } from "../../../app/context.js";
+import { useWordsOfBoat } from "../../../words/boat.js";
 import type { Drag } from "../drag.js";
 import type { Hand } from "../hand.js";
 import { type Paper, viewNames } from "../model/paper.js";
@@ -32,7 +32,7 @@ export function DragLayer({ hand, ...around }: LayerProps) {
 
 function Layer(props: Omit<LayerProps, "hand"> & { drag: Drag }) {
   const { scene, shows, runsShown, paper, drag, zoom } = props;
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const { strengths, labels } = useRunFigures();
   const lead = drag.lead.name;
   const key = [...drag.moves.keys()].join("\n");

@@ -1,7 +1,7 @@
 import { memo, useMemo } from "react";
 import type { Shows } from "../../../../core/plan/model/plan.js";
 import { lengthWords } from "../../../../words/numbers.js";
-import { useWords } from "../../../app/context.js";
+import { useWordsOfBoat } from "../../../words/boat.js";
 import type { Paper, ViewName } from "../model/paper.js";
 import { courseOf } from "../model/runs.js";
 import type { BoatScene } from "../model/scene.js";
@@ -39,7 +39,7 @@ interface SheetViewProps {
 /** One of the three views, at its place on the sheet. */
 export const SheetView = memo(function SheetView(props: SheetViewProps) {
   const { scene, paper, view, near, layers, shows, selected, marked, moving, placed, sectionM } = props;
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const [x, y] = paper.origins[view];
   const { craft } = scene.plan.source;
   const stations = useMemo(() => stationsOf(craft.form, paper), [craft.form, paper]);

@@ -1,8 +1,9 @@
 import type { Edit } from "../../../../core/plan/edits/edit.js";
-import { usePlan, usePlanStore, useShows, useWords } from "../../../app/context.js";
+import { usePlan, usePlanStore, useShows } from "../../../app/context.js";
 import { AddThing } from "../../../parts/add-thing.js";
 import { QuantityField } from "../../../parts/quantity-field.js";
 import { useRefusal } from "../../../parts/use-refusal.js";
+import { useWordsOfSurvey } from "../../../words/survey.js";
 import { cellText, valueAt } from "../../lists/written-text.js";
 import { lengthText, pointText } from "../model/length-text.js";
 import type { BoatScene } from "../model/scene.js";
@@ -12,7 +13,7 @@ const usual = { alongShare: 0.45, hullUpShare: 0.4, peopleUpShare: 0.5 } as cons
 
 /** What she weighs and carries, so that the water line can be drawn. */
 export function Afloat({ scene }: { scene: BoatScene }) {
-  const words = useWords().survey;
+  const words = useWordsOfSurvey().survey;
   const shows = useShows();
   const store = usePlanStore();
   const refusalOf = useRefusal();

@@ -2,18 +2,19 @@ import { useState } from "react";
 import type { Edit } from "../../../../core/plan/edits/edit.js";
 import { materials } from "../../../../core/reference/drilling.js";
 import type { StartingKind } from "../../../../core/reference/starting-forms.js";
-import { usePlan, usePlanStore, useWords } from "../../../app/context.js";
+import { usePlan, usePlanStore } from "../../../app/context.js";
 import { QuantityField } from "../../../parts/quantity-field.js";
 import { ShapeChoice } from "../../../parts/shape-choice.js";
 import { useRefusal } from "../../../parts/use-refusal.js";
 import { ViewLink } from "../../../parts/view-link.js";
+import { useWordsOfSurvey } from "../../../words/survey.js";
 import { cellText, valueAt } from "../../lists/written-text.js";
 import type { BoatScene } from "../model/scene.js";
 import { MeasuredFigures } from "./measured-figures.js";
 
 /** What the tape says of the boat: shape, length, beam, depth, then figure by figure. */
 export function HerMeasures({ scene }: { scene: BoatScene }) {
-  const words = useWords();
+  const words = useWordsOfSurvey();
   const { survey } = words;
   const store = usePlanStore();
   const refusalOf = useRefusal();
@@ -95,7 +96,7 @@ export function HerMeasures({ scene }: { scene: BoatScene }) {
 }
 
 function HullField(props: { value: string; disabled: boolean; onChoose: (to: string) => void }) {
-  const words = useWords();
+  const words = useWordsOfSurvey();
   const hulls = Object.entries(words.asking.hulls);
   const known: readonly string[] = hulls.map(([id]) => id);
   const others = [...materials].filter((material) => !known.includes(material));

@@ -1,10 +1,11 @@
 import { useMemo } from "react";
 import { planForm } from "../../../../core/hull/plan-form.js";
 import type { FormFigure } from "../../../../core/plan/model/form.js";
-import { usePlanStore, useShows, useWords } from "../../../app/context.js";
+import { usePlanStore, useShows } from "../../../app/context.js";
 import { Icon } from "../../../parts/icon.js";
 import { QuantityField } from "../../../parts/quantity-field.js";
 import { useRefusal } from "../../../parts/use-refusal.js";
+import { useWordsOfSurvey } from "../../../words/survey.js";
 import { type Coordinate, figureEdit, placesToMeasure } from "../model/form-edits.js";
 import { lengthText } from "../model/length-text.js";
 import type { BoatScene } from "../model/scene.js";
@@ -19,7 +20,7 @@ export function MeasuredFigures(props: {
   scene: BoatScene;
   readOnly: boolean;
 }) {
-  const words = useWords().survey;
+  const words = useWordsOfSurvey().survey;
   const shows = useShows();
   const store = usePlanStore();
   const refusalOf = useRefusal();

@@ -1,11 +1,12 @@
 import { keyText } from "../../../../core/plan/edits/value.js";
 import { zoneKinds } from "../../../../core/plan/model/hull.js";
-import { usePlan, useWords } from "../../../app/context.js";
+import { usePlan } from "../../../app/context.js";
 import { AddThing } from "../../../parts/add-thing.js";
+import { useWordsOfSurvey } from "../../../words/survey.js";
 
 /** Of a face: where not to drill, and through what one reaches its back. By its slip's name, `faces / side`. */
 export function NotToDrill({ at }: { at: string }) {
-  const words = useWords().survey;
+  const words = useWordsOfSurvey().survey;
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const face = usePlan(({ reading }) =>
     reading.ok

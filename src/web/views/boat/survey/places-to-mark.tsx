@@ -1,15 +1,16 @@
 import type { ReactNode } from "react";
 import { keyText } from "../../../../core/plan/edits/value.js";
-import { usePlan, useShows, useWords } from "../../../app/context.js";
+import { usePlan, useShows } from "../../../app/context.js";
 import { useSelection } from "../../../app/place.js";
 import { AddThing, type Asking } from "../../../parts/add-thing.js";
+import { useWordsOfSurvey } from "../../../words/survey.js";
 import { lengthText, pointText } from "../model/length-text.js";
 import type { BoatScene } from "../model/scene.js";
 import { Afloat } from "./afloat.js";
 
 /** What one drills, what one measures from, and where cables pass: each list with a way to add to it. */
 export function PlacesToMark({ scene }: { scene: BoatScene }) {
-  const words = useWords().survey;
+  const words = useWordsOfSurvey().survey;
   const shows = useShows();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const { source } = scene.plan;

@@ -1,14 +1,15 @@
 import type { Edit } from "../../../../core/plan/edits/edit.js";
-import { usePlan, usePlanStore, useShows, useWords } from "../../../app/context.js";
+import { usePlan, usePlanStore, useShows } from "../../../app/context.js";
 import { QuantityField } from "../../../parts/quantity-field.js";
 import { useProblemWords } from "../../../parts/use-problem-words.js";
+import { useWordsOfBoat } from "../../../words/boat.js";
 import { lengthText } from "../model/length-text.js";
 import type { BoatScene } from "../model/scene.js";
 import type { BoatThing } from "../model/things.js";
 
 /** The place of something on a face: along its edge and off it, or the row it stands in, and whether it is a pair. */
 export function FaceFields({ scene, thing }: { scene: BoatScene; thing: BoatThing }) {
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const shows = useShows();
   const store = usePlanStore();
   const problems = useProblemWords().words;

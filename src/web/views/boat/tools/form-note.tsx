@@ -1,9 +1,9 @@
-import { useWords } from "../../../app/context.js";
+import { useWordsOfBoat } from "../../../words/boat.js";
 import type { DrawnForm } from "../model/drawn-form.js";
 
 /** Says plainly where the hull on the sheet is an outline, and what was assumed for it. */
 export function FormNote({ outline }: { outline: NonNullable<DrawnForm["outline"]> }) {
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const { shape, assumed, broken } = outline;
   const names = assumed.map((measure) => words.measures[measure]);
   const last = names.at(-1);

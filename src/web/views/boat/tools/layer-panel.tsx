@@ -1,5 +1,6 @@
 import { decimals, percent } from "../../../../words/numbers.js";
-import { useOfFigures, useWords } from "../../../app/context.js";
+import { useOfFigures } from "../../../app/context.js";
+import { useWordsOfBoat } from "../../../words/boat.js";
 import { type FigureLayer, layerSteps, runLayers, strengths } from "../model/layers.js";
 import type { BoatScene } from "../model/scene.js";
 import { cornerIn } from "../run-figures.js";
@@ -13,7 +14,7 @@ export function LayerPanel(props: {
   /** Runs are drawn at this stage. */
   ofRuns: boolean;
 }) {
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const { choice, scene, ofRuns } = props;
   const { layer, setLayer, shown, toggle, setCorner } = choice;
   const { corners, corner, collapsed } = useCorners(choice.corner);
@@ -83,7 +84,7 @@ function useCorners(name: string) {
 
 /** Each strength with its line, as it is on the sheet. */
 function Key({ layer }: { layer: FigureLayer }) {
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const [low, middle, high] = layerSteps[layer].map((step) => stepWords(layer, step));
   if (low === undefined || middle === undefined || high === undefined) return null;
   const says = [words.atMost(low), words.fromTo(low, middle), words.fromTo(middle, high), words.over(high)];

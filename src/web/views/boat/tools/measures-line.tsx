@@ -1,7 +1,7 @@
 import { spotNear } from "../../../../core/hull/faces/near.js";
 import type { Shows } from "../../../../core/plan/model/plan.js";
 import { lengthWords } from "../../../../words/numbers.js";
-import { useWords } from "../../../app/context.js";
+import { useWordsOfBoat } from "../../../words/boat.js";
 import type { Drag } from "../drag.js";
 import type { Hand } from "../hand.js";
 import { measuresOf } from "../model/measures.js";
@@ -18,7 +18,7 @@ export function MeasuresLine({ hand, ...around }: { scene: BoatScene; hand: Hand
 }
 
 function Measured({ scene, drag, shows }: { scene: BoatScene; drag: Drag; shows: Shows }) {
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const { lead, at, moves, snaps } = drag;
   const water = useStillWater();
   const measured = measuresOf(scene, lead.name, at, moves, water);

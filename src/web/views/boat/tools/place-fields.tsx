@@ -1,9 +1,10 @@
 import { useId, useState } from "react";
 import type { Edit } from "../../../../core/plan/edits/edit.js";
-import { usePlan, usePlanStore, useShows, useWords } from "../../../app/context.js";
+import { usePlan, usePlanStore, useShows } from "../../../app/context.js";
 import { QuantityField } from "../../../parts/quantity-field.js";
 import { useProblemWords } from "../../../parts/use-problem-words.js";
 import { useRefusal } from "../../../parts/use-refusal.js";
+import { useWordsOfBoat } from "../../../words/boat.js";
 import { broughtAboard, freeAmidships } from "../model/arrange.js";
 import { lengthText, pointText } from "../model/length-text.js";
 import { placeEdits } from "../model/place-edits.js";
@@ -18,7 +19,7 @@ const axes = ["forward", "port", "up"] as const;
 /** Where a thing is in the boat, in figures, to read and to type over. Nothing for what has no place, as a run. */
 export function PlaceFields({ name }: { name: string }) {
   const scene = useScene();
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const thing = scene?.byName.get(name) ?? scene?.things.find(({ group }) => group === name);
   if (!scene || !thing) return null;
   return (
@@ -32,7 +33,7 @@ export function PlaceFields({ name }: { name: string }) {
 
 /** Whether gear stands free in the boat or on one of the faces that are drilled. */
 function StandsField({ scene, thing }: { scene: BoatScene; thing: BoatThing }) {
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const shows = useShows();
   const store = usePlanStore();
   const refusalOf = useRefusal();
@@ -74,7 +75,7 @@ function StandsField({ scene, thing }: { scene: BoatScene; thing: BoatThing }) {
 }
 
 function Unplaced({ scene, thing, readOnly }: { scene: BoatScene; thing: BoatThing; readOnly: boolean }) {
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const shows = useShows();
   const store = usePlanStore();
   const place = () => {
@@ -95,7 +96,7 @@ function Unplaced({ scene, thing, readOnly }: { scene: BoatScene; thing: BoatThi
 }
 
 function FreeFields({ scene, thing }: { scene: BoatScene; thing: BoatThing }) {
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const shows = useShows();
   const store = usePlanStore();
   const problems = useProblemWords().words;

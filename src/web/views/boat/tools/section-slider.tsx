@@ -1,7 +1,7 @@
 import { useId } from "react";
 import type { Shows } from "../../../../core/plan/model/plan.js";
 import { lengthWords } from "../../../../words/numbers.js";
-import { useWords } from "../../../app/context.js";
+import { useWordsOfBoat } from "../../../words/boat.js";
 import type { DrawnForm } from "../model/drawn-form.js";
 
 /** Where the boat is cut for the section. */
@@ -12,7 +12,7 @@ export function SectionSlider(props: {
   shows: Shows;
 }) {
   const { drawn, xM, setXM, shows } = props;
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const id = useId();
   return (
     <div className="boat-section">

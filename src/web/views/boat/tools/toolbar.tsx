@@ -1,5 +1,5 @@
-import { useWords } from "../../../app/context.js";
 import { Icon } from "../../../parts/icon.js";
+import { useWordsOfBoat } from "../../../words/boat.js";
 import type { Zoom } from "../sheet/zoom.js";
 
 /** Zoom, marking, row and mirror. */
@@ -15,7 +15,7 @@ export function Toolbar(props: {
   mirror: (() => void) | undefined;
   why: string | undefined;
 }) {
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const { zoom, several, setSeveral, markedCount, why } = props;
   return (
     <div className="boat-tools" role="toolbar" aria-label={words.tools}>

@@ -1,5 +1,5 @@
 import { type PointerEvent, useRef, useState } from "react";
-import { useWords } from "../../../app/context.js";
+import { useWordsOfBoat } from "../../../words/boat.js";
 import type { BoatThing } from "../model/things.js";
 import { ThingSign } from "../sheet/thing-sign.js";
 
@@ -14,7 +14,7 @@ export function Unplaced(props: {
   bring: (thing: BoatThing, clientX: number, clientY: number) => boolean;
   placeAmidships: (thing: BoatThing) => void;
 }) {
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const { things, readOnly } = props;
   if (things.length === 0) return <p className="hint boat-unplaced">{words.allPlaced}</p>;
   return (
@@ -35,7 +35,7 @@ export function Unplaced(props: {
 type EntryProps = Parameters<typeof Unplaced>[0] & { readonly thing: BoatThing };
 
 function Entry({ thing, readOnly, selected, select, bring, placeAmidships }: EntryProps) {
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const [by, setBy] = useState<readonly [number, number]>();
   const start = useRef<readonly [number, number]>(undefined);
   const name = thing.count > 1 ? words.pieces(thing.group, thing.count) : thing.group;

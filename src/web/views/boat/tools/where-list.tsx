@@ -1,7 +1,7 @@
 import { useState } from "react";
 import type { Shows } from "../../../../core/plan/model/plan.js";
 import { lengthWords } from "../../../../words/numbers.js";
-import { useWords } from "../../../app/context.js";
+import { useWordsOfBoat } from "../../../words/boat.js";
 import type { BoatScene } from "../model/scene.js";
 import { useRunFigures } from "../run-figures.js";
 import { placeWords } from "../sheet/place-words.js";
@@ -15,7 +15,7 @@ interface WhereListProps {
 
 /** The drawing in words: everything that is on it, and where. Its lines are made when it is opened. */
 export function WhereList(props: WhereListProps) {
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const [open, setOpen] = useState(false);
   return (
     <details className="boat-where" onToggle={(event) => setOpen(event.currentTarget.open)}>
@@ -26,7 +26,7 @@ export function WhereList(props: WhereListProps) {
 }
 
 function Lines({ scene, shows, runsShown, select }: WhereListProps) {
-  const words = useWords().boat;
+  const words = useWordsOfBoat().boat;
   const { strengths, labels } = useRunFigures();
   const length = (lengthM: number) => lengthWords(lengthM, shows);
   const placed = scene.things.flatMap((thing) => (thing.at ? [{ thing, at: thing.at }] : []));

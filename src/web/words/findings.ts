@@ -1,0 +1,4 @@
+import { findings } from "../../words/screen/en/findings.js";
+import { wordsOf } from "../app/context.js";
+
+export const useWordsOfFindings = wordsOf({ findings });
