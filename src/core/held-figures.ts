@@ -58,24 +58,22 @@ export function heldOf({ sizes, protection, paths, outings, charging, readings, 
 export type WorkOutHeld = (source: Plan, held: Figures) => Figures | undefined;
 
 /**
- * `workOutHeld` for a plan in which things move step by step: how its circuit is joined is worked out once for each plan held, as long
- * as nothing but places changes.
+ * `workOutHeld` for a plan in which things move step by step: how its circuit is joined is worked out once, at the first step, as long as
+ * nothing but places changes.
  */
 export function rememberingWorkOutHeld(): WorkOutHeld {
   const solve = rememberingSolver();
   let standing: Circuit | undefined;
   let priced: { readonly with: Figures; readonly chosen: Chosen } | undefined;
+  const circuitNow = (source: Plan): Circuit => {
+    const moved = standing && completeMoved(standing.plan, source);
+    if (standing && moved) return { ...standing, plan: moved, network: standing.network.withRuns(moved) };
+    standing = circuitOf(completePlan(source), solve);
+    return standing;
+  };
   return (source, held) => {
-    if (standing?.plan !== held.plan) standing = circuitOf(held.plan, solve);
     if (priced?.with !== held) priced = { with: held, chosen: chosenOf(held) };
-    const moved = completeMoved(held.plan, source);
-    return figuresOf(
-      moved
-        ? { ...standing, plan: moved, network: standing.network.withRuns(moved) }
-        : circuitOf(completePlan(source), solve),
-      held,
-      priced.chosen,
-    );
+    return figuresOf(circuitNow(source), held, priced.chosen);
   };
 }
 
