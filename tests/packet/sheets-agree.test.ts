@@ -41,6 +41,22 @@ describe("the run sheet", () => {
 });
 
 describe("sheets that speak of the same thing", () => {
+  test("under a run on the one-line drawing stands the length that the run sheet and the cut list have cut, and it is called so", () => {
+    const drawing = wordsOf("One-line diagram");
+    // the battery feed by the run sheet, as added up above for its neighbour: way and slack, up to the next inch
+    for (const { run, cut } of layout.routes.runs.filter(({ run }) =>
+      ["battery feed", "lamp trunk"].includes(run),
+    )) {
+      const { lengthM, ends } = figures.plan.runs.find(({ name }) => name === run) ?? {};
+      if (lengthM === undefined || ends === undefined) throw new Error(run);
+      const slackM = [...cut.start, ...cut.end].reduce((sum, part) => sum + part.lengthM, 0);
+      const cutIn = Math.ceil((lengthM + slackM) / 0.0254 - 1e-6);
+      const words = `cut ${Math.floor(cutIn / 12)} ft${cutIn % 12 === 0 ? "" : ` ${cutIn % 12} in`}`;
+      expect(drawing).toContain(words);
+      expect(wordsOf("Cut list")).toContain(words.slice(4));
+    }
+  });
+
   test("a butt of two colours is named by both where it is made, as where it is bought", () => {
     expect(wordsOf("Shopping list")).toContain("sealed butt, blue to yellow");
     expect(wordsOf("Terminations")).toContain("blue to");

@@ -1,3 +1,5 @@
+import type { CompleteRun } from "../plan/completed.js";
+import type { Shows } from "../plan/model/plan.js";
 import { type RunEnd, type SlackPart, slackParts } from "../way/slack.js";
 
 export interface CutLengthAnswer {
@@ -9,6 +11,14 @@ export interface CutLengthAnswer {
   readonly cutM: number;
   readonly cutMm: number;
 }
+
+/** What the owner's tape is laid to when a cable is cut: see `cutLength`. */
+export const cutStep = ({ lengths }: Pick<Shows, "lengths">): number | "inch" =>
+  lengths === "inches" ? "inch" : 10;
+
+/** What is cut for a run, as the run sheet has it [m]. */
+export const runCutM = ({ lengthM, ends }: CompleteRun, shows: Pick<Shows, "lengths">): number =>
+  cutLength(lengthM, ends.start, ends.end, cutStep(shows)).cutM;
 
 /**
  * Length to cut: the way, the slack at both ends, rounded up to a step of the owner's tape.

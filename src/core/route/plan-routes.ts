@@ -2,7 +2,7 @@ import type { RunCable } from "../circuit/conductor/run-cable.js";
 import type { CompletePlan } from "../plan/completed.js";
 import { type RunEnd, type SlackPart, slackParts } from "../way/slack.js";
 import type { RouteProblem } from "../way/types.js";
-import { type CutLengthAnswer, cutLength } from "./cut-length.js";
+import { type CutLengthAnswer, cutLength, cutStep } from "./cut-length.js";
 import { type CompassNear, compassNear } from "./plan-compass.js";
 import { type LegFigures, legFigures, type PointFigures, pointFigures } from "./plan-legs.js";
 
@@ -44,7 +44,7 @@ export function planRoutes(
   cables: readonly RunCable[],
   currentA: (run: string) => number,
 ): RoutesFigures {
-  const step = plan.source.shows.lengths === "inches" ? "inch" : 10;
+  const step = cutStep(plan.source.shows);
   const runs = cables.map(({ run, pieces }): RunRoute => {
     const way = plan.ways.get(run.name);
     const { start, end } = run.ends;

@@ -4,6 +4,7 @@ import type { BranchFigures, CornerFigures } from "../../core/circuit/results.js
 import { outLegId, returnLegId } from "../../core/circuit/topology/leg-ids.js";
 import type { Figures } from "../../core/figures-types.js";
 import type { CompleteRun } from "../../core/plan/completed.js";
+import { runCutM } from "../../core/route/cut-length.js";
 import type { TreeNode } from "../one-line/tree.js";
 
 /** A fuse, breaker or switch in the line of a thing, in the order current passes it. */
@@ -25,7 +26,8 @@ export interface AtSpot {
   readonly run?: {
     readonly name: string;
     readonly size?: string;
-    readonly lengthM: number;
+    /** Length to cut [m]. */
+    readonly cutM: number;
     readonly currentA?: number;
     readonly device?: Device;
   };
@@ -151,7 +153,7 @@ export class SpotFigures {
     const device = run.protection && this.device(run.protection.device, this.runDeviceId(run));
     return {
       name: run.name,
-      lengthM: run.lengthM,
+      cutM: runCutM(run, this.figures.plan.source.shows),
       ...(size === undefined ? {} : { size }),
       ...(legs.length === 0
         ? {}

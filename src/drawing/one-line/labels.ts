@@ -2,6 +2,7 @@ import type { CornerFigures } from "../../core/circuit/results.js";
 import type { Figures } from "../../core/figures-types.js";
 import type { CompleteRun } from "../../core/plan/completed.js";
 import type { Shows } from "../../core/plan/model/plan.js";
+import { runCutM } from "../../core/route/cut-length.js";
 import type { DrawnWords } from "../../words/drawn/english.js";
 import { amps, decimals, lengthWords, marked, volts } from "../../words/numbers.js";
 
@@ -36,7 +37,11 @@ export function diagramLabels(figures: Figures, shows: Shows, { diagram: words }
     run: (run) => {
       const size = sizes.get(run.group) ?? sizes.get(run.name) ?? run.size?.key ?? words.sizeOpen;
       const fuse = ratings.get(`${run.name} / fuse`);
-      const parts = [size, lengthWords(run.lengthM, shows), ...(fuse === undefined ? [] : [fuse])];
+      const parts = [
+        size,
+        words.cut(lengthWords(runCutM(run, shows), shows)),
+        ...(fuse === undefined ? [] : [fuse]),
+      ];
       return {
         currentA: currents.has(run.name) ? amps(currents.get(run.name)) : "",
         make: parts.join(" · "),

@@ -42,6 +42,7 @@ export const drawnInEnglish = {
   diagram: {
     noFuse: "none yet",
     sizeOpen: "size open",
+    cut: (length: string): string => `cut\u00a0${length}`,
     notOn: "not on in these cases",
     worst: (voltage: string): string => `worst ${voltage}`,
     output: (voltage: string): string => `to ${voltage}`,

@@ -45,6 +45,7 @@ export const drawnInSpanish: DrawnWords = {
   diagram: {
     noFuse: "aún ninguno",
     sizeOpen: "sección abierta",
+    cut: (length) => `cortar\u00a0${length}`,
     notOn: "apagado en estos casos",
     worst: (voltage) => `peor ${voltage}`,
     output: (voltage) => `a ${voltage}`,

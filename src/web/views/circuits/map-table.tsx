@@ -1,7 +1,7 @@
-import { amps, lengthWords, marked, percent, volts } from "../../../words/numbers.js";
+import { amps, marked, percent, volts } from "../../../words/numbers.js";
 import { useShows } from "../../app/context.js";
 import { useWordsOfCircuits } from "../../words/circuits.js";
-import { nameOf, selectionOf } from "./spot-words.js";
+import { nameOf, runLine, selectionOf } from "./spot-words.js";
 import type { MapPicture } from "./use-map.js";
 
 /** The whole map in words and figures: what hangs on what, by which run, and what stands there. */
@@ -40,7 +40,7 @@ export function MapTable({ picture, select }: { picture: MapPicture; select: (na
               const ratings = at.devices.flatMap(({ ratingA }) =>
                 ratingA === undefined ? [] : [marked(ratingA, "A")],
               );
-              const made = at.run ? [at.run.size ?? "", lengthWords(at.run.lengthM, shows)] : [];
+              const made = at.run ? [runLine(at.run, words, shows)] : [];
               return (
                 <tr key={spot.id}>
                   <th scope="row">

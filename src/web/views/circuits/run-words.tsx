@@ -5,13 +5,15 @@ import { amps, marked } from "../../../words/numbers.js";
 import { useShows } from "../../app/context.js";
 import { ShapeView } from "../../parts/shape-view.js";
 import type { Shorten } from "../../parts/use-shorten.js";
+import { useWordsOfCircuits } from "../../words/circuits.js";
 import { smallMm } from "./spot-view.js";
 import { runLine } from "./spot-words.js";
 import { unspoken } from "./unspoken.js";
 
-/** Name, current, size and length of the run that reaches a thing, over and under its line on a wide map. */
+/** Name, current, size and length to cut of the run that reaches a thing, over and under its line on a wide map. */
 export function RunWords({ spot, at, shorten }: { spot: Spot; at: AtSpot; shorten: Shorten }) {
   const shows = useShows();
+  const words = useWordsOfCircuits();
   const { run } = at;
   const { node } = spot;
   if (!run || node.run === undefined) return null;
@@ -32,7 +34,7 @@ export function RunWords({ spot, at, shorten }: { spot: Spot; at: AtSpot; shorte
         {rating}
       </text>
       <text className="map-small" x={0.5} y={6} fontSize={smallMm}>
-        {shorten(runLine(run, shows), room - 13, smallMm)}
+        {shorten(runLine(run, words, shows), room - 13, smallMm)}
       </text>
       <text className="map-small" x={room} y={6} fontSize={smallMm} textAnchor="end">
         {current}

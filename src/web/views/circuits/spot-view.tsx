@@ -117,7 +117,7 @@ export function NarrowSpot({ spot, at, role, level, shorten }: SpotProps) {
   const devices = at.devices
     .flatMap(({ ratingA }) => (ratingA === undefined ? [] : [marked(ratingA, "A")]))
     .join(" · ");
-  const second = at.run ? runLine(at.run, shows) : devices;
+  const second = at.run ? runLine(at.run, words, shows) : devices;
   const nameRoom = right - left - (volts === "" ? 0 : 15);
   return (
     <>

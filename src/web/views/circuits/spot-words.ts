@@ -30,10 +30,15 @@ export const figuresLine = ({ voltageV, currentA, dropShare, inTurn }: Shown): s
   return inTurn === true && said !== "" ? `(${said})` : said;
 };
 
-export const runLine = (run: NonNullable<AtSpot["run"]>, shows: Shows): string =>
+/** Size of a run and the length to cut of it. */
+export const runLine = (
+  run: NonNullable<AtSpot["run"]>,
+  { circuits }: Pick<ScreenWords, "circuits">,
+  shows: Shows,
+): string =>
   [
     ...(run.size === undefined ? [] : [run.size.replaceAll(" ", "\u00a0")]),
-    lengthWords(run.lengthM, shows),
+    circuits.cut(lengthWords(run.cutM, shows)),
   ].join(" · ");
 
 /** Everything about a thing of the map in words, for those who do not see it. */
@@ -57,7 +62,7 @@ export function spoken(
     at.run?.device?.ratingA === undefined
       ? ""
       : `${circuits.devices[at.run.device.kind]} ${marked(at.run.device.ratingA, "A")}`,
-    at.run ? circuits.through(at.run.name, runLine(at.run, shows)) : "",
+    at.run ? circuits.through(at.run.name, runLine(at.run, words, shows)) : "",
   ];
   return parts.filter((part) => part !== "").join(", ");
 }

@@ -139,7 +139,7 @@ export const electrics = {
   diagram: {
     title: "One-line diagram",
     subtitle: "from the battery outward",
-    key: "One line stands for out and return. Over a run: its name and usual current; under it: size, length, and its own fuse. At gear: usual current, usual and worst voltage at its terminals.",
+    key: "One line stands for out and return. Over a run: its name and usual current; under it: size, the length to cut of it (the way and the slack at both ends), and its own fuse. At gear: usual current, usual and worst voltage at its terminals.",
   },
   outing: {
     title: (name: string): string => `Outing: ${name}`,

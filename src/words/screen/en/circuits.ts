@@ -27,6 +27,7 @@ export const circuits = {
     unknown: (to: string) => `? ${to}`,
   },
   lost: (share: string) => `${share} lost`,
+  cut: (length: string) => `cut\u00a0${length}`,
   through: (run: string, what: string) => `through ${run}: ${what}`,
   withFinding: (level: string) => `finding: ${level}`,
   trace: "Both legs",

@@ -136,7 +136,7 @@ export const electrics: PaperWords["electrics"] = {
   diagram: {
     title: "Esquema unifilar",
     subtitle: "de la batería hacia fuera",
-    key: "Una línea vale por ida y retorno. Sobre el tendido: nombre y corriente usual; debajo: sección, longitud, fusible propio. En aparatos: corriente usual, tensión usual y peor en bornes.",
+    key: "Una línea vale por ida y retorno. Sobre el tendido: nombre y corriente usual; debajo: sección, lo que se corta (el recorrido y la holgura de las dos puntas), fusible propio. En aparatos: corriente usual, tensión usual y peor en bornes.",
   },
   outing: {
     title: (name) => `Salida al agua: ${name}`,
