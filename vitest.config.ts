@@ -1,6 +1,12 @@
 import { defineConfig } from "vitest/config";
 
-const common = { testTimeout: 60_000, pool: "threads", maxWorkers: 2 } as const;
+const common = {
+  testTimeout: 60_000,
+  pool: "threads",
+  maxWorkers: 2,
+  // a test that asks nothing can't fail
+  expect: { requireAssertions: true },
+} as const;
 
 export default defineConfig({
   test: {

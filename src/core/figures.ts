@@ -53,7 +53,7 @@ export function workOut(plan: Plan): WorkedOut {
 }
 
 /** Readings of the plan compared with a sound boat; nothing where it has none. */
-export function judged(plan: CompletePlan, circuit: SettledCircuit): Pick<Figures, "readings"> {
+function judged(plan: CompletePlan, circuit: SettledCircuit): Pick<Figures, "readings"> {
   const { readings } = plan.source.work;
   return readings.length === 0
     ? {}

@@ -49,7 +49,7 @@ export function workOutWhole(plan: Plan): Whole {
 }
 
 /** What of each run is drawn through a hole at once, as thick as its pieces lie side by side [m]. */
-export function cableDiameters({ cables }: Pick<LayoutFigures, "cables">): Map<string, number> {
+function cableDiameters({ cables }: Pick<LayoutFigures, "cables">): Map<string, number> {
   return new Map(
     cables.map(({ run, pieces }) => [
       run.name,

@@ -70,7 +70,7 @@ function nameCell({ name, pieces }: GearGroup, { roles }: LoadWords): Cell {
     : { words: [words, { text: roles[role], sizePt: 9.5, colour: "soft" }] };
 }
 
-export function drawWords({ draw }: CompleteGear): string {
+function drawWords({ draw }: CompleteGear): string {
   switch (draw.kind) {
     case "power":
       return marked(draw.powerW, "W");

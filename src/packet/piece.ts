@@ -28,7 +28,7 @@ export interface Words {
   readonly role?: Role;
 }
 
-export const bodyPt = 10;
+const bodyPt = 10;
 
 export const typeOf = (words: Words): Type => ({
   sizeMm: points(words.sizePt ?? bodyPt),

@@ -3,7 +3,7 @@ import type { Shape } from "../drawing/shapes.js";
 import { type Piece, paragraph, type Words } from "./piece.js";
 
 /** Side of the little square one ticks with a pencil [mm]. */
-export const tickMm = 3.4;
+const tickMm = 3.4;
 
 /** Words with a square before them, to tick when it is done. */
 export function tickLine(words: Words, widthMm: number, spaceAfterMm = 1): Piece {

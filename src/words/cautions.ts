@@ -4,7 +4,7 @@ export interface Caution {
   readonly text: string;
 }
 
-export const cautions: readonly Caution[] = [
+const cautions: readonly Caution[] = [
   {
     title: "Battery short circuits",
     text: "A wrench across the posts can weld itself fast and burn. Take off rings and watch. Disconnect the negative first and connect it last. Cover the post you are not working on. Fit the main fuse holder empty and put the fuse in last.",
@@ -44,10 +44,10 @@ export const cautions: readonly Caution[] = [
 ];
 
 /** The shortest form, for the first page. */
-export const firstOfAll =
+const firstOfAll =
   "Before you begin: read the cautions at the end. Battery negative off first, on last. No live wire without a fuse. No spark near petrol vapour. Every hole below the water looked at twice. Local rules, makers' instructions and licensed practice come before anything printed here. “Not checked” never means fine.";
 
-export const deference =
+const deference =
   "These figures are planning aids worked out from what the plan says. They do not replace the rules that hold where the boat is kept and used, the instructions of the makers of battery, gear, conductors and devices, or the judgement of someone licensed for the work. Where they differ from this packet, they are right.";
 
 /** What no plan can answer, whatever its findings say. */

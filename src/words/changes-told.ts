@@ -8,7 +8,7 @@ import { findingSentence } from "./findings.js";
 import { hours } from "./numbers.js";
 import { stepTitles } from "./work-words.js";
 
-export const changeTopics = ["written", "figures", "findings", "parts", "work", "built"] as const;
+const changeTopics = ["written", "figures", "findings", "parts", "work", "built"] as const;
 export type ChangeTopic = (typeof changeTopics)[number];
 
 /** What a change of plan does on one head: sentences, and rows of a table. */

@@ -1,8 +1,8 @@
 import type { RuleId } from "../core/findings/rules.js";
 import type { WorkingSymbol, WorkingText } from "../core/findings/working-symbols.js";
+import type { Joining } from "./listed.js";
 import type { PathWords } from "./path-words.js";
 import type { RuleWords } from "./rule-words.js";
-import type { Joining } from "./say.js";
 
 /** All that is said of findings, in one language. A rule that a language leaves out does not compile. */
 export interface FindingWords {

@@ -10,8 +10,8 @@ import type { LegFigures } from "../core/route/plan-legs.js";
 import type { EndFigures } from "../core/terminations/plan-terminations.js";
 import type { SlackPart } from "../core/way/slack.js";
 import { type LayoutWords, layoutInEnglish } from "./layout/english.js";
+import { listed } from "./listed.js";
 import { decimals, lengthWords, sizeWords } from "./numbers.js";
-import { listed } from "./say.js";
 
 /** A measure of a box or a hole: millimetres, whatever the owner's tape, since drills and glands are made so. */
 export const mmWords = (mm: number): string => `${Number(decimals(mm, 1))}\u00a0mm`;
@@ -49,7 +49,7 @@ const partLengthWords = (lengthMm: number, shows: Shows): string => {
 };
 
 /** A distance not to be exceeded, as between clips: down to the inch, or to 5 mm. */
-export function spacingWords(lengthMm: number, shows: Shows): string {
+function spacingWords(lengthMm: number, shows: Shows): string {
   const stepMm = shows.lengths === "inches" ? 25.4 : 5;
   return cutWords(Math.max(1, Math.floor(lengthMm / stepMm + 1e-6)) * stepMm, shows);
 }

@@ -1,5 +1,22 @@
 import type { Finding } from "../core/findings/finding.js";
-import type { Say } from "./say.js";
+
+/** How a rule's sentence writes what its finding holds, in the owner's units. */
+export interface Say {
+  readonly figure: string;
+  readonly limit: string;
+  readonly at: string;
+  /** The other things, `a, b and c`; empty where there are none. */
+  readonly others: string;
+  /** All things together, the first included. */
+  readonly all: string;
+  /** Are there several? */
+  readonly many: boolean;
+  /** When: `with the battery low, the copper hot and everything on`. */
+  readonly when: string;
+  readonly term: (name: string) => string;
+  /** A step of the working by its symbol, with its unit. */
+  readonly step: (symbol: string) => string;
+}
 
 /** All that is said about one rule. */
 export interface RuleWords {

@@ -1,7 +1,6 @@
 import type { RuleId } from "../core/findings/rules.js";
 import { chemistryWords } from "./labels.js";
-import type { RuleWords } from "./rule-words.js";
-import type { Say } from "./say.js";
+import type { RuleWords, Say } from "./rule-words.js";
 
 /** A term that holds a chemistry, in words. */
 const chemistry = (say: Say, term = "chemistry") =>

@@ -1,6 +1,5 @@
 import type { RuleId } from "../core/findings/rules.js";
-import type { RuleWords } from "./rule-words.js";
-import type { Say } from "./say.js";
+import type { RuleWords, Say } from "./rule-words.js";
 
 const proof = (say: Say) =>
   say.term("proof") === "proven" ? "" : "; no arrangement was found, though one might exist";

@@ -1,7 +1,6 @@
 import type { RuleId } from "../core/findings/rules.js";
 import { percent } from "./numbers.js";
-import type { RuleWords } from "./rule-words.js";
-import type { Say } from "./say.js";
+import type { RuleWords, Say } from "./rule-words.js";
 
 const lies = ({ many }: Say) => (many ? "lie" : "lies");
 

@@ -1,8 +1,7 @@
 import type { RuleId } from "../core/findings/rules.js";
 import { conditionWords } from "./labels.js";
 import { noFigure } from "./numbers.js";
-import type { RuleWords } from "./rule-words.js";
-import type { Say } from "./say.js";
+import type { RuleWords, Say } from "./rule-words.js";
 
 const device = (say: Say) => `the ${say.term("rating")} ${say.term("device")} of ${say.at}`;
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

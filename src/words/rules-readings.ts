@@ -1,7 +1,6 @@
 import type { RuleId } from "../core/findings/rules.js";
 import { pointWords } from "./proving.js";
-import type { RuleWords } from "./rule-words.js";
-import type { Say } from "./say.js";
+import type { RuleWords, Say } from "./rule-words.js";
 
 const from = (say: Say) =>
   say.others ? `From ${pointWords(say.at)} to ${pointWords(say.others)}` : `At ${say.at}`;

@@ -1,6 +1,7 @@
 import type { RuleId } from "../core/findings/rules.js";
 import type { FindingWords } from "./finding-words.js";
 import { workingInEnglish } from "./finding-working.js";
+import { joinedInEnglish } from "./listed.js";
 import { pathInEnglish } from "./path-words.js";
 import type { RuleWords } from "./rule-words.js";
 import { batteryRules, chargingRules } from "./rules-batteries.js";
@@ -18,7 +19,6 @@ import { supplyRules } from "./rules-supply.js";
 import { voltageRules } from "./rules-voltage.js";
 import { wayRules } from "./rules-ways.js";
 import { workRules } from "./rules-work.js";
-import { joinedInEnglish } from "./say.js";
 
 const rules: Readonly<Record<RuleId, RuleWords>> = {
   ...supplyRules,

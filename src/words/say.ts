@@ -1,6 +1,7 @@
 import type { Finding } from "../core/findings/finding.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import type { FindingWords } from "./finding-words.js";
+import { listed } from "./listed.js";
 import {
   amps,
   decimals,
@@ -12,24 +13,7 @@ import {
   volts,
 } from "./numbers.js";
 import { pathWords } from "./path-words.js";
-
-/** How a rule's sentence writes what its finding holds, in the owner's units. */
-export interface Say {
-  readonly figure: string;
-  readonly limit: string;
-  readonly at: string;
-  /** The other things, `a, b and c`; empty where there are none. */
-  readonly others: string;
-  /** All things together, the first included. */
-  readonly all: string;
-  /** Are there several? */
-  readonly many: boolean;
-  /** When: `with the battery low, the copper hot and everything on`. */
-  readonly when: string;
-  readonly term: (name: string) => string;
-  /** A step of the working by its symbol, with its unit. */
-  readonly step: (symbol: string) => string;
-}
+import type { Say } from "./rule-words.js";
 
 export function sayOf(finding: Finding, shows: Shows, words: FindingWords): Say {
   const { at, with: others = [], unit, figure, limit, terms = {}, working = [] } = finding;
@@ -107,25 +91,4 @@ export function quantity(value: number | undefined, unit: string | undefined, sh
     default:
       return `${threeDigits(value)}\u00a0${unit}`;
   }
-}
-
-const mostNamed = 6;
-
-/** How a language joins names. */
-export interface Joining {
-  /** The word before the last name. */
-  readonly and: (last: string) => string;
-  readonly more: (count: number) => string;
-}
-
-export const joinedInEnglish: Joining = { and: () => "and", more: (count) => `${count} more` };
-
-/** `a`, `a and b`, `a, b and c`; long lists end in `and 12 more`. Names that hold commas are kept apart by semicolons. */
-export function listed(names: readonly string[], { and, more }: Joining = joinedInEnglish): string {
-  if (names.length <= 1) return names[0] ?? "";
-  const named = names.length > mostNamed ? names.slice(0, mostNamed - 1) : names.slice(0, -1);
-  const rest = names.length - named.length;
-  const last = rest > 1 ? more(rest) : (names.at(-1) ?? "");
-  const between = names.some((name) => name.includes(", ")) ? "; " : ", ";
-  return `${named.join(between)} ${and(last)} ${last}`;
 }

@@ -1,7 +1,7 @@
 import { groupedBy } from "../core/work/grouped.js";
 import type { Binding } from "../core/work/order-binds.js";
 import type { PrecedenceReason, Step } from "../core/work/step.js";
-import { listed } from "./say.js";
+import { listed } from "./listed.js";
 import { english } from "./steps/english.js";
 import type { StepWords } from "./steps/step-words.js";
 

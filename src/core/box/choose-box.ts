@@ -27,7 +27,7 @@ export interface BoxChoice {
 }
 
 /** What a box takes up, walls included [mm³]. */
-export function outsideVolumeMm3(body: BoxBody): number {
+function outsideVolumeMm3(body: BoxBody): number {
   const wall = 2 * body.wallMm;
   return (body.widthMm + wall) * (body.heightMm + wall) * (body.depthMm + wall);
 }

@@ -93,7 +93,7 @@ function ownCorner(corner: Corner, plan: CompletePlan, together: ReadonlyMap<str
 }
 
 /** Everything that may be on together: of each one-at-a-time group, the entry that draws most. */
-export function onTogether(plan: CompletePlan): Map<string, number> {
+function onTogether(plan: CompletePlan): Map<string, number> {
   const on = new Map(plan.gear.map(({ name }) => [name, 1]));
   const current = new Map(plan.gear.map((piece) => [piece.name, nominalCurrentA(piece, plan)]));
   const drawA = (pieces: readonly string[]) =>

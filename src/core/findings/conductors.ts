@@ -1,7 +1,8 @@
 import { sizeOfKey } from "../circuit/conductor/sizes.js";
+import type { SizeChoice } from "../circuit/sizes/types.js";
 import type { CompletePlan, CompleteRun } from "../plan/completed.js";
 import type { ConductorSize } from "../plan/model/common.js";
-import type { Facts } from "./facts.js";
+import type { CheckInput } from "./check-input.js";
 
 /** A run with the size of its outgoing conductors and the least sizes of the rule-set. */
 export interface SizedRun {
@@ -12,24 +13,16 @@ export interface SizedRun {
 }
 
 /** Every run that has a size, chosen or given. */
-export function conductorsOf({
-  plan,
-  choices,
-  ruleSet,
-}: Pick<Facts, "plan" | "choices" | "ruleSet">): SizedRun[] {
+export function conductorsOf(
+  { plan, ruleSet }: Pick<CheckInput, "plan" | "ruleSet">,
+  choices: ReadonlyMap<string, SizeChoice>,
+): SizedRun[] {
   const leastSheathed = sizeOfKey(ruleSet.leastSheathed.value);
   const leastSingle = sizeOfKey(ruleSet.leastSingle.value);
   return plan.runs.flatMap((run): SizedRun[] => {
     const size = choices.get(run.name)?.size ?? run.size;
     return size ? [{ run, size, leastSheathed, leastSingle }] : [];
   });
-}
-
-/** Short pigtails, and the thin wires of electronics under the rule-set's current. */
-export function exemptFromLeastSize({ ruleSet, gear, choices }: Facts, run: CompleteRun): boolean {
-  if (run.lengthM <= ruleSet.leastSizeExemptM.value) return true;
-  const currentA = choices.get(run.name)?.currentA ?? Number.POSITIVE_INFINITY;
-  return gear.get(run.to.place)?.role === "electronics" && currentA < ruleSet.leastSizeExemptA.value;
 }
 
 /** One run of each entry the owner wrote: what is the same for all its cables is told once. */

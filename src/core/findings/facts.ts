@@ -95,7 +95,7 @@ export function factsOf(input: CheckInput): Facts {
     record: checkRecord(input, input),
     joints: jointsOf(plan, { gear, written, places: [boxes, panels, batteries, converters] }),
     groups: runGroups(plan),
-    conductors: conductorsOf({ plan, choices, ruleSet: input.ruleSet }),
+    conductors: conductorsOf(input, choices),
     loads: loadsOf({ sizes: input.sizes, runs, choices, currents }),
     devices: devicesOf(plan),
     drops: worstDrops(input),

@@ -1,6 +1,7 @@
 import type { SizeChoice } from "../circuit/sizes/types.js";
 import type { CompleteRun } from "../plan/completed.js";
-import type { Facts } from "./facts.js";
+import type { CheckInput } from "./check-input.js";
+import type { Currents } from "./currents.js";
 
 /** What the conductors of one choice carry, against what they may. */
 export interface Load {
@@ -11,8 +12,15 @@ export interface Load {
   readonly sharedReturn: boolean;
 }
 
+interface Carried extends Pick<CheckInput, "sizes"> {
+  readonly runs: ReadonlyMap<string, CompleteRun>;
+  /** By id: the run's name, or `run / return`. */
+  readonly choices: ReadonlyMap<string, SizeChoice>;
+  readonly currents: Currents;
+}
+
 /** Every set of conductors with its current; a shared return apart from the outgoing ones, since it carries their sum. */
-export function loadsOf(facts: Pick<Facts, "sizes" | "runs" | "choices" | "currents">): Load[] {
+export function loadsOf(facts: Carried): Load[] {
   return facts.sizes.choices.flatMap((choice): Load[] => {
     const run = facts.runs.get(choice.run);
     if (!run) return [];

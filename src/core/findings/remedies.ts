@@ -78,7 +78,7 @@ function lengthOf({ plan }: Facts, lengthM: number): string {
 }
 
 /** The edit that sets a device's rating, by what has the device: a battery or panel, a run, or a way. */
-export function setRating({ batteries, panels, runs }: Facts, of: string, to: string): Edit {
+function setRating({ batteries, panels, runs }: Facts, of: string, to: string): Edit {
   if (batteries.has(of) || panels.has(of)) return { edit: "set main fuse", at: of, to };
   const run = runs.get(of);
   if (run) return { edit: "set run fuse", at: run.group, to };

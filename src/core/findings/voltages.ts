@@ -1,5 +1,5 @@
 import type { Circuit, CompletePlan } from "../plan/completed.js";
-import type { Facts } from "./facts.js";
+import type { CheckInput } from "./check-input.js";
 
 export interface WorstDrop {
   readonly dropV: number;
@@ -9,7 +9,7 @@ export interface WorstDrop {
 }
 
 /** Greatest drop of each piece of gear over the corners in which it is on and a solution exists. */
-export function worstDrops({ corners }: Pick<Facts, "corners">): Map<string, WorstDrop> {
+export function worstDrops({ corners }: Pick<CheckInput, "corners">): Map<string, WorstDrop> {
   const worst = new Map<string, WorstDrop>();
   for (const corner of corners) {
     if (corner.status !== "solved") continue;

@@ -2,7 +2,7 @@
  * What can be wrong with a form, a face, a mark or a hole. Values only; the sentences stand in `words/`.
  * `findings/` turns them into findings with a level.
  */
-export const hullProblems = [
+const hullProblems = [
   "stations out of order",
   "too few stations",
   "number expected",

@@ -52,7 +52,7 @@ export interface SpareRule {
 }
 
 /** Common practice, no source: one crimp in ten goes wrong, a fuse of each rating lies aboard. */
-export const usualSpares: readonly SpareRule[] = [
+const usualSpares: readonly SpareRule[] = [
   { kind: "terminal", share: 0.1, atLeast: 2 },
   { kind: "joint", share: 0.1, atLeast: 2 },
   { kind: "sleeve", share: 0.1, atLeast: 1 },

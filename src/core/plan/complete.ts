@@ -1,9 +1,10 @@
 import { usualAmbient } from "../reference/assumed.js";
 import { ruleSet } from "../reference/rule-sets.js";
 import { singleRuns } from "./complete/expand.js";
-import { completeGear, piecesOf } from "./complete/gear.js";
+import { completeGear } from "./complete/gear.js";
 import { completeMarks } from "./complete/marks.js";
 import { celsius, Notes } from "./complete/notes.js";
+import { piecesOf } from "./complete/pieces.js";
 import { runEnds } from "./complete/run-ends.js";
 import { completeRun, type PlacesAround } from "./complete/runs.js";
 import {

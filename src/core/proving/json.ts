@@ -3,7 +3,7 @@ import type { FaultReport } from "./faults.js";
 import type { SheetSection } from "./sheet/types.js";
 
 /** Version of the shapes below; raised whenever a field changes its meaning or goes. */
-export const provingJsonVersion = 1;
+const provingJsonVersion = 1;
 
 /** A diagnosis as plain JSON values, documented in docs/json.md. */
 export function provingJson({

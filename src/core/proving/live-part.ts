@@ -12,7 +12,7 @@ export interface LivePart {
 }
 
 /** Does load i take anything at all? */
-export function draws({ law, value }: NetworkNumbers["loads"], i: number): boolean {
+function draws({ law, value }: NetworkNumbers["loads"], i: number): boolean {
   return law[i] === loadLaw.resistance ? value[i] !== Number.POSITIVE_INFINITY : (value[i] ?? 0) > 0;
 }
 

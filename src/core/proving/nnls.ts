@@ -72,7 +72,7 @@ export function nonNegativeLeastSquares(
   return { x, residual: Math.sqrt(dot(left, left)) };
 }
 
-export function dot(a: Float64Array, b: Float64Array): number {
+function dot(a: Float64Array, b: Float64Array): number {
   let sum = 0;
   for (let i = 0; i < a.length; i++) sum += (a[i] as number) * (b[i] as number);
   return sum;

@@ -31,7 +31,7 @@ export function awgAreaMm2(gauge: number): number {
 }
 
 /** `16 AWG`, `2/0 AWG`, from n. */
-export function awgKey(gauge: number): string {
+function awgKey(gauge: number): string {
   return gauge >= 1 ? `${gauge} AWG` : `${1 - gauge}/0 AWG`;
 }
 

@@ -1,7 +1,7 @@
 const maxLength = 64;
 
 /** Least number of letters changed, added, dropped or swapped with a neighbour to get from one text to the other. */
-export function editDistance(a: string, b: string): number {
+function editDistance(a: string, b: string): number {
   const from = a.slice(0, maxLength);
   const to = b.slice(0, maxLength);
   let before: number[] = [];

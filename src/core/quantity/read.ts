@@ -14,7 +14,7 @@ export interface Quantity {
 }
 
 /** Larger values, in any unit, are slips of the hand. */
-export const maxValue = 1e9;
+const maxValue = 1e9;
 /** Longer texts are not quantities. */
 const maxTextLength = 80;
 

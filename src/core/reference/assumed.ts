@@ -25,8 +25,6 @@ export const usualBattery = {
   source: practice,
   nominalV: 12,
   ratedHours: 20,
-  reserveLead: 0.5,
-  reserveLithium: 0.2,
 } as const;
 
 export const usualPanel = { source: practice, studsPerBus: 10 } as const;

@@ -4,7 +4,7 @@ import { commonPractice, type Sourced } from "./source.js";
  * Resting voltage of a 12 V block at 25 °C by state of charge (0…1), falling; straight lines between the points. After at
  * least 8 h of rest. A 24 V battery is two blocks.
  */
-export const floodedResting = {
+const floodedResting = {
   source: {
     title: "battery council type table",
     place: "recalled; its specific gravities were read",
@@ -19,7 +19,7 @@ export const floodedResting = {
   ],
 } as const satisfies Sourced;
 
-export const agmResting = {
+const agmResting = {
   source: commonPractice,
   rows: [
     { charge: 1, v: 12.85 },
@@ -31,10 +31,10 @@ export const agmResting = {
 } as const satisfies Sourced;
 
 /** Taken as AGM: both hold their acid in place. */
-export const gelResting = { source: commonPractice, rows: agmResting.rows } as const satisfies Sourced;
+const gelResting = { source: commonPractice, rows: agmResting.rows } as const satisfies Sourced;
 
 /** Flat: voltage alone is a poor gauge of charge. Suppliers disagree by up to 0.6 V; the lower practice figures are taken. */
-export const lifepo4Resting = {
+const lifepo4Resting = {
   source: commonPractice,
   rows: [
     { charge: 1, v: 13.6 },

@@ -2,7 +2,7 @@ import { cure } from "./sealants.js";
 import { commonPractice, type Sourced } from "./source.js";
 
 /** What must rest before the next thing may be done to it. */
-export const cureKeys = ["sealant before wet", "edge sealer", "shrunk sleeve cold"] as const;
+const cureKeys = ["sealant before wet", "edge sealer", "shrunk sleeve cold"] as const;
 export type CureKey = (typeof cureKeys)[number];
 
 /** Hours at usual air; a sealant's own label comes first. */

@@ -88,12 +88,6 @@ export const cutting = {
   },
 } as const;
 
-/** Linear expansion per kelvin. */
-export const expansion = {
-  source: { title: "recalled handbook values", place: "linear expansion", status: "memory" },
-  perK: { aluminium: 23e-6, polycarbonate: 6.5e-5, acrylic: 7e-5, polyethylene: 1.5e-4 },
-} as const;
-
 /** Wall below which the clamp of a fitting is spread by a backing plate or large washers [mm]. */
 export const backing = {
   source: practice,

@@ -16,8 +16,6 @@ export interface JointFacts {
   readonly maxAreaMm2: number;
   /** Most current it should carry [A]; undefined: as the conductor. */
   readonly maxA?: number;
-  /** Holds by the joint alone when pulled; otherwise the cable must be held beside it. */
-  readonly holdsWhenPulled: boolean;
 }
 
 const dryPlaces = ["dry"] as const;
@@ -37,7 +35,6 @@ export const joints = {
     never: false,
     minAreaMm2: 0.3,
     maxAreaMm2: 10,
-    holdsWhenPulled: true,
   },
   "sealed butt": {
     ohmAt1Mm2: 0.0006,
@@ -47,7 +44,6 @@ export const joints = {
     never: false,
     minAreaMm2: 0.3,
     maxAreaMm2: 10,
-    holdsWhenPulled: true,
   },
   "solder sleeve": {
     ohmAt1Mm2: 0.0005,
@@ -58,7 +54,6 @@ export const joints = {
     minAreaMm2: 0.2,
     maxAreaMm2: 6,
     maxA: 20,
-    holdsWhenPulled: false,
   },
   "soldered and sleeved": {
     ohmAt1Mm2: 0.0004,
@@ -68,7 +63,6 @@ export const joints = {
     never: false,
     minAreaMm2: 0.1,
     maxAreaMm2: 6,
-    holdsWhenPulled: false,
   },
   "crimped ring": {
     ohmAt1Mm2: 0.0005,
@@ -78,7 +72,6 @@ export const joints = {
     never: false,
     minAreaMm2: 0.3,
     maxAreaMm2: 120,
-    holdsWhenPulled: true,
   },
   "crimped fork": {
     ohmAt1Mm2: 0.0007,
@@ -88,7 +81,6 @@ export const joints = {
     never: false,
     minAreaMm2: 0.3,
     maxAreaMm2: 6,
-    holdsWhenPulled: true,
   },
   "push-on tab": {
     ohmAt1Mm2: 0.0015,
@@ -99,7 +91,6 @@ export const joints = {
     minAreaMm2: 0.3,
     maxAreaMm2: 6,
     maxA: 20,
-    holdsWhenPulled: true,
   },
   "screw terminal": {
     ohmAt1Mm2: 0.0012,
@@ -109,7 +100,6 @@ export const joints = {
     never: false,
     minAreaMm2: 0.2,
     maxAreaMm2: 16,
-    holdsWhenPulled: false,
   },
   "lever clamp": {
     ohmAt1Mm2: 0.0015,
@@ -120,7 +110,6 @@ export const joints = {
     minAreaMm2: 0.14,
     maxAreaMm2: 6,
     maxA: 32,
-    holdsWhenPulled: false,
   },
   "pin plug": {
     ohmAt1Mm2: 0.005,
@@ -131,7 +120,6 @@ export const joints = {
     minAreaMm2: 0.2,
     maxAreaMm2: 6,
     maxA: 15,
-    holdsWhenPulled: false,
   },
   tap: {
     ohmAt1Mm2: 0.004,
@@ -142,7 +130,6 @@ export const joints = {
     minAreaMm2: 0.5,
     maxAreaMm2: 4,
     maxA: 10,
-    holdsWhenPulled: false,
   },
   "twist-on cap": {
     ohmAt1Mm2: 0.005,
@@ -152,7 +139,6 @@ export const joints = {
     never: true,
     minAreaMm2: 0.5,
     maxAreaMm2: 6,
-    holdsWhenPulled: false,
   },
   "twisted and taped": {
     ohmAt1Mm2: 0.01,
@@ -162,7 +148,6 @@ export const joints = {
     never: true,
     minAreaMm2: 0.1,
     maxAreaMm2: 120,
-    holdsWhenPulled: false,
   },
 } as const satisfies Readonly<Record<string, JointFacts>>;
 

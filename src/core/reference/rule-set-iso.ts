@@ -7,20 +7,14 @@ const iso = <T>(value: T, clause: string, status: Status = "published"): Cited<T
   value,
   source: at("ISO 10133:2012", clause, status),
 });
-const practice = <T>(value: T): Cited<T> => ({
-  value,
-  source: at("common practice, no source", "-", "practice"),
-});
 
 /** ISO: small craft, extra-low-voltage d.c. installations. */
 export const isoRules: RuleFigures = {
   name: "iso",
   title: "ISO small craft",
-  conductorSeries: "metric",
   sizeKeys: isoAmpacity.rows.map((row) => row.key),
 
   maxDropSafety: iso(0.03, "4.8 note"),
-  maxDropFeeder: iso(0.03, "4.8 note"),
   maxDropOther: iso(0.1, "4.8", "memory"),
   // the note ends `other equipment vital to safety`: a horn is counted there
   safetyRoles: iso(["navigation light", "bilge pump", "blower", "sound signal"], "4.8 note"),
@@ -41,17 +35,9 @@ export const isoRules: RuleFigures = {
   maxProtectionDistanceBatteryM: iso(0.2, "8, recalled", "memory"),
   maxProtectionDistanceChargerM: { value: 1.8, source: at("ISO 13297:2020", "12.3", "published") },
   maxProtectionShare: iso(1, "8, recalled", "memory"),
-  protectionShareBelowV: 50,
 
   maxTerminalsPerStud: iso(4, "recalled", "memory"),
   returnColours: iso(["black", "yellow"], "recalled", "memory"),
-  outColours: practice(["red", "brown", "orange", "blue", "grey", "purple", "pink", "white", "violet"]),
-  maxSupportSpacingM: iso(0.45, "7.3"),
-  maxBatterySupportSpacingM: iso(0.3, "7.4"),
   maxBatteryMovementM: iso(0.01, "5.2"),
   minFuelPartM: iso(0.3, "5.7"),
-  minIgnitionDistanceM: {
-    value: 0.6,
-    source: at("33 CFR Part 183 Subpart I", "183.410(b)(3), taken over", "practice"),
-  },
 };

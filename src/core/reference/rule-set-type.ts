@@ -5,13 +5,11 @@ import type { Cited } from "./source.js";
 export interface RuleFigures {
   readonly name: "us" | "iso";
   readonly title: string;
-  /** Series the rules are written in, and the sizes one chooses from, rising. */
-  readonly conductorSeries: "awg" | "metric";
+  /** Sizes one chooses from, rising. */
   readonly sizeKeys: readonly string[];
 
   /** Greatest drop, source to gear and back, as a share of nominal: where safety or electronics hang on it, and elsewhere. */
   readonly maxDropSafety: Cited<number>;
-  readonly maxDropFeeder: Cited<number>;
   readonly maxDropOther: Cited<number>;
   /** Roles of `plan/model/gear.ts` under `maxDropSafety`. */
   readonly safetyRoles: Cited<readonly string[]>;
@@ -34,20 +32,14 @@ export interface RuleFigures {
   readonly maxProtectionDistanceEnclosedM: Cited<number>;
   readonly maxProtectionDistanceBatteryM: Cited<number>;
   readonly maxProtectionDistanceChargerM: Cited<number>;
-  /** Greatest rating of a device as a multiple of the conductor's ampacity, below `protectionShareBelowV`. */
+  /** Greatest rating of a device as a multiple of the conductor's ampacity, below 50 V. */
   readonly maxProtectionShare: Cited<number>;
-  readonly protectionShareBelowV: number;
 
   readonly maxTerminalsPerStud: Cited<number>;
   readonly returnColours: Cited<readonly string[]>;
-  readonly outColours: Cited<readonly string[]>;
-  readonly maxSupportSpacingM: Cited<number>;
-  readonly maxBatterySupportSpacingM: Cited<number>;
   readonly maxBatteryMovementM: Cited<number>;
   /** Metal fuel parts closer than this above the battery need an insulating shield. */
   readonly minFuelPartM: Cited<number>;
-  /** A component this far from a petrol source in open air counts as isolated from it. */
-  readonly minIgnitionDistanceM: Cited<number>;
 }
 
 /** The same with the one question everybody asks of it. */

@@ -12,20 +12,14 @@ const voluntary = <T>(value: T, status: Status): Cited<T> => ({
   value,
   source: at("US voluntary small-craft d.c. standard E-11", "as quoted by a maker", status),
 });
-const practice = <T>(value: T): Cited<T> => ({
-  value,
-  source: at("common practice, no source", "-", "practice"),
-});
 
 /** US: federal regulation where it has a number, the voluntary small-craft standard and practice where it has none. */
 export const usRules: RuleFigures = {
   name: "us",
   title: "US small craft",
-  conductorSeries: "awg",
   sizeKeys: usAmpacity.rows.map((row) => row.key),
 
   maxDropSafety: voluntary(0.03, "published"),
-  maxDropFeeder: voluntary(0.03, "published"),
   maxDropOther: voluntary(0.1, "published"),
   // the quotation names blowers, electronics and navigation lights; bilge pumps belong to the same list as recalled
   safetyRoles: voluntary(["navigation light", "bilge pump", "blower", "electronics"], "memory"),
@@ -45,17 +39,9 @@ export const usRules: RuleFigures = {
   maxProtectionDistanceBatteryM: cfr(72 * inch, "183.460(a), text not read", "memory"),
   maxProtectionDistanceChargerM: cfr(40 * inch, "183.455(b)(2), taken for a charger's lead", "practice"),
   maxProtectionShare: cfr(1.5, "183.455(c)(1)"),
-  protectionShareBelowV: 50,
 
   maxTerminalsPerStud: voluntary(4, "memory"),
   returnColours: voluntary(["black", "yellow"], "memory"),
-  outColours: practice(["red", "brown", "orange", "blue", "grey", "purple", "pink", "white", "violet"]),
-  maxSupportSpacingM: {
-    value: 0.45,
-    source: at("US voluntary small-craft d.c. standard E-11", "18 in, recalled", "memory"),
-  },
-  maxBatterySupportSpacingM: practice(0.3),
   maxBatteryMovementM: cfr(1 * inch, "183.420(a)"),
   minFuelPartM: cfr(12 * inch, "183.420(c)"),
-  minIgnitionDistanceM: cfr(24 * inch, "183.410(b)(3)"),
 };

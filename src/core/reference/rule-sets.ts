@@ -5,7 +5,7 @@ import { usRules } from "./rule-set-us.js";
 export type { RuleSet } from "./rule-set-type.js";
 
 /** Drop limit for a role of `plan/model/gear.ts`, as a share of nominal, with its source. */
-export function maxDropFor(rules: RuleFigures, role: string): RuleFigures["maxDropOther"] {
+function maxDropFor(rules: RuleFigures, role: string): RuleFigures["maxDropOther"] {
   return rules.safetyRoles.value.includes(role) ? rules.maxDropSafety : rules.maxDropOther;
 }
 

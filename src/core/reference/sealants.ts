@@ -34,15 +34,6 @@ export const cure = {
     },
     times: 2,
   },
-  fullCureDays: {
-    source: {
-      title: "silicone maker's note on time to performance test",
-      place: "full cure 7 to 21 days",
-      status: "published",
-    },
-    min: 7,
-    max: 21,
-  },
   /** Air colder or drier than this counts as cold or dry. */
   coldBelowC: 10,
   dryBelowShare: 0.3,

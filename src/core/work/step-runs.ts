@@ -7,7 +7,7 @@ import { addEnd, type MadeJoints } from "./step-ends.js";
 import type { HeldStretch, WorkFacts, WorkInput } from "./work-input.js";
 
 /** Conductors at one end of a run. */
-export function coresOf(run: CompleteRun): number {
+function coresOf(run: CompleteRun): number {
   const outs = run.legs === "return" ? 0 : Math.max(1, run.carries.length);
   const backs =
     run.legs === "out" || run.return === "hull"

@@ -25,7 +25,7 @@ export const stepKinds = [
 export type StepKind = (typeof stepKinds)[number];
 
 /** What a step does, for its sentence. Several tasks share a kind. */
-export const tasks = [
+const tasks = [
   "survey boat",
   "survey run",
   "battery off",
@@ -67,7 +67,7 @@ export const tasks = [
 export type Task = (typeof tasks)[number];
 
 /** A caution shown at that very step; its text stands in words. */
-export const cautionKeys = [
+const cautionKeys = [
   "drilling",
   "behind the hole",
   "hole below water",
@@ -89,7 +89,7 @@ export const cautionKeys = [
 ] as const;
 export type CautionKey = (typeof cautionKeys)[number];
 
-export const consumableKeys = [
+const consumableKeys = [
   "pencil",
   "masking tape",
   "pulling tape",

@@ -1,7 +1,7 @@
 import type { WorkFigures } from "./plan-work.js";
 
 /** Version of the shape below; raised whenever a field changes its meaning or goes. */
-export const workJsonVersion = 1;
+const workJsonVersion = 1;
 
 /** The work as plain JSON values, documented in docs/json.md. */
 export function workJson(

@@ -1,4 +1,4 @@
-import type { AmpacityFactor } from "../circuit/conductor/ampacity.js";
+import type { AmpacityFactor } from "../circuit/conductor/ampacity-working.js";
 import type { ConditionResult, ProtectionCondition } from "../circuit/protection/types.js";
 import type { SizeReason, SizeResult } from "../circuit/sizes/types.js";
 import type { ChargingFigures } from "../energy/types.js";
@@ -9,7 +9,7 @@ import type { Source } from "../reference/source.js";
 import type { FigureRef } from "./figure-ref.js";
 
 /** Things that are put into a formula; their names stand in the faces' words. */
-export const terms = [
+const terms = [
   "supply voltage",
   "drop",
   "drop share",

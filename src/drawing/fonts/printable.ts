@@ -1,7 +1,7 @@
 import { glyphWidth } from "./glyphs.js";
 
 /** Stands visibly for a sign that cannot be printed. */
-export const unprintable = "□";
+const unprintable = "□";
 
 const plainText = /^[\x20-\x7e]*$/;
 /** Steer the direction or joining of text, or take no room: they could make printed words read otherwise than they are. */

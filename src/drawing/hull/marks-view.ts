@@ -90,7 +90,7 @@ export function referenceLetters(side: SideFigures): Map<string, string> {
  * What each mark is called on the drawing, by its name: the number the gear itself has, so that `6` is coaming lamp 6 whatever
  * the order of setting out; where two would be called alike, or one has no number, all by their names.
  */
-export function markLabels({ marks }: SideFigures): Map<string, string> {
+function markLabels({ marks }: SideFigures): Map<string, string> {
   const names = marks.map(({ mark }) => mark.name);
   const own = names.map((name) => / (\d{1,3})$/.exec(name)?.[1] ?? "");
   const clear = own.every((number) => number !== "") && new Set(own).size === own.length;

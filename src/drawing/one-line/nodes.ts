@@ -236,7 +236,7 @@ export function titled(title: string, beside: string, x: number, y: number, name
   return [text(x, y, words, name), text(after, y, trimmed(beside, 60, detail), detail)];
 }
 
-export function arrow(x: number, y: number): Shape[] {
+function arrow(x: number, y: number): Shape[] {
   return [
     {
       kind: "polyline",

@@ -9,7 +9,7 @@ export interface Widths {
 }
 
 /** Room for the words that stand in place of what is drawn further on [mm]. */
-export const pointerMm = 50;
+const pointerMm = 50;
 
 const canBeCut = ({ kind, parent }: TreeNode) =>
   parent >= 0 && (kind === "box" || kind === "converter" || kind === "panel");

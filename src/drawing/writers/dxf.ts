@@ -92,7 +92,7 @@ function tables(colours: readonly Colour[]): Pair[] {
 }
 
 /** One shape moved by `move`, as group codes; notes the layers it uses. Only outlines are drawn: what has no stroke takes the layer of its fill. */
-export function dxfShape(shape: Shape, move: Point, layers: Set<Colour>): Pair[] {
+function dxfShape(shape: Shape, move: Point, layers: Set<Colour>): Pair[] {
   const on = (colour: Colour): Pair => {
     layers.add(colour);
     return pair(8, layerName(colour));

@@ -17,7 +17,7 @@ ${body}
 }
 
 /** One shape as SVG on a sheet of the given height [mm]. */
-export function svgShape(shape: Shape, heightMm: number): string {
+function svgShape(shape: Shape, heightMm: number): string {
   const up = (y: number) => num(heightMm - y);
   switch (shape.kind) {
     case "line":

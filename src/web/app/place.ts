@@ -14,7 +14,7 @@ export type Place =
       readonly selected?: string;
     };
 
-export function readPlace(hash: string): Place {
+function readPlace(hash: string): Place {
   const [, kind, plan, view, selected] = hash.replace(/^#/, "").split("/");
   if (kind === "new") return { at: "new" };
   if (kind !== "plan" || !plan) return { at: "start" };

@@ -2,7 +2,7 @@ import type { FacePlan } from "../../core/plan/model/hull.js";
 import type { Side } from "../../core/plan/model/placing.js";
 import type { Charger } from "../../core/plan/model/supply.js";
 import { layoutInEnglish } from "../layout/english.js";
-import { type Joining, joinedInEnglish } from "../say.js";
+import { type Joining, joinedInEnglish } from "../listed.js";
 import { templateWords } from "../template-words.js";
 
 type Looks = Extract<FacePlan["shape"], { kind: "flat" }>["looks"];

@@ -2,8 +2,8 @@ import type { DrillTool } from "../../core/box/drill-order.js";
 import type { FaceName } from "../../core/box/face.js";
 import type { PartKind } from "../../core/parts/parts-list.js";
 import type { SlackPart } from "../../core/way/slack.js";
+import { joinedInEnglish } from "../listed.js";
 import { counted } from "../numbers.js";
-import { joinedInEnglish } from "../say.js";
 import { faceWords } from "../template-words.js";
 
 const slack: Readonly<Record<SlackPart["why"], string>> = {

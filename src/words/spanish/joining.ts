@@ -1,4 +1,4 @@
-import type { Joining } from "../say.js";
+import type { Joining } from "../listed.js";
 
 export const joinedInSpanish: Joining = {
   // the word changes before the sound of an i

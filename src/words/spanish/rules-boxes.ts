@@ -1,7 +1,7 @@
 import type { RuleId } from "../../core/findings/rules.js";
+import { listed } from "../listed.js";
 import { noFigure } from "../numbers.js";
-import type { RuleWords } from "../rule-words.js";
-import { listed, type Say } from "../say.js";
+import type { RuleWords, Say } from "../rule-words.js";
 import { boxes } from "../screen/es/boxes.js";
 import { spanish } from "../steps/spanish.js";
 import { placeIn } from "./trade.js";

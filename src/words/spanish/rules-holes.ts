@@ -1,8 +1,7 @@
 import type { RuleId } from "../../core/findings/rules.js";
 import type { Material } from "../../core/reference/drilling.js";
 import { percent } from "../numbers.js";
-import type { RuleWords } from "../rule-words.js";
-import type { Say } from "../say.js";
+import type { RuleWords, Say } from "../rule-words.js";
 
 export const holeRules = {
   "fixture-size": {

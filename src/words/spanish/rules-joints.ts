@@ -1,7 +1,6 @@
 import type { RuleId } from "../../core/findings/rules.js";
 import { noFigure } from "../numbers.js";
-import type { RuleWords } from "../rule-words.js";
-import type { Say } from "../say.js";
+import type { RuleWords, Say } from "../rule-words.js";
 import { jointInSpanish } from "./joint-kinds.js";
 import { placeIn } from "./trade.js";
 

@@ -1,7 +1,7 @@
 import type { Finding } from "../../core/findings/finding.js";
 import type { RuleId } from "../../core/findings/rules.js";
+import { listed } from "../listed.js";
 import type { RuleWords } from "../rule-words.js";
-import { listed } from "../say.js";
 import { joinedInSpanish } from "./joining.js";
 import { anyPartInSpanish, wireInSpanish } from "./part-names.js";
 

@@ -1,8 +1,7 @@
 import type { RuleId } from "../../core/findings/rules.js";
 import { noFigure } from "../numbers.js";
 import { pointWords } from "../proving.js";
-import type { RuleWords } from "../rule-words.js";
-import type { Say } from "../say.js";
+import type { RuleWords, Say } from "../rule-words.js";
 import { points } from "./points.js";
 
 const from = (say: Say) =>

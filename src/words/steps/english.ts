@@ -1,6 +1,6 @@
 import { layoutInEnglish } from "../layout/english.js";
+import { joinedInEnglish } from "../listed.js";
 import { pathInEnglish } from "../path-words.js";
-import { joinedInEnglish } from "../say.js";
 import { faceWords } from "../template-words.js";
 import type { StepWords } from "./step-words.js";
 

@@ -4,8 +4,8 @@ import type { CureKey } from "../../core/reference/cures.js";
 import type { ToolKey } from "../../core/reference/tools.js";
 import type { CautionKey, ConsumableKey, StepKind, Task } from "../../core/work/step.js";
 import type { LayoutWords } from "../layout/english.js";
+import type { Joining } from "../listed.js";
 import type { PathWords } from "../path-words.js";
-import type { Joining } from "../say.js";
 
 /** What a title is made of; empty where the step has none of it. */
 export interface TitleParts {

@@ -2,7 +2,8 @@ import { expect, test } from "vitest";
 import "../../../src/core/plan/read.js";
 import { openDocument } from "../../../src/core/plan/source/open.js";
 import { entryOf } from "../../../src/core/plan/source/written.js";
-import { bringUpToDate, type FormatStep } from "../../../src/core/plan/versions/version.js";
+import type { FormatStep } from "../../../src/core/plan/versions/format-step.js";
+import { bringUpToDate } from "../../../src/core/plan/versions/version.js";
 
 // No older format exists yet. These steps are made up here to try the machinery: 1 → 2 renames a key, 2 → 3 adds one.
 const steps: FormatStep[] = [

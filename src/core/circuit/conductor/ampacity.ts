@@ -1,7 +1,7 @@
 import type { ConductorSize } from "../../plan/model/common.js";
 import type { AmpacityTable } from "../../reference/ampacity-table.js";
 import type { RuleSet } from "../../reference/rule-set-type.js";
-import type { Source } from "../../reference/source.js";
+import type { AmpacityFactor, AmpacityWorking } from "./ampacity-working.js";
 import { sizeOfKey } from "./sizes.js";
 import { thinAmpacity } from "./thin-ampacity.js";
 
@@ -13,26 +13,6 @@ export interface AmpacityConditions {
   readonly bundledConductors: number;
   readonly nominalV: number;
   readonly ruleSet: RuleSet;
-}
-
-export interface AmpacityFactor {
-  readonly kind: "engine space" | "bundle" | "insulation in warm air";
-  readonly factor: number;
-  readonly source: Source;
-}
-
-/** Allowed current with its working, so that a face can show where it comes from. */
-export interface AmpacityWorking {
-  /** Allowed current here [A]; undefined where no table reaches, and then `missing` says what. */
-  readonly ampacityA: number | undefined;
-  readonly missing?: "size" | "insulation";
-  /** Before factors [A]. */
-  readonly baseA: number;
-  /** Row and column it was read from; the row is the largest size not above the conductor's own. */
-  readonly rowKey: string;
-  readonly columnC: number;
-  readonly factors: readonly AmpacityFactor[];
-  readonly source: Source;
 }
 
 /**

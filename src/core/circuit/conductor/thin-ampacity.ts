@@ -1,7 +1,7 @@
 import type { ConductorSize } from "../../plan/model/common.js";
 import { tinnedStrandedAwg } from "../../reference/awg-conductors.js";
 import type { Source } from "../../reference/source.js";
-import type { AmpacityFactor, AmpacityWorking } from "./ampacity.js";
+import type { AmpacityFactor, AmpacityWorking } from "./ampacity-working.js";
 import { sizeOfKey } from "./sizes.js";
 
 const areas = tinnedStrandedAwg.rows.map((row) => ({ areaMm2: sizeOfKey(row.key).areaMm2, row }));

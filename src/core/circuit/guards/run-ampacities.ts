@@ -1,7 +1,8 @@
 import type { CompletePlan, CompleteRun } from "../../plan/completed.js";
 import type { ConductorSize } from "../../plan/model/common.js";
 import type { RuleSet } from "../../reference/rule-sets.js";
-import { type AmpacityConditions, type AmpacityWorking, ampacityA } from "../conductor/ampacity.js";
+import { type AmpacityConditions, ampacityA } from "../conductor/ampacity.js";
+import type { AmpacityWorking } from "../conductor/ampacity-working.js";
 
 /** Ampacity of a run's conductors where they lie; one loaded conductor more for each that shares its cable or bundle. */
 export function runAmpacity(

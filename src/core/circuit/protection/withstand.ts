@@ -18,7 +18,7 @@ export function adiabaticFactor(initialC: number, finalC: number): number {
 }
 
 /** Temperature an insulation of this rating survives for the seconds of a short [°C]. */
-export function finalTemperatureC(insulationC: number): number {
+function finalTemperatureC(insulationC: number): number {
   const { thermoplasticFinalC, thermosetFinalC, thermosetFromRatingC } = shortCircuitFinal;
   return insulationC >= thermosetFromRatingC ? thermosetFinalC : thermoplasticFinalC;
 }

@@ -13,7 +13,7 @@ const mostKept = 4;
 const mostFolds = 12;
 
 /** What follows from how a network is joined and which converters work, whatever its resistances, voltages and loads. */
-export class Structure {
+class Structure {
   readonly islands: Islands;
   #radial: LinearNetwork | undefined;
   /** Where the network is radial only without some loads that are off: for these loads, the last asked for first. */

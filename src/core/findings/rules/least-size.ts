@@ -1,4 +1,5 @@
-import { exemptFromLeastSize } from "../conductors.js";
+import type { CompleteRun } from "../../plan/completed.js";
+import type { Facts } from "../facts.js";
 import type { Finding } from "../finding.js";
 import { oneEachGroup } from "../merge.js";
 import { rule } from "../rule.js";
@@ -34,3 +35,10 @@ export const leastSize = rule({
     );
   },
 });
+
+/** Short pigtails, and the thin wires of electronics under the rule-set's current. */
+function exemptFromLeastSize({ ruleSet, gear, choices }: Facts, run: CompleteRun): boolean {
+  if (run.lengthM <= ruleSet.leastSizeExemptM.value) return true;
+  const currentA = choices.get(run.name)?.currentA ?? Number.POSITIVE_INFINITY;
+  return gear.get(run.to.place)?.role === "electronics" && currentA < ruleSet.leastSizeExemptA.value;
+}

@@ -32,7 +32,7 @@ export function shoot(patch: Patch, from: Spot, direction: Point, lengthM: numbe
 }
 
 /** du and dv whose Xu·du + Xv·dv is the tangent part of a direction. */
-export function turnRates(patch: Patch, [u, v]: Spot, direction: Point): [du: number, dv: number] {
+function turnRates(patch: Patch, [u, v]: Spot, direction: Point): [du: number, dv: number] {
   const jet = jetAt(patch, u, v);
   const [xu, xv] = [part(jet, 1), part(jet, 2)];
   return inMetric(dot(xu, xu), dot(xu, xv), dot(xv, xv), dot(xu, direction), dot(xv, direction));

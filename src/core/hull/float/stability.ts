@@ -67,7 +67,7 @@ export function restOf(
 }
 
 /** Righting lever at a heel, trim free [m]; positive rights the boat heeled to starboard. */
-export function rightingLeverM(load: Load, floating: Floating): number {
+function rightingLeverM(load: Load, floating: Floating): number {
   const [across] = levelAxes(floating.plane.up);
   return -dot(minus(floating.immersed.centre, load.centre), across);
 }
@@ -100,7 +100,7 @@ export function rightingCurve(
 }
 
 /** Least height of the sheer over the waterplane, and the station [m]. */
-export function freeboard(hull: CutHull, plane: Waterplane): { freeboardM: number; freeboardAtXM: number } {
+function freeboard(hull: CutHull, plane: Waterplane): { freeboardM: number; freeboardAtXM: number } {
   let [freeboardM, freeboardAtXM] = [Number.POSITIVE_INFINITY, 0];
   for (const [i, x] of hull.xM.entries()) {
     const [y, z] = [hull.sheer[2 * i] ?? 0, hull.sheer[2 * i + 1] ?? 0];

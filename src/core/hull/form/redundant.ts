@@ -56,7 +56,7 @@ export function contradictions(
 }
 
 /** What the form says a redundant measurement should read [m]. */
-export function impliedM(form: Form, one: RedundantMeasurement): number {
+function impliedM(form: Form, one: RedundantMeasurement): number {
   const line = form.lines.find(({ name }) => name === one.line);
   if (line === undefined)
     throw new RangeError(`line must be one of ${form.lines.map((l) => l.name).join(", ")}, got ${one.line}`);

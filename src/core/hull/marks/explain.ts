@@ -25,7 +25,7 @@ export interface Explanation {
 }
 
 /** A fault must make the readings e³ times likelier: about 20 to 1. */
-export const neededGain = 3;
+const neededGain = 3;
 /** Faults within this of the best are not told apart by the readings. */
 const closeGain = 1;
 

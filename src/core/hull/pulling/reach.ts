@@ -36,7 +36,7 @@ export interface Reach {
 }
 
 /** Reach through an opening: the owner's measure, else by what part of the arm goes in [m]. */
-export function reachThroughM(opening: Opening): number {
+function reachThroughM(opening: Opening): number {
   if (!(opening.clearM > 0))
     throw new RangeError(`${opening.name} must be > 0 m wide, got ${opening.clearM}`);
   if (opening.reachM !== undefined) return opening.reachM;

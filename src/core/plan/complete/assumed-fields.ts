@@ -1,5 +1,5 @@
 /** Keys of a plan that may be left out, because a value is taken in their place. */
-export const assumedFields = [
+const assumedFields = [
   "absorption",
   "age",
   "air",

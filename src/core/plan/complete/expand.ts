@@ -1,8 +1,8 @@
 import type { Endpoint } from "../model/common.js";
 import type { Plan } from "../model/plan.js";
 import type { Run } from "../model/runs.js";
-import { piecesOf } from "./gear.js";
 import type { Notes } from "./notes.js";
+import { piecesOf } from "./pieces.js";
 
 /** A run between two single places; `index` counts within its group. */
 export interface SingleRun {

@@ -5,14 +5,8 @@ import type { JointKind, Surroundings } from "../model/common.js";
 import type { PlanPoint } from "../model/form.js";
 import type { Behaviour, Gear, GearRole } from "../model/gear.js";
 import { type Notes, percent, volts } from "./notes.js";
+import { piecesOf } from "./pieces.js";
 import { piecePlaces } from "./placing.js";
-
-/** Names of the single pieces of gear written as one entry: the name itself, or `name 1` … `name n`. */
-export function piecesOf(gear: Gear): string[] {
-  return gear.count === 1
-    ? [gear.name]
-    : Array.from({ length: gear.count }, (_, index) => `${gear.name} ${index + 1}`);
-}
 
 function behaviourOf(gear: Gear, role: GearRole): Behaviour {
   if (gearRoleFacts.rows[role].motor) return "motor";

@@ -3,7 +3,7 @@ import type { Gear } from "../model/gear.js";
 import type { FaceHole } from "../model/hull.js";
 import type { Side } from "../model/placing.js";
 import { holeNames } from "../references/hull.js";
-import { piecesOf } from "./gear.js";
+import { piecesOf } from "./pieces.js";
 
 /**
  * Where each piece of one entry stands; as many as there are pieces. Numbers run along the row. Of a pair the first half stands on the

@@ -2,7 +2,7 @@ import type { Circuit, LooseEnd } from "../completed.js";
 import type { Endpoint } from "../model/common.js";
 import type { Plan } from "../model/plan.js";
 import type { SingleRun } from "./expand.js";
-import { piecesOf } from "./gear.js";
+import { piecesOf } from "./pieces.js";
 
 /** Which circuit reaches what, followed from the batteries along the runs. */
 export interface Trace {
@@ -17,7 +17,7 @@ export interface Trace {
 type Kind = "battery" | "charger" | "converter" | "panel" | "box" | "gear";
 
 /** `house / feed`: what comes straight from a supply. */
-export const feedOf = (supply: string) => `${supply} / feed`;
+const feedOf = (supply: string) => `${supply} / feed`;
 
 /** Follows every circuit from the supplies outward; linear in runs and places. */
 export function traceCircuits(

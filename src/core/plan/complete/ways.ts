@@ -4,7 +4,8 @@ import type { RouteAnswer, RouteGraph } from "../../way/types.js";
 import type { PlanPoint } from "../model/form.js";
 import type { Plan } from "../model/plan.js";
 import type { SingleRun } from "./expand.js";
-import { piecesOf, piecesStand } from "./gear.js";
+import { piecesStand } from "./gear.js";
+import { piecesOf } from "./pieces.js";
 
 /** Waypoints, places that say where they stand, and legs of a plan as a graph. */
 export function routeGraph(plan: Plan): RouteGraph {

@@ -2,7 +2,7 @@ import { nearestOf } from "../../quantity/nearest.js";
 import { isName } from "../schema/combine.js";
 import { setStep } from "./field.js";
 import type { Locator } from "./locate.js";
-import type { Steps } from "./steps-of.js";
+import type { Steps } from "./step.js";
 import { valueText } from "./value.js";
 
 const sections: ReadonlyMap<string, string> = new Map([

@@ -1,6 +1,6 @@
 import type { Path } from "../source/problem.js";
 import type { Location, Locator } from "./locate.js";
-import type { Steps } from "./steps-of.js";
+import type { Steps } from "./step.js";
 import { keyText, valueText } from "./value.js";
 
 /** The thing at that name, if it is of a kind the edit is for. */

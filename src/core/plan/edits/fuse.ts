@@ -1,6 +1,6 @@
 import { located } from "./field.js";
 import type { Locator } from "./locate.js";
-import type { Steps } from "./steps-of.js";
+import type { Steps } from "./step.js";
 import { valueText } from "./value.js";
 
 /**

@@ -1,6 +1,6 @@
 import { fieldSteps, located } from "./field.js";
 import type { Locator } from "./locate.js";
-import type { Steps } from "./steps-of.js";
+import type { Steps } from "./step.js";
 import { keyText } from "./value.js";
 
 /** A joint at one end of a run or at both; the other end keeps what it has. */

@@ -1,6 +1,6 @@
 import { located } from "./field.js";
 import type { Locator } from "./locate.js";
-import type { Steps } from "./steps-of.js";
+import type { Steps } from "./step.js";
 
 /** A thing goes, with all its fields. Where others still speak of it, the result is unsound and the edit refused. */
 export function removeSteps(locator: Locator, at: string): Steps {

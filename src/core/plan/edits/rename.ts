@@ -6,8 +6,7 @@ import type { Locator } from "./locate.js";
 import { boxRenameSteps } from "./rename-boxes.js";
 import { hullRenameSteps } from "./rename-hull.js";
 import { workRenameSteps } from "./rename-work.js";
-import type { Step } from "./step.js";
-import type { Steps } from "./steps-of.js";
+import type { Step, Steps } from "./step.js";
 import { keyText } from "./value.js";
 
 /** A thing gets another name, and so wherever the plan speaks of it. For a way, `at` is `panel / way` and `to` the way's name alone. */

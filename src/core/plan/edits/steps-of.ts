@@ -4,13 +4,9 @@ import { fieldSteps, removeFieldSteps } from "./field.js";
 import { fuseSteps } from "./fuse.js";
 import { coloursSteps, gearJointSteps, jointSteps } from "./joint.js";
 import type { Locator } from "./locate.js";
-import type { EditProblem } from "./problem.js";
 import { removeSteps } from "./remove.js";
 import { renameSteps } from "./rename.js";
-import type { Step } from "./step.js";
-
-/** The steps a named edit is made of, or why it cannot be made. */
-export type Steps = Step[] | Omit<EditProblem, "edit">;
+import type { Steps } from "./step.js";
 
 export function stepsOf(locator: Locator, edit: Edit): Steps {
   switch (edit.edit) {

@@ -63,7 +63,7 @@ export const hole = fields("a hole", {
 });
 const holes: Shape<readonly BoxHole[]> = named(hole);
 
-export const entryPlace = fields("a place of an entry", {
+const entryPlace = fields("a place of an entry", {
   on: required("on", face, "Face it is in."),
   atM: required("at", two(metres), "Along the face from its left inner corner, and up from the base."),
 });

@@ -19,7 +19,7 @@ export const surroundings: Shape<Surroundings> = shared(
 
 export const jointKind: Shape<JointKind> = shared("joint", choice(jointKinds));
 
-export const devices = ["blade fuse", "bolted fuse", "cartridge fuse", "breaker"] as const;
+const devices = ["blade fuse", "bolted fuse", "cartridge fuse", "breaker"] as const;
 
 /** Parts marked by their maker, and where they sit. */
 const ignition = optional("ignition protected", flag, "Marked by its maker as ignition protected.");

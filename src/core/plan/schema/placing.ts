@@ -61,7 +61,7 @@ export const rowKeys = fields("a row", {
   leastApartM: optional("least apart", positiveMetres, "Least distance between two."),
 });
 
-export const row: Shape<RowPlace> = refine(rowKeys, (given, say): RowPlace => {
+const row: Shape<RowPlace> = refine(rowKeys, (given, say): RowPlace => {
   if (given.below !== undefined && given.above !== undefined) say({ code: "both keys", expected: either });
   if (given.fromM === given.toM) say({ code: "ends before it begins" }, "to");
   const { below: _down, above: _up, ...rest } = given;

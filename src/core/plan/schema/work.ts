@@ -97,7 +97,7 @@ const unitOf = { voltage: "voltage", current: "current", ohm: "resistance", mark
 const exampleOfError = { voltage: "0.02 V", current: "0.05 A", ohm: "0.3 Ω", marking: "0 A" } as const;
 const readings: Shape<readonly TakenReading[]> = shared("readings", listOf(reading));
 
-export const mendKeys = fields("something that was put right", {
+const mendKeys = fields("something that was put right", {
   at: required(
     "at",
     text,

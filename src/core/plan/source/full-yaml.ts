@@ -1,6 +1,6 @@
 import { isCollection, isMap, isScalar, parseDocument } from "yaml";
 import type { Step } from "../edits/step.js";
-import type { FormatStep } from "../versions/version.js";
+import type { FormatStep } from "../versions/format-step.js";
 import { composeYaml, yamlMistakes, yamlOptions } from "./compose.js";
 import { convert } from "./convert.js";
 import type { FullYaml } from "./full.js";
@@ -10,7 +10,7 @@ import { ProblemLog, shortened } from "./problem-log.js";
 import type { Written } from "./written.js";
 
 /** By the full YAML reader, which knows all writing and names all mistakes. @throws PastLimit where the text goes past a limit. */
-export function openFully(text: string): Opened {
+function openFully(text: string): Opened {
   const composed = composeYaml(text);
   if ("problem" in composed) return refused(text, 0, composed.problem);
   const [yaml, second] = composed.documents;

@@ -1,6 +1,6 @@
 import type { Step } from "../edits/step.js";
-import type { FormatStep } from "../versions/version.js";
-import type { Opened } from "./open.js";
+import type { FormatStep } from "../versions/format-step.js";
+import type { Opened } from "./opened.js";
 import type { Written } from "./written.js";
 
 /** The full YAML reader and writer (`full-yaml.ts`): heavy, and wanted only where a text leaves the plain writing the quick reader knows. */

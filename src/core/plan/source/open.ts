@@ -1,22 +1,12 @@
 import { theFullYaml } from "./full.js";
 import { limits } from "./limits.js";
 import { Lines } from "./lines.js";
-import type { ReadProblem } from "./problem.js";
+import type { Opened } from "./opened.js";
 import { ProblemLog, type Told } from "./problem-log.js";
 import { readQuick } from "./quick.js";
 import { PastLimit } from "./quick-flow.js";
-import type { WrittenSection } from "./written.js";
 
-/** A plan file that is sound YAML: its text, and its tree with the places of all that is in it. */
-export interface PlanDocument {
-  readonly text: string;
-  readonly root: WrittenSection;
-  readonly lines: Lines;
-}
-
-export type Opened =
-  | { readonly ok: true; readonly document: PlanDocument; readonly log: ProblemLog }
-  | { readonly ok: false; readonly problems: readonly ReadProblem[] };
+export type { Opened, PlanDocument } from "./opened.js";
 
 /** Opens the text as YAML 1.2 within the limits. @throws FullYamlMissing, and nothing else. */
 export function openDocument(text: string): Opened {

@@ -1,15 +1,8 @@
-import type { Document } from "yaml";
 import { theFullYaml } from "../source/full.js";
 import { type Opened, openDocument, type PlanDocument } from "../source/open.js";
 import type { ReadProblem } from "../source/problem.js";
 import { entryOf } from "../source/written.js";
-
-/** One step from a format to the next. It changes the YAML document in place, so that comments survive. */
-export interface FormatStep {
-  /** Format it takes; it leaves the next one. */
-  readonly from: number;
-  readonly change: (document: Document.Parsed) => void;
-}
+import type { FormatStep } from "./format-step.js";
 
 export type UpToDate =
   | { readonly ok: true; readonly opened: Extract<Opened, { ok: true }>; readonly migratedFrom?: number }

@@ -11,7 +11,7 @@ interface Shelf extends DBSchema {
 }
 
 export type ShelfDatabase = IDBPDatabase<Shelf>;
-export const databaseName = "skiffloom";
+const databaseName = "skiffloom";
 const version = 1;
 
 /** Why nothing can be kept: the browser does not allow it, or a newer version of the page wrote what is there. */

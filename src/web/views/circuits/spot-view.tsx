@@ -23,7 +23,7 @@ import type { Shorten } from "../../parts/use-shorten.js";
 import { useWordsOfCircuits } from "../../words/circuits.js";
 import { figuresLine, nameOf, runLine } from "./spot-words.js";
 
-export const nameMm = points(10.5);
+const nameMm = points(10.5);
 export const smallMm = points(9.5);
 
 export interface SpotProps {

@@ -50,7 +50,7 @@ function Pair({ spot: { node }, legs }: { spot: Spot; legs: Legs }) {
 }
 
 /** One conductor: a line of ink, with its colour inside where the plan names one. */
-export function Wire({
+function Wire({
   along,
   colour,
   hull = false,

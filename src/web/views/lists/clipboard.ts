@@ -40,6 +40,6 @@ function written(cell: string): string {
 const formula = /^(?:[=@]|[-+](?![\d.]))/;
 
 /** A cell that another program must not work out as a formula gets an apostrophe before it, and loses it when it comes back. */
-export const guarded = (cell: string): string => (formula.test(cell) ? `'${cell}` : cell);
+const guarded = (cell: string): string => (formula.test(cell) ? `'${cell}` : cell);
 const unguarded = (cell: string): string =>
   cell.startsWith("'") && formula.test(cell.slice(1)) ? cell.slice(1) : cell;

@@ -43,7 +43,7 @@ const none = (edits: readonly Edit[], sentence: string): Taken => ({
 });
 
 /** Why an edit was refused, as short as a cell wants it: what the reader of the plan said, else the whole sentence. */
-export function sentenceOf(problem: EditProblem, say: ProblemTeller): string {
+function sentenceOf(problem: EditProblem, say: ProblemTeller): string {
   const said = problem.code === "result unsound" ? (problem.problems ?? []).slice(0, 2) : [];
   return said.length > 0 ? said.map(say.sentence).join(" ") : say.edit(problem);
 }

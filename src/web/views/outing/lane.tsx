@@ -147,7 +147,7 @@ export function Lines({ lastsH }: { lastsH: number }) {
   ));
 }
 
-export function howWords({ duty, level }: OnPeriod, { outing: words }: Pick<ScreenWords, "outing">): string {
+function howWords({ duty, level }: OnPeriod, { outing: words }: Pick<ScreenWords, "outing">): string {
   const minutes = duty * 60;
   return [
     ...(duty < 1 ? [words.minutesInHour(Number(minutes.toPrecision(2)))] : []),

@@ -57,7 +57,7 @@ function movedOn(scene: BoatScene, name: string, moves: Moves) {
 }
 
 /** `{along: 790 mm, below: sheer, off: 60 mm}`, with what it was counted from. */
-export function placeText({ alongM, offM, from, edge }: Place, shows: Lengths): string {
+function placeText({ alongM, offM, from, edge }: Place, shows: Lengths): string {
   const parts = [
     `along: ${lengthText(alongM, shows)}`,
     ...(from === undefined ? [] : [`from: ${JSON.stringify(from)}`]),
