@@ -224,7 +224,7 @@ describe.each(["us", "iso"] as const)("rule-set %s", (name) => {
     const cited = Object.values(rules).filter(
       (value) => typeof value === "object" && value !== null && "value" in value,
     );
-    expect(cited.length).toBeGreaterThan(20);
+    expect(cited.length).toBeGreaterThan(15);
     for (const { source } of cited) expect(source.title.length * source.place.length).toBeGreaterThan(0);
   });
   test("is stricter where more hangs on it", () => {
