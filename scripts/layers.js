@@ -1,9 +1,11 @@
-// Holds the direction of imports: a folder may import from itself and from what is named for it, nothing else.
-import { readdirSync, readFileSync } from "node:fs";
-import { dirname, join, relative, resolve, sep } from "node:path";
-import { fileURLToPath } from "node:url";
+// Holds what modules may know of one another: a folder imports from itself and from what is named for it, nothing else; no modules import
+// one another in a ring; what is exported is wanted.
+import { ensureModules } from "./ensure.js";
 
-const top = resolve(dirname(fileURLToPath(import.meta.url)), "..", "src");
+ensureModules();
+const { readModules } = await import("./modules/read.js");
+const { rings } = await import("./modules/rings.js");
+const { unwanted } = await import("./modules/exports.js");
 
 /** Layers, lowest first: each may import any layer on a line before its own. Layers on one line do not know each other. */
 const layers = [["core"], ["words"], ["drawing"], ["packet"], ["cli", "web"]];
@@ -22,32 +24,20 @@ const rooms = [
 /** Types of a finding are shared upwards: a result may carry them. The plan's edits are values too. */
 const open = new Set(["findings/finding.ts"]);
 
-function* sources(folder) {
-  for (const entry of readdirSync(folder, { withFileTypes: true })) {
-    const path = join(folder, entry.name);
-    if (entry.isDirectory()) yield* sources(path);
-    else if (/\.tsx?$/.test(entry.name)) yield path;
-  }
-}
-
 const roomOf = (inCore) => rooms.findIndex((row) => row.includes(inCore.split("/")[0]));
 const faults = [];
 let seen = 0;
-for (const file of sources(top)) {
-  const from = relative(top, file).split(sep).join("/");
+const modules = readModules();
+for (const [path, { takes }] of modules) {
+  if (!path.startsWith("src/")) continue;
+  const from = path.slice("src/".length);
   const layer = from.split("/")[0];
-  for (const [, specifier] of readFileSync(file, "utf8").matchAll(
-    /(?:from|import)\s*\(?\s*["']([^"']+)["']/g,
-  )) {
-    if (!specifier.startsWith(".")) continue;
+  for (const { from: taken } of takes) {
     seen += 1;
-    const to = relative(top, resolve(dirname(file), specifier))
-      .split(sep)
-      .join("/")
-      .replace(/\.js$/, ".ts");
+    const to = taken.replace(/^src\//, "");
     const target = to.split("/")[0];
     // the page carries the examples as text
-    if (layer === "web" && /^\.\.\/examples\/[^/]+\.yaml\?raw$/.test(to)) continue;
+    if (layer === "web" && /^examples\/[^/]+\.yaml\?raw$/.test(to)) continue;
     const [own, other] = [layerOf(layer), layerOf(target)];
     if (other < 0 || other > own || (other === own && target !== layer)) {
       faults.push(`${from} imports ${to}: ${layer} must not know ${target}`);
@@ -62,6 +52,7 @@ for (const file of sources(top)) {
   }
 }
 if (seen === 0) faults.push("no imports found: is src/ there?");
+faults.push(...rings(modules), ...unwanted(modules));
 for (const fault of faults) console.error(fault);
-console.log(`layers: ${seen} imports, ${faults.length} against the direction`);
+console.log(`modules: ${seen} imports, ${faults.length} faults`);
 process.exitCode = faults.length ? 1 : 0;

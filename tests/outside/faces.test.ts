@@ -3,11 +3,9 @@ import { edgeLengthM, edgeOf, nearestOn, shareAlong, squareOff } from "../../src
 import { type CurvedFace, isOn, placeOn, twinOf, wayOn } from "../../src/core/hull/faces/face.js";
 import { patchThrough, type Spot } from "../../src/core/hull/faces/patch.js";
 import { shoot } from "../../src/core/hull/faces/shoot.js";
-import { gaussCurvature, templateErrorM, unroll } from "../../src/core/hull/faces/unroll.js";
 import { minus, mirrored, type Point, straightM } from "../../src/core/hull/vector.js";
 
-// Closed forms (computed) of the cylinder, the developed cone, the sphere and a unit helicoid.
-const degrees = Math.PI / 180;
+// Closed forms (computed) of the cylinder and the sphere.
 const steps = (n: number, to: number) => Array.from({ length: n }, (_, i) => (to * i) / (n - 1));
 
 function face(us: number[], vs: number[], at: (u: number, v: number) => Point): CurvedFace {
@@ -25,46 +23,11 @@ const cylinder = face(steps(33, 1.6), [0, 1], (phi, v) => [
   1.2 * Math.cos(phi),
   0.5 * v,
 ]);
-const cone = face(steps(49, 120 * degrees), [0, 1], (theta, v) => {
-  const s = 1 + 0.5 * v;
-  return [(s / 2) * Math.cos(theta), (s / 2) * Math.sin(theta), s * Math.cos(30 * degrees)];
-});
 const sphere = face(steps(33, 1), steps(25, 1), (lon, lat) => [
   2 * Math.cos(0.5 * lat) * Math.cos(lon),
   2 * Math.cos(0.5 * lat) * Math.sin(lon),
   2 * Math.sin(0.5 * lat),
 ]);
-
-describe("unrolling", () => {
-  test("a cone of half angle 30° opens into a sector of 60° for 120° round it", () => {
-    const { lower, upper, maxStrain } = unroll(cone.patch);
-    const [a, b] = [lower[0], lower.at(-1)];
-    const [c, d] = [upper[0], upper.at(-1)];
-    if (!a || !b || !c || !d) throw new Error("no pattern");
-    // chords of 60° at slant 1.0 and 1.5 m are 1.0 and 1.5 m; a tenth of a millimetre is the tape's
-    expect(Math.abs(Math.hypot(b[0] - a[0], b[1] - a[1]) - 1)).toBeLessThan(1e-4);
-    expect(Math.abs(Math.hypot(d[0] - c[0], d[1] - c[1]) - 1.5)).toBeLessThan(1e-4);
-    expect(Math.abs(Math.hypot(d[0] - a[0], d[1] - a[1]) - 1.322876)).toBeLessThan(1e-4);
-    expect(maxStrain).toBeLessThan(1e-6);
-  });
-  test("the straight line on the flat is the tape on the strip (second method)", () => {
-    const { lower, upper } = unroll(cylinder.patch, 64);
-    const [a, b] = [lower[8], upper[48]];
-    if (!a || !b) throw new Error("no pattern");
-    const flat = Math.hypot(b[0] - a[0], b[1] - a[1]);
-    expect(Math.abs(flat - wayOn(cylinder, [0.2, 0], [1.2, 1]).lengthM)).toBeLessThan(1e-5);
-  });
-  test("a helicoid tells that it cannot be laid flat: K = −c²/(c² + r²)² (computed)", () => {
-    const twisted = face(steps(33, 1), [0, 1], (t, v) => [t, v * Math.cos(t), v * Math.sin(t)]);
-    expect(gaussCurvature(twisted.patch, [0.5, 0.5])).toBeCloseTo(-1 / (1 + 0.25) ** 2, 3);
-    expect(unroll(twisted.patch).maxStrain).toBeGreaterThan(1e-5);
-    expect(unroll(twisted.patch, 24).maxStretchM).toBeGreaterThan(1e-5);
-  });
-  test("a flat template of 0.1 m on a sphere of 2 m: the circle is 2πR·sin(r/R) long", () => {
-    const lost = 2 * Math.PI * 0.1 - 2 * Math.PI * 2 * Math.sin(0.1 / 2);
-    expect(templateErrorM(sphere.patch, [0.5, 0.5], 0.1)).toBeCloseTo(lost, 6);
-  });
-});
 
 describe("going over a face", () => {
   test("straight ahead on a sphere is a great circle: both ways of measuring agree", () => {
