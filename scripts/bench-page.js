@@ -3,11 +3,9 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { chromium } from "playwright-core";
+import { memoryOverEdits } from "./bench-memory.js";
 import { chromiumArguments, chromiumPath } from "./chromium.js";
 import { serve } from "./serve.js";
-
-const edits = Number(process.env.SKIFFLOOM_BENCH_EDITS ?? 10_000);
-const measuredEvery = Math.max(1, Math.floor(edits / 10));
 
 /** What must be loaded before the start view stands, beside an empty page of the same framework. */
 export async function load({ page, empty }) {
@@ -18,7 +16,7 @@ export async function load({ page, empty }) {
   ]);
 }
 
-/** Memory over ten thousand edits, each kept before the next one. */
+/** Memory over ten thousand edits. */
 export async function memory({ page }) {
   return withBrowser((browser) => memoryOverEdits(browser, page));
 }
@@ -26,7 +24,7 @@ export async function memory({ page }) {
 async function withBrowser(measure) {
   const browser = await chromium.launch({
     executablePath: chromiumPath,
-    args: [...chromiumArguments, "--js-flags=--expose-gc"],
+    args: [...chromiumArguments],
   });
   try {
     return await measure(browser);
@@ -73,67 +71,4 @@ async function firstLoad(browser, folder, stands) {
     "in workers kB": sizeKb(workers),
     "shown ms": Math.round(shownMs),
   };
-}
-
-/** Types edit after edit into a slip, and looks at the heap every so often, after a collection. */
-async function memoryOverEdits(browser, folder) {
-  const server = await serve({ folder });
-  const context = await browser.newContext({ serviceWorkers: "block" });
-  const page = await context.newPage();
-  page.setDefaultTimeout(0);
-  await page.goto(server.address);
-  await page.locator("[data-example=tender]").click();
-  await page.locator('.ledger[data-fresh="true"]').waitFor();
-  await page.evaluate(() => {
-    location.hash = `${location.hash.split("/").slice(0, 3).join("/")}/text/floor%20lamp`;
-  });
-  await page.locator(".slip .field input").first().waitFor();
-  const rows = [];
-  for (let done = 0; done < edits; done += measuredEvery) {
-    const started = performance.now();
-    await page.evaluate(typeEdits, { from: done, count: measuredEvery });
-    const perEditMs = (performance.now() - started) / measuredEvery;
-    const heapBytes = await page.evaluate(() => {
-      globalThis.gc?.();
-      return performance.memory?.usedJSHeapSize ?? Number.NaN;
-    });
-    rows.push({
-      edits: done + measuredEvery,
-      "heap MB": Math.round(heapBytes / 1e5) / 10,
-      "ms an edit, kept": Math.round(perEditMs * 10) / 10,
-    });
-  }
-  await context.close();
-  await server.close();
-  return rows;
-}
-
-/** In the page: each edit waits until the one before is kept. */
-async function typeEdits({ from, count }) {
-  const mark = document.querySelector(".keeping");
-  const kept = (steps) =>
-    new Promise((done) => {
-      const look = () => Number(mark.dataset.steps) >= steps && mark.dataset.keeping === "kept";
-      if (look()) return done();
-      const observer = new MutationObserver(() => {
-        if (!look()) return;
-        observer.disconnect();
-        done();
-      });
-      observer.observe(mark, { attributes: true });
-    });
-  const before = Number(mark.dataset.steps);
-  for (let edit = 1; edit <= count; edit += 1) {
-    const field = [...document.querySelectorAll(".slip .field")].find(
-      (each) => each.querySelector("label")?.textContent === "draws",
-    );
-    const input = field.querySelector("input");
-    Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value").set.call(
-      input,
-      `${1000 + from + edit} mW`,
-    );
-    input.dispatchEvent(new Event("input", { bubbles: true }));
-    input.dispatchEvent(new KeyboardEvent("keydown", { key: "Enter", bubbles: true }));
-    await kept(before + edit);
-  }
 }

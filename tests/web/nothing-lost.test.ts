@@ -110,7 +110,7 @@ test("a newer page in another tab takes over: this one says so, and what is type
   await other.evaluate(
     () =>
       new Promise<void>((done) => {
-        const opening = indexedDB.open("skiffloom", 2);
+        const opening = indexedDB.open("skiffloom", 99);
         opening.onsuccess = () => done();
       }),
   );

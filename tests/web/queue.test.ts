@@ -1,14 +1,21 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { readPlan } from "../../src/core/plan/read.js";
-import { History } from "../../src/web/state/keep/history.js";
 import { type Keeper, memoryKeeper } from "../../src/web/state/keep/keeper.js";
+import { type OpenedPlan, openKept } from "../../src/web/state/keep/open-kept.js";
 import { Queue, type QueueChange } from "../../src/web/state/keep/queue.js";
 import type { PlanRecord } from "../../src/web/state/keep/records.js";
 import { seeded } from "../bad/spoil.js";
 
 const text = readFileSync("examples/tender.yaml", "utf8");
 const about = { did: "text" } as const;
+
+/** The plan as a tab reads it. */
+async function opened(keeper: Keeper): Promise<OpenedPlan> {
+  const plan = await openKept(keeper);
+  if (plan === undefined) throw new Error("the plan should be there");
+  return plan;
+}
 
 /** Lets that many microtasks pass. */
 async function turns(count: number): Promise<void> {
@@ -19,18 +26,15 @@ test.each([0, 1, 2, 3, 4, 5, 6, 7, 8])(
   "an edit that comes %i turns after the one before was kept is kept too, with nothing else to wake the queue",
   async (delay) => {
     const keeper = memoryKeeper({ id: "tender", name: "tender", text, about, at: 1 });
-    const stored = await keeper.load();
-    if (stored === undefined) throw new Error("the plan should be there");
+    const plan = await opened(keeper);
     const edited = `${text}# first\n`;
     const again = `${edited}# second\n`;
     let state = "";
     let next: (() => void) | undefined;
     const queue = new Queue({
+      ...plan,
       keeper,
-      history: new History(stored.steps),
       now: () => 2,
-      record: stored.record,
-      text,
       changed: ({ keeping }) => {
         state = keeping.is;
         if (keeping.is !== "unkept" || next === undefined) return;
@@ -57,7 +61,9 @@ function slow(keeper: Keeper, next: () => number): Keeper {
   };
   return {
     ...keeper,
-    newer: (after) => waiting(() => keeper.newer(after)),
+    load: () => waiting(() => keeper.load()),
+    steps: (from, to) => waiting(() => keeper.steps(from, to)),
+    lastChild: (parent) => waiting(() => keeper.lastChild(parent)),
     keep: (step) => waiting(() => keeper.keep(step)),
     move: (move) => waiting(() => keeper.move(move)),
   };
@@ -65,18 +71,17 @@ function slow(keeper: Keeper, next: () => number): Keeper {
 
 /** One tab: what it shows, and its queue on the keeper that all tabs share. */
 async function openTab(keeper: Keeper, next: () => number) {
-  const stored = await keeper.load();
-  if (stored === undefined) throw new Error("the plan should be there");
-  const history = new History(stored.steps);
-  const tab = { text, record: stored.record, notices: [] as string[], history };
+  const slowly = slow(keeper, next);
+  const plan = await opened(slowly);
+  const { history, record, ways } = plan;
+  const tab = { text, record, ways, notices: [] as string[], history };
   const queue = new Queue({
-    keeper: slow(keeper, next),
-    history,
+    ...plan,
+    keeper: slowly,
     now: () => 2,
-    record: stored.record,
-    text,
     changed: (change: QueueChange) => {
       tab.record = change.record;
+      tab.ways = change.ways;
       if (change.text !== undefined) tab.text = change.text;
       if (change.notice) tab.notices.push(change.notice.about);
     },
@@ -116,20 +121,23 @@ test.each(Array.from({ length: 25 }, (_, seed) => seed))(
     }
     for (const { queue } of tabs) await queue.settled();
     for (const { queue } of tabs) await queue.follow();
-    const stored = await keeper.load();
-    const history = new History(stored?.steps);
-    const texts = history.steps.map(({ no }) => history.textOf(no));
+    const { record, history, ways } = await opened(keeper);
+    expect(record.steps).toBe(edits + 1);
+    const all = Array.from({ length: record.steps }, (_, index) => index + 1);
+    const texts = await Promise.all(all.map((no) => history.textOf(no)));
     expect(texts).not.toContain(undefined);
-    expect(history.steps.length).toBe(edits + 1);
     for (let edit = 1; edit <= edits; edit += 1)
       expect(
         texts.some((each) => each?.includes(`# e${edit}\n`)),
         `edit ${edit}`,
       ).toBe(true);
     for (const { tab } of tabs) {
-      expect(tab.text).toBe(history.textOf(stored?.record.head ?? 0));
-      expect(tab.history.steps.length, "steps each tab knows").toBe(edits + 1);
+      expect(tab.text).toBe(await history.textOf(record.head));
+      expect(tab.record.steps, "steps each tab knows of").toBe(edits + 1);
+      expect(tab.ways, "what each tab offers to undo and redo").toEqual(ways);
     }
+    const seen = await Promise.all(all.map((no) => tabs[0]?.tab.history.textOf(no)));
+    expect(seen, "states as a tab that was open all along puts them together").toEqual(texts);
   },
 );
 
@@ -138,18 +146,15 @@ test("a plan that another tab removed: it is said once, nothing counts as kept, 
   const removed: Keeper = {
     ...keeper,
     lasting: true,
-    newer: async () => undefined,
+    load: async () => undefined,
     keep: async () => ({ is: "gone" }),
   };
-  const stored = await keeper.load();
-  if (stored === undefined) throw new Error("the plan should be there");
+  const plan = await opened(keeper);
   const told: QueueChange[] = [];
   const queue = new Queue({
+    ...plan,
     keeper: removed,
-    history: new History(stored.steps),
     now: () => 2,
-    record: stored.record,
-    text,
     changed: (change) => told.push(change),
   });
   await queue.follow();

@@ -101,7 +101,7 @@ function PlanNotice() {
     "brought up to date": keeping.olderFormat(notice.about === "brought up to date" ? notice.from : 0),
   }[notice.about];
   const takeMine = () => {
-    if (notice.about === "both kept") store.restore(notice.mine);
+    if (notice.about === "both kept") void store.restore(notice.mine);
     close();
   };
   return (

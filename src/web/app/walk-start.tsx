@@ -24,7 +24,7 @@ export function WalkStart() {
     addEventListener(wanted, ask);
     return () => removeEventListener(wanted, ask);
   }, []);
-  const about = head === 1 ? store.wayToHead()[0]?.about : undefined;
+  const about = head === 1 ? store.made : undefined;
   const first = walk === "new" && about?.did === "made" && about.from === "example";
   const [begun, setBegun] = useState(first);
   if (!ready || !(asked || begun)) return null;

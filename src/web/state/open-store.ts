@@ -3,6 +3,7 @@ import { FigureMaker } from "./figures/figure-maker.js";
 import { bringReader, withReader } from "./full-reader.js";
 import type { ShelfDatabase } from "./keep/database.js";
 import { databaseKeeper, type Keeper } from "./keep/keeper.js";
+import { openKept } from "./keep/open-kept.js";
 import { PlanStore } from "./plan-store.js";
 import { shelf, tabs } from "./shelf.js";
 import { keeperOfUnkept } from "./unkept.js";
@@ -25,12 +26,12 @@ function onLeave(event: BeforeUnloadEvent): void {
 export async function openStore(id: string): Promise<Opened> {
   const unkept = keeperOfUnkept(id);
   const keeper: Keeper | undefined = unkept?.keeper ?? (await keptKeeper(id));
-  const stored = await keeper?.load();
-  if (!keeper || !stored) return nothing;
+  const opened = keeper && (await openKept(keeper));
+  if (!opened) return nothing;
   const figures = new FigureMaker();
   const tellTabs = () => tabs.tell({ plan: id });
   const store = await withReader(
-    () => new PlanStore(stored, { keeper, figures, tellTabs, now: Date.now }, unkept?.readOnly),
+    () => new PlanStore(opened, { keeper, figures, tellTabs, now: Date.now }, unkept?.readOnly),
   );
   const stopWaiting = afterFigures(store, () => void bringReader().catch(() => undefined));
   const stopListening = tabs.listen(({ plan }) => {

@@ -6,13 +6,13 @@ import type { ReadProblem } from "../../core/plan/source/problem.js";
 import type { FigureMaker } from "./figures/figure-maker.js";
 import type { FiguresOutcome } from "./figures/messages.js";
 import { withReader } from "./full-reader.js";
-import { History } from "./keep/history.js";
+import type { History, LoggedStep } from "./keep/history.js";
 import type { Keeper } from "./keep/keeper.js";
-import type { StoredPlan } from "./keep/plans.js";
+import type { OpenedPlan } from "./keep/open-kept.js";
 import { Queue, type QueueChange } from "./keep/queue.js";
-import type { PlanRecord, StepAbout, StepRecord } from "./keep/records.js";
+import type { PlanRecord, StepAbout } from "./keep/records.js";
 import type { Keeping, Notice, PlanState, ReadOnly } from "./plan-state.js";
-import { textSum } from "./text/sum.js";
+import { isMarked, markOf, type TextMark } from "./text/sum.js";
 import { Turns } from "./turns.js";
 
 /** Edits are taken, or why they are not. */
@@ -50,31 +50,32 @@ export class PlanStore {
   private keeping: Keeping;
   private current: PlanState;
   /** The text as it also lies outside the browser, as far as is known. */
-  private textElsewhere: string | undefined;
+  private elsewhere: TextMark | undefined;
+  /** How the plan came here. */
+  readonly made: StepAbout | undefined;
 
   /** @throws FullYamlMissing where the text shown wants the full reader; nothing has begun then. */
   constructor(
-    stored: StoredPlan,
+    opened: OpenedPlan,
     private readonly parts: PlanStoreParts,
     readOnly?: ReadOnly,
     notice?: Notice,
   ) {
-    this.history = new History(stored.steps);
+    const { text, record, moments, ways, brokenAfter } = opened;
+    this.history = opened.history;
+    this.made = opened.made;
+    this.elsewhere = opened.elsewhere;
     this.keeping = { is: parts.keeper.lasting ? "kept" : "unkept" };
-    const text = this.history.textOf(stored.record.head);
-    const broken = text === undefined ? this.lastSound(stored) : undefined;
-    const shown = text ?? broken?.text ?? "";
     this.current = {
-      text: shown,
-      reading: readPlan(shown),
+      text,
+      reading: readPlan(text),
       outcome: undefined,
       fresh: false,
-      record: stored.record,
-      moments: stored.moments,
+      record,
+      moments,
       keeping: this.keeping,
-      readOnly: broken ? { because: "broken history", step: broken.step } : readOnly,
-      undo: undefined,
-      redo: undefined,
+      readOnly: brokenAfter === undefined ? readOnly : { because: "broken history", step: brokenAfter },
+      ...ways,
       notice,
       triedOut: undefined,
     };
@@ -82,12 +83,11 @@ export class PlanStore {
       keeper: parts.keeper,
       history: this.history,
       now: parts.now,
-      record: stored.record,
-      text: shown,
+      record,
+      text,
+      ways,
       changed: (change) => this.queueChanged(change),
     });
-    this.textElsewhere = this.savedText(stored.record);
-    this.set(this.steps());
     void this.workOut();
   }
 
@@ -108,14 +108,9 @@ export class PlanStore {
     else drafts.delete(this.current.record.id);
   }
 
-  /** Every state of the history, in the order they were kept. */
-  allSteps(): readonly StepRecord[] {
-    return this.history.steps;
-  }
-
-  /** The steps that led to the state shown, the first one first. */
-  wayToHead(): readonly StepRecord[] {
-    return this.history.wayTo(this.current.record.head);
+  /** So many states of the history, the last one first. */
+  newestSteps(record: PlanRecord, count: number): Promise<readonly LoggedStep[]> {
+    return this.history.newest(record, count);
   }
 
   /**
@@ -183,14 +178,15 @@ export class PlanStore {
   }
 
   /** Makes an earlier state the newest. Nothing between is lost. */
-  restore(step: number): void {
-    const text = this.history.textOf(step);
-    if (this.current.readOnly || text === undefined || text === this.current.text) return;
-    this.takeText(text, { did: "restore", step });
+  async restore(step: number): Promise<void> {
+    const text = await this.textOf(step).catch(() => undefined);
+    if (this.current.readOnly || text === this.current.text) return;
+    if (text === undefined) this.set({ notice: { about: "not made" } });
+    else this.takeText(text, { did: "restore", step });
   }
 
-  /** The text of any state of the history. */
-  textOf(step: number): string | undefined {
+  /** The text of any state of the history, or undefined where it can't be put together. */
+  textOf(step: number): Promise<string | undefined> {
     return this.history.textOf(step);
   }
 
@@ -203,11 +199,13 @@ export class PlanStore {
 
   /** Notes that a text, which was on screen when saving began, now lies in a file. */
   async noteSaved(file: string, text: string): Promise<void> {
-    this.textElsewhere = text;
+    const mark = markOf(text);
+    this.elsewhere = mark;
     await this.settled();
     // edits may have come while the person chose where to
-    const step = this.wayToHead().findLast(
-      ({ length, sum }) => length === text.length && sum === textSum(text),
+    const step = await this.history.findBack(
+      this.current.record.head,
+      ({ length, sum }) => length === mark.length && sum === mark.sum,
     );
     if (!step) return;
     const record = await this.parts.keeper.saved({ step: step.no, at: this.parts.now(), file });
@@ -218,7 +216,8 @@ export class PlanStore {
   atRisk(): boolean {
     const { keeping, text, readOnly } = this.current;
     if (this.draft || this.turns.wait || keeping.is === "keeping" || keeping.is === "failed") return true;
-    return keeping.is === "unkept" && readOnly === undefined && text !== this.textElsewhere;
+    const elsewhere = this.elsewhere !== undefined && isMarked(this.elsewhere, text);
+    return keeping.is === "unkept" && readOnly === undefined && !elsewhere;
   }
 
   /** Another tab has changed the plan. */
@@ -244,14 +243,6 @@ export class PlanStore {
   /** Shows figures of a change that is not made; `undefined` shows those of the plan again. */
   tryOut(triedOut: PlanState["triedOut"]): void {
     this.set({ triedOut });
-  }
-
-  /** The text that was saved last, or that the plan was made of: a file, or one of the examples. */
-  private savedText({ saved }: PlanRecord): string | undefined {
-    if (saved) return this.history.textOf(saved.step);
-    const about = this.history.step(1)?.about;
-    const outside = about?.did === "made" && (about.from === "file" || about.from === "example");
-    return outside ? this.history.textOf(1) : undefined;
   }
 
   /** @param before The text it was made of; the one shown when its turn comes, where it was made of that. */
@@ -286,7 +277,7 @@ export class PlanStore {
     if (outcome && this.current.text === text) this.set({ outcome, fresh: true });
   }
 
-  private queueChanged({ record, text, keeping, notice, moments, wrote }: QueueChange): void {
+  private queueChanged({ record, ways, text, keeping, notice, moments, wrote }: QueueChange): void {
     if (text !== undefined && text !== this.current.text) this.show(text, readPlan(text), notice);
     else if (notice) this.set({ notice });
     this.keeping = keeping;
@@ -294,7 +285,7 @@ export class PlanStore {
       record,
       keeping: this.keepingShown(),
       ...(moments ? { moments } : {}),
-      ...this.steps(record),
+      ...ways,
     });
     if (wrote) this.parts.tellTabs();
   }
@@ -302,25 +293,6 @@ export class PlanStore {
   /** What waits for its turn is not kept yet. */
   private keepingShown(): Keeping {
     return this.turns.wait && this.keeping.is !== "failed" ? { is: "keeping" } : this.keeping;
-  }
-
-  private steps(record = this.current.record): Pick<PlanState, "undo" | "redo"> {
-    const step = this.history.step(record.head);
-    const next = this.history.next(record.head, record.tip);
-    return {
-      undo: step && step.parent > 0 ? step.about : undefined,
-      redo: next === undefined ? undefined : this.history.step(next)?.about,
-    };
-  }
-
-  /** The newest state that still gives a text, where the one to show does not. */
-  private lastSound(stored: StoredPlan): { text: string; step: number } {
-    const numbers = stored.steps.map(({ no }) => no).sort((a, b) => b - a);
-    for (const no of numbers) {
-      const text = this.history.textOf(no);
-      if (text !== undefined) return { text, step: no };
-    }
-    return { text: "", step: 0 };
   }
 
   private set(change: Partial<PlanState>): void {

@@ -4,7 +4,8 @@ import type { MomentRecord, PlanRecord, StepRecord } from "./records.js";
 
 interface Shelf extends DBSchema {
   plans: { key: string; value: PlanRecord };
-  steps: { key: [string, number]; value: StepRecord };
+  /** `children`: by the step they were made on. */
+  steps: { key: [string, number]; value: StepRecord; indexes: { children: [string, number] } };
   moments: { key: [string, number]; value: MomentRecord };
   /** Handles of files on disk, by plan, with the text as it was when last read or written. */
   files: { key: string; value: { plan: string; handle: FileSystemFileHandle; text: string } };
@@ -12,7 +13,7 @@ interface Shelf extends DBSchema {
 
 export type ShelfDatabase = IDBPDatabase<Shelf>;
 const databaseName = "skiffloom";
-const version = 1;
+const version = 2;
 
 /** Why nothing can be kept: the browser does not allow it, or a newer version of the page wrote what is there. */
 export class NoDatabase extends Error {
@@ -36,12 +37,14 @@ export type Lost = "taken over" | "closed";
 export async function openShelf(lost: (how: Lost) => void): Promise<ShelfDatabase> {
   try {
     const database = await openDB<Shelf>(databaseName, version, {
-      upgrade(opened, from) {
-        if (from >= 1) return;
-        opened.createObjectStore("plans", { keyPath: "id" });
-        opened.createObjectStore("steps", { keyPath: ["plan", "no"] });
-        opened.createObjectStore("moments", { keyPath: ["plan", "step"] });
-        opened.createObjectStore("files", { keyPath: "plan" });
+      upgrade(opened, from, _to, transaction) {
+        if (from < 1) {
+          opened.createObjectStore("plans", { keyPath: "id" });
+          opened.createObjectStore("steps", { keyPath: ["plan", "no"] });
+          opened.createObjectStore("moments", { keyPath: ["plan", "step"] });
+          opened.createObjectStore("files", { keyPath: "plan" });
+        }
+        if (from < 2) transaction.objectStore("steps").createIndex("children", ["plan", "parent"]);
       },
       blocking() {
         database.close();

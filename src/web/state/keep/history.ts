@@ -1,77 +1,130 @@
 import { changeBetween, makeChange } from "../text/change.js";
-import { textSum } from "../text/sum.js";
-import type { StepAbout, StepRecord } from "./records.js";
+import { isMarked, markOf } from "../text/sum.js";
+import type { Keeper } from "./keeper.js";
+import type { PlanRecord, StepAbout, StepRecord } from "./records.js";
 
-/** A whole text is kept with every so many-th step, so that no state is far from one. */
-const wholeEvery = 50;
+/** So many steps, and so many texts, are held here: those used last. All others are read when they are asked for. */
+const heldSteps = 64;
+const heldTexts = 8;
+/** Steps that are read at once: whoever wants one wants those before it too, as a rule. */
+const readAtOnce = 32;
 
-/** All steps of one plan in memory, and how to get from them to texts. */
+/** What undo takes back, and what redo brings again. */
+export interface Ways {
+  readonly undo: StepAbout | undefined;
+  readonly redo: StepAbout | undefined;
+}
+
+/** A step as the log shows it. `undone`: it is none of those that led to the state shown. */
+export interface LoggedStep {
+  readonly step: StepRecord;
+  readonly undone: boolean;
+}
+
+/** The steps of one plan where they are kept, and how to get from them to texts. However many there are, a few of them are held. */
 export class History {
-  private readonly byNo = new Map<number, StepRecord>();
+  private readonly near = new Map<number, StepRecord>();
   private readonly texts = new Map<number, string>();
 
-  constructor(steps: readonly StepRecord[] = []) {
-    for (const step of steps) this.add(step);
+  constructor(private readonly kept: Pick<Keeper, "steps" | "lastChild">) {}
+
+  /** Takes in a step that has just been kept, with the text it gives. */
+  add(step: StepRecord, text: string): void {
+    hold(this.near, step.no, step, heldSteps);
+    hold(this.texts, step.no, text, heldTexts);
   }
 
-  get steps(): readonly StepRecord[] {
-    return [...this.byNo.values()];
-  }
-
-  add(step: StepRecord): void {
-    this.byNo.set(step.no, step);
-  }
-
-  step(no: number): StepRecord | undefined {
-    return this.byNo.get(no);
+  async step(no: number): Promise<StepRecord | undefined> {
+    if (no < 1) return undefined;
+    let found = this.near.get(no);
+    if (found === undefined) {
+      const read = await this.kept.steps(Math.max(1, no - readAtOnce + 1), no);
+      for (const step of read) hold(this.near, step.no, step, heldSteps);
+      found = read.at(-1)?.no === no ? read.at(-1) : undefined;
+    }
+    if (found) hold(this.near, no, found, heldSteps);
+    return found;
   }
 
   /** The text of a state, or undefined where a step on the way is missing or damaged. */
-  textOf(no: number): string | undefined {
-    const way: StepRecord[] = [];
+  async textOf(no: number): Promise<string | undefined> {
+    const wayBack: StepRecord[] = [];
     let text = this.texts.get(no);
     for (let at = no; text === undefined; ) {
-      const step = this.byNo.get(at);
-      if (step === undefined) return undefined;
-      way.unshift(step);
+      const step = await this.step(at);
+      if (step === undefined || step.parent >= at) return undefined;
+      wayBack.push(step);
       text = step.text ?? this.texts.get(step.parent);
-      if (step.parent >= at) return undefined;
       at = step.parent;
     }
-    for (const step of way) {
+    for (const step of wayBack.reverse()) {
       text = step.text ?? makeChange(text, step.change);
-      if (text === undefined || text.length !== step.length || textSum(text) !== step.sum) return undefined;
+      if (text === undefined || !isMarked(step, text)) return undefined;
     }
-    this.remember(no, text);
+    hold(this.texts, no, text, heldTexts);
     return text;
   }
 
-  /** Which state redo leads to: the child of `head` on the way to `tip`. */
-  next(head: number, tip: number): number | undefined {
-    for (let at = tip; at > head; at = this.byNo.get(at)?.parent ?? 0) {
-      if (this.byNo.get(at)?.parent === head) return at;
-    }
-    return undefined;
+  /**
+   * The step redo leads to. Of several made on the state shown it is the last: whatever was shown after that was made, down to `tip`, hangs on it.
+   */
+  async next({ head, tip }: Pick<PlanRecord, "head" | "tip">): Promise<StepRecord | undefined> {
+    return head < tip ? this.kept.lastChild(head) : undefined;
   }
 
-  /** Steps from the beginning to a state, that state included. */
-  wayTo(no: number): StepRecord[] {
-    const way: StepRecord[] = [];
-    for (let step = this.byNo.get(no); step !== undefined; step = this.byNo.get(step.parent)) {
-      way.unshift(step);
-      if (step.parent >= step.no) break;
-    }
-    return way;
+  async waysAt(at: Pick<PlanRecord, "head" | "tip">): Promise<Ways> {
+    const [step, next] = await Promise.all([this.step(at.head), this.next(at)]);
+    return { undo: step && step.parent > 0 ? step.about : undefined, redo: next?.about };
   }
 
-  private remember(no: number, text: string): void {
-    if (this.texts.size >= 8) {
-      const oldest = this.texts.keys().next().value;
-      if (oldest !== undefined) this.texts.delete(oldest);
+  /** The nearest step that fits, from one back to the beginning. */
+  async findBack(from: number, fits: (step: StepRecord) => boolean): Promise<StepRecord | undefined> {
+    for (let no = from; ; ) {
+      const step = await this.step(no);
+      if (step === undefined || fits(step)) return step;
+      if (step.parent >= no) return undefined;
+      no = step.parent;
     }
-    this.texts.set(no, text);
+  }
+
+  /** The last state of all that still gives a text. */
+  async lastSound(steps: number): Promise<{ readonly text: string; readonly step: number }> {
+    for (let step = steps; step > 0; step -= 1) {
+      const text = await this.textOf(step);
+      if (text !== undefined) return { text, step };
+    }
+    return { text: "", step: 0 };
+  }
+
+  /** So many of the steps, the last one first. */
+  async newest({ head, steps }: PlanRecord, count: number): Promise<LoggedStep[]> {
+    const read = await this.kept.steps(Math.max(1, steps - count + 1), steps);
+    let way = head;
+    return read.toReversed().map((step) => {
+      const led = step.no === way;
+      if (led) way = step.parent;
+      return { step, undone: !led };
+    });
   }
 }
+
+/** Puts a value last; what has not been used for longest gives way. */
+function hold<Value>(held: Map<number, Value>, no: number, value: Value, most: number): void {
+  held.delete(no);
+  held.set(no, value);
+  if (held.size <= most) return;
+  const oldest = held.keys().next().value;
+  if (oldest !== undefined) held.delete(oldest);
+}
+
+/** A whole text is kept with some steps, so that no state is far from one; with fewer where texts are long, so that they don't take more room than all else. */
+function keepsWhole(no: number, length: number): boolean {
+  const every = [64, 128, 256].find((each) => each * usualStepBytes >= length) ?? 512;
+  return no % every === 0;
+}
+
+/** What a step without a whole text takes, or thereabouts. */
+const usualStepBytes = 400;
 
 /** The record of a new state. */
 export function newStep(given: {
@@ -92,9 +145,8 @@ export function newStep(given: {
     at,
     about,
     change: changeBetween(before, after),
-    length: after.length,
-    sum: textSum(after),
-    ...(parent === 0 || no % wholeEvery === 0 ? { text: after } : {}),
+    ...markOf(after),
+    ...(parent === 0 || keepsWhole(no, after.length) ? { text: after } : {}),
     ...(given.beside ? { beside: true as const } : {}),
   };
 }

@@ -1,14 +1,26 @@
 import type { ShelfDatabase } from "./database.js";
 import { newStep } from "./history.js";
 import { type HeadMove, headMoved, type Kept, type StepToKeep, stepKept } from "./kept.js";
-import { keepStep, loadPlan, moveHead, nameMoment, newerSteps, noteSaved, type StoredPlan } from "./plans.js";
+import {
+  keepStep,
+  lastChild,
+  loadPlan,
+  moveHead,
+  nameMoment,
+  noteSaved,
+  type StoredPlan,
+  stepsBetween,
+} from "./plans.js";
 import type { MomentRecord, PlanRecord, StepAbout, StepRecord } from "./records.js";
 
 /** Where the states of one plan are kept. */
 export interface Keeper {
   readonly lasting: boolean;
   load(): Promise<StoredPlan | undefined>;
-  newer(after: number): Promise<StoredPlan | undefined>;
+  /** Steps from one number to another, both of them too. */
+  steps(from: number, to: number): Promise<readonly StepRecord[]>;
+  /** The last step made on that one, those kept beside left out. */
+  lastChild(parent: number): Promise<StepRecord | undefined>;
   keep(step: StepToKeep): Promise<Kept>;
   move(move: HeadMove): Promise<Kept>;
   saved(saved: {
@@ -27,7 +39,8 @@ export function databaseKeeper(database: () => Promise<ShelfDatabase>, id: strin
   return {
     lasting: true,
     load: async () => loadPlan(await database(), id),
-    newer: async (after) => newerSteps(await database(), id, after),
+    steps: async (from, to) => stepsBetween(await database(), id, from, to),
+    lastChild: async (parent) => lastChild(await database(), id, parent),
     keep: async (step) => keepStep(await database(), id, step),
     move: async (move) => moveHead(await database(), id, move),
     saved: async (saved) => noteSaved(await database(), id, saved),
@@ -47,15 +60,11 @@ export function memoryKeeper(given: {
   const steps: StepRecord[] = [newStep({ plan: id, no: 1, parent: 0, at, about, before: "", after: text })];
   const moments = new Map<number, MomentRecord>();
   let record: PlanRecord = { id, name, madeAt: at, changedAt: at, head: 1, tip: 1, steps: 1 };
-  const stored = (after: number): StoredPlan => ({
-    record,
-    steps: steps.filter(({ no }) => no > after),
-    moments: [...moments.values()],
-  });
   return {
     lasting: false,
-    load: async () => stored(0),
-    newer: async (after) => stored(after),
+    load: async () => ({ record, moments: [...moments.values()] }),
+    steps: async (from, to) => steps.slice(from - 1, to),
+    lastChild: async (parent) => steps.findLast((step) => step.parent === parent && !step.beside),
     keep: async (given) => {
       const kept = stepKept(record, given);
       if (kept.is === "kept") record = kept.record;

@@ -48,38 +48,44 @@ export async function makePlan(
   return plan;
 }
 
+/** A plan as it is kept, its steps apart: of those there may be many thousand. */
 export interface StoredPlan {
   readonly record: PlanRecord;
-  readonly steps: readonly StepRecord[];
   readonly moments: readonly MomentRecord[];
 }
 
-const all = (id: string) => IDBKeyRange.bound([id, 0], [id, Number.MAX_SAFE_INTEGER]);
+const between = (id: string, from: number, to: number) => IDBKeyRange.bound([id, from], [id, to]);
+const all = (id: string) => between(id, 0, Number.MAX_SAFE_INTEGER);
 
 export async function loadPlan(database: ShelfDatabase, id: string): Promise<StoredPlan | undefined> {
-  const transaction = database.transaction(["plans", "steps", "moments"]);
-  const [record, steps, moments] = await Promise.all([
+  const transaction = database.transaction(["plans", "moments"]);
+  const [record, moments] = await Promise.all([
     transaction.objectStore("plans").get(id),
-    transaction.objectStore("steps").getAll(all(id)),
     transaction.objectStore("moments").getAll(all(id)),
   ]);
-  return record && { record, steps, moments };
+  return record && { record, moments };
 }
 
-/** Steps that were kept after a given one, by this tab or another, and the plan as it is now. */
-export async function newerSteps(
+/** Steps from one number to another, both of them too, as far as they are there. */
+export async function stepsBetween(
   database: ShelfDatabase,
   id: string,
-  after: number,
-): Promise<StoredPlan | undefined> {
-  const transaction = database.transaction(["plans", "steps", "moments"]);
-  const range = IDBKeyRange.bound([id, after], [id, Number.MAX_SAFE_INTEGER], true);
-  const [record, steps, moments] = await Promise.all([
-    transaction.objectStore("plans").get(id),
-    transaction.objectStore("steps").getAll(range),
-    transaction.objectStore("moments").getAll(all(id)),
-  ]);
-  return record && { record, steps, moments };
+  from: number,
+  to: number,
+): Promise<StepRecord[]> {
+  return database.getAll("steps", between(id, from, to));
+}
+
+/** The last step that was made on that one, those kept beside left out. */
+export async function lastChild(
+  database: ShelfDatabase,
+  id: string,
+  parent: number,
+): Promise<StepRecord | undefined> {
+  const children = database.transaction("steps").store.index("children");
+  let cursor = await children.openCursor(IDBKeyRange.only([id, parent]), "prev");
+  while (cursor?.value.beside) cursor = await cursor.continue();
+  return cursor?.value;
 }
 
 /** Keeps a new state, whole or not at all. */

@@ -3,14 +3,14 @@ import { faultReason } from "../../fault.js";
 import { withReader } from "../full-reader.js";
 import type { Keeping, Notice } from "../plan-state.js";
 import { mergeTexts } from "../text/merge.js";
-import type { History } from "./history.js";
+import type { History, Ways } from "./history.js";
 import type { Keeper } from "./keeper.js";
 import type { Kept } from "./kept.js";
-import type { StoredPlan } from "./plans.js";
 import type { MomentRecord, PlanRecord, StepAbout } from "./records.js";
 
 export interface QueueChange {
   readonly record: PlanRecord;
+  readonly ways: Ways;
   readonly keeping: Keeping;
   /** The text to show, once nothing is waiting any more. */
   readonly text?: string;
@@ -26,6 +26,7 @@ export interface QueueParts {
   readonly now: () => number;
   readonly record: PlanRecord;
   readonly text: string;
+  readonly ways: Ways;
   readonly changed: (change: QueueChange) => void;
 }
 
@@ -45,6 +46,7 @@ type Job = KeepJob | { readonly do: "undo" | "redo" | "follow" };
  */
 export class Queue {
   private record: PlanRecord;
+  private ways: Ways;
   /** Text of the newest kept state. */
   private text: string;
   private readonly jobs: Job[] = [];
@@ -52,12 +54,13 @@ export class Queue {
   private failed: string | undefined;
   /** Removed by another tab: what is typed from then on is on screen only. */
   private gone = false;
-  /** All steps up to this one are in the history here. */
+  /** Steps there were when this tab last looked, or kept one itself. */
   private knownSteps: number;
 
   constructor(private readonly parts: QueueParts) {
     this.record = parts.record;
     this.text = parts.text;
+    this.ways = parts.ways;
     this.knownSteps = parts.record.steps;
   }
 
@@ -155,11 +158,13 @@ export class Queue {
       // what is typed here stays on screen
       if (kept.is === "gone") this.text = job.after;
       if (!this.took(kept)) return;
-      const step = kept.is === "kept" ? kept.step?.no : undefined;
+      const step = kept.is === "kept" ? kept.step : undefined;
+      if (step) this.parts.history.add(step, onTop?.after ?? job.after);
       if (onTop === undefined)
-        return this.done({ notice: { about: "both kept", mine: step ?? 0 }, wrote: true });
+        return this.done({ notice: { about: "both kept", mine: step?.no ?? 0 }, wrote: true });
       const merged = this.text !== job.before;
       this.text = onTop.after;
+      this.ways = { undo: job.about, redo: undefined };
       return this.done({ wrote: true, ...(merged ? { notice: { about: "merged" } } : {}) });
     }
   }
@@ -175,10 +180,13 @@ export class Queue {
 
   private async doMove(direction: "undo" | "redo"): Promise<void> {
     const { head, tip, name } = this.record;
+    const { history } = this.parts;
     const to =
-      direction === "undo" ? this.parts.history.step(head)?.parent : this.parts.history.next(head, tip);
-    const text = to === undefined || to === 0 ? undefined : this.parts.history.textOf(to);
+      direction === "undo" ? (await history.step(head))?.parent : (await history.next({ head, tip }))?.no;
+    const text = to === undefined || to === 0 ? undefined : await history.textOf(to);
     if (to === undefined || text === undefined) return this.done({});
+    // all that is read is read before it is written: what failed can then be tried again
+    const ways = await history.waysAt({ head: to, tip });
     const read = await withReader(() => readPlan(text));
     const kept = await this.parts.keeper.move({
       from: head,
@@ -193,6 +201,7 @@ export class Queue {
     }
     if (!this.took(kept)) return;
     this.text = text;
+    this.ways = ways;
     this.done({ wrote: true });
   }
 
@@ -202,7 +211,6 @@ export class Queue {
       return false;
     }
     this.record = kept.record;
-    if (kept.step) this.parts.history.add(kept.step);
     if (kept.record.steps === this.knownSteps + (kept.step ? 1 : 0)) this.knownSteps = kept.record.steps;
     // another tab has kept a step beside, which does not move the head
     else this.jobs.push({ do: "follow" });
@@ -217,32 +225,38 @@ export class Queue {
 
   /** @returns undefined where the plan is gone. */
   private async refresh(): Promise<readonly MomentRecord[] | undefined> {
-    const newer: StoredPlan | undefined = await this.parts.keeper.newer(this.knownSteps);
+    const { keeper, history } = this.parts;
+    const newer = await keeper.load();
     if (newer === undefined) return undefined;
-    for (const step of newer.steps) this.parts.history.add(step);
-    const text = this.parts.history.textOf(newer.record.head);
-    if (text === undefined)
-      throw new RangeError(`the text of step ${newer.record.head} can't be put together`);
+    const { head } = newer.record;
+    const [text, ways] = await Promise.all([history.textOf(head), history.waysAt(newer.record)]);
+    if (text === undefined) {
+      // it may have been removed between the two looks
+      if ((await keeper.load()) === undefined) return undefined;
+      throw new RangeError(`the text of step ${head} can't be put together`);
+    }
     // whoever hears of the text reads it on the spot
     await withReader(() => readPlan(text));
     this.record = newer.record;
     this.knownSteps = newer.record.steps;
     this.text = text;
+    this.ways = ways;
     return newer.moments;
   }
 
-  private done(change: Omit<QueueChange, "record" | "keeping" | "text">): void {
+  private done(change: Omit<QueueChange, "record" | "ways" | "keeping" | "text">): void {
     this.jobs.shift();
     this.tell(change);
   }
 
-  private tell(change: Omit<QueueChange, "record" | "keeping" | "text">): void {
+  private tell(change: Omit<QueueChange, "record" | "ways" | "keeping" | "text">): void {
     const idle = this.jobs.length === 0;
     const lasting = this.parts.keeper.lasting && !this.gone;
     const keeping: Keeping =
       this.failed !== undefined
         ? { is: "failed", reason: this.failed }
         : { is: idle ? (lasting ? "kept" : "unkept") : "keeping" };
-    this.parts.changed({ ...change, record: this.record, keeping, ...(idle ? { text: this.text } : {}) });
+    const { record, ways } = this;
+    this.parts.changed({ ...change, record, ways, keeping, ...(idle ? { text: this.text } : {}) });
   }
 }

@@ -7,3 +7,15 @@ export function textSum(text: string): number {
   }
   return sum >>> 0;
 }
+
+/** By what a text is known again without being held. */
+export interface TextMark {
+  readonly length: number;
+  readonly sum: number;
+}
+
+export const markOf = (text: string): TextMark => ({ length: text.length, sum: textSum(text) });
+
+export function isMarked({ length, sum }: TextMark, text: string): boolean {
+  return text.length === length && textSum(text) === sum;
+}

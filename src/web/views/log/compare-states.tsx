@@ -1,11 +1,13 @@
 import { useEffect, useState } from "react";
 import { type ChangesTold, changesTold } from "../../../words/changes-told.js";
-import { usePlanStore, useShows } from "../../app/context.js";
+import { usePlan, useShows } from "../../app/context.js";
 import type { ForemanOutcome } from "../../garage/messages.js";
 import { useForeman } from "../../garage/use-foreman.js";
 import { lineHunks } from "../../state/text/lines.js";
 import { useWordsOfLog } from "../../words/log.js";
+import { StepPicker } from "./step-picker.js";
 import { useChangeWords } from "./use-change-words.js";
+import { useTexts } from "./use-steps.js";
 
 interface Pair {
   readonly before: number;
@@ -21,22 +23,15 @@ export function CompareStates({
   choose: (pair: Pair | undefined) => void;
 }) {
   const words = useWordsOfLog();
-  const store = usePlanStore();
+  const last = usePlan(({ record }) => record.steps);
   if (!of) return null;
-  const steps = store.allSteps().map(({ no }) => no);
-  const [before, after] = [store.textOf(of.before), store.textOf(of.after)];
   const picker = (which: keyof Pair) => (
-    <select
-      aria-label={which === "before" ? words.log.compare : words.log.compareWith}
-      value={of[which]}
-      onChange={(event) => choose({ ...of, [which]: Number(event.target.value) })}
-    >
-      {steps.map((no) => (
-        <option key={no} value={no}>
-          {words.log.step(no)}
-        </option>
-      ))}
-    </select>
+    <StepPicker
+      label={which === "before" ? words.log.compare : words.log.compareWith}
+      no={of[which]}
+      last={last}
+      choose={(no) => choose({ ...of, [which]: no })}
+    />
   );
   return (
     <section className="compare" aria-label={words.log.compare}>
@@ -47,17 +42,24 @@ export function CompareStates({
           {words.shell.close}
         </button>
       </p>
-      {before === undefined || after === undefined ? (
-        <p>{words.log.unreadable}</p>
-      ) : before === after ? (
-        <p>{words.log.same}</p>
-      ) : (
-        <>
-          <Difference before={before} after={after} />
-          <TextDifference before={before} after={after} />
-        </>
-      )}
+      <Compared of={of} />
     </section>
+  );
+}
+
+function Compared({ of }: { of: Pair }) {
+  const words = useWordsOfLog();
+  const texts = useTexts(of.before, of.after);
+  if (texts === undefined) return <p role="status">{words.shell.loading}</p>;
+  if (texts.is === "failed") return <p role="alert">{words.keeping.notRead}</p>;
+  const [before, after] = texts.found;
+  if (before === undefined || after === undefined) return <p>{words.log.unreadable}</p>;
+  if (before === after) return <p>{words.log.same}</p>;
+  return (
+    <>
+      <Difference before={before} after={after} />
+      <TextDifference before={before} after={after} />
+    </>
   );
 }
 

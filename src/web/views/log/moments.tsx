@@ -30,7 +30,7 @@ export function Moments({ onCompare }: { onCompare: (step: number) => void }) {
                   {words.compare}
                 </button>
                 {!readOnly && (
-                  <button type="button" className="quiet" onClick={() => store.restore(step)}>
+                  <button type="button" className="quiet" onClick={() => void store.restore(step)}>
                     {words.restore}
                   </button>
                 )}

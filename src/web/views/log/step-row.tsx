@@ -45,7 +45,7 @@ export function StepRow(props: { step: StepRecord; here: boolean; undone: boolea
           </button>
         )}
         {!here && !readOnly && (
-          <button type="button" className="quiet" onClick={() => store.restore(step.no)}>
+          <button type="button" className="quiet" onClick={() => void store.restore(step.no)}>
             {words.log.restore}
           </button>
         )}

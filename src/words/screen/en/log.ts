@@ -12,6 +12,7 @@ export const log = {
   history: "History",
   lead: "Every edit, the newest first. Nothing is ever thrown away; going back is an edit too.",
   step: (no: number) => `Step ${no}`,
+  stepNumber: "Step",
   shownNow: "shown now",
   undone: "undone",
   beside: "kept beside: made in another tab at the same time",

@@ -13,6 +13,7 @@ export const log: ScreenWords["log"] = {
   history: "Historial",
   lead: "Cada cambio, el más nuevo primero. Nunca se tira nada; volver atrás también es un cambio.",
   step: (no) => `Paso ${no}`,
+  stepNumber: "Paso",
   shownNow: "se muestra ahora",
   undone: "deshecho",
   beside: "guardado aparte: hecho en otra pestaña a la vez",
