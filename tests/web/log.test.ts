@@ -3,6 +3,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { newStep } from "../../src/web/state/keep/history.js";
 import {
   goToView,
   openExample,
@@ -141,4 +142,89 @@ test("comparing two moments tells the same as the command line: figures, finding
   await inSpanish.first().waitFor();
   expect(await inSpanish.count()).toBe(sentences.length);
   expect((await inSpanish.allTextContents()).map(plain).filter((one) => sentences.includes(one))).toEqual([]);
+});
+
+/** In the page: the database as its first form was, with one plan in it. */
+function keepAsBefore({ plan, steps }: { plan: object; steps: readonly object[] }): Promise<void> {
+  return new Promise((done, failed) => {
+    const opening = indexedDB.open("skiffloom", 1);
+    opening.onerror = () => failed(opening.error);
+    opening.onupgradeneeded = () => {
+      const { result } = opening;
+      result.createObjectStore("plans", { keyPath: "id" }).add(plan);
+      const store = result.createObjectStore("steps", { keyPath: ["plan", "no"] });
+      for (const step of steps) store.add(step);
+      result.createObjectStore("moments", { keyPath: ["plan", "step"] });
+      result.createObjectStore("files", { keyPath: "plan" });
+    };
+    opening.onsuccess = () => {
+      opening.result.close();
+      done();
+    };
+  });
+}
+
+/** In the page: counts the steps that are read from then on. */
+const countReads = () => {
+  const { getAll } = IDBObjectStore.prototype;
+  Object.assign(window, { stepsRead: 0 });
+  IDBObjectStore.prototype.getAll = function (this: IDBObjectStore, ...asked: Parameters<typeof getAll>) {
+    const request = getAll.apply(this, asked);
+    if (this.name === "steps")
+      request.addEventListener("success", () => {
+        const counted = window as unknown as { stepsRead: number };
+        counted.stepsRead += request.result.length;
+      });
+    return request;
+  };
+};
+
+test("a plan with 10,000 steps, kept by an earlier form of the page: it opens, undo, log, comparing and going back work, and few steps are read", async () => {
+  const { page, complaints } = await visit(rig);
+  await page.goto(new URL("skiffloom.webmanifest", rig.address).href);
+  const text = readFileSync("examples/tender.yaml", "utf8");
+  const state = (no: number) => text.replace(/draws: .*/, `draws: ${1000 + no} mW`);
+  const edits = (no: number) =>
+    [{ edit: "set field", at: "floor lamp", field: "draws", to: `${1000 + no} mW` }] as const;
+  const count = 10_000;
+  const steps = Array.from({ length: count }, (_, index) => {
+    const no = index + 1;
+    const about =
+      no === 1 ? ({ did: "made", from: "example" } as const) : ({ did: "edit", edits: edits(no) } as const);
+    const before = no === 1 ? "" : state(index);
+    return newStep({ plan: "long", no, parent: index, at: no * 60_000, about, before, after: state(no) });
+  });
+  const plan = { id: "long", name: "Long", madeAt: 1, changedAt: 2, head: count, tip: count, steps: count };
+  await page.evaluate(
+    () => new Promise((done) => Object.assign(indexedDB.deleteDatabase("skiffloom"), { onsuccess: done })),
+  );
+  await page.evaluate(keepAsBefore, { plan, steps });
+  // of a file that is no page the browser asks for a picture, which is not there
+  complaints.splice(0);
+  await page.addInitScript(countReads);
+  await page.goto(`${rig.address}#/plan/long/log`);
+  await settled(page);
+  await page.locator(".steps .step").nth(49).waitFor();
+  expect(await page.evaluate(() => (window as unknown as { stepsRead: number }).stepsRead)).toBeLessThan(400);
+  expect(await planText(page)).toBe(state(count));
+  for (const no of [count - 1, count - 2]) {
+    await page.getByRole("button", { name: /^Undo/ }).click();
+    await settled(page);
+    expect(await planText(page)).toBe(state(no));
+  }
+  await page.reload();
+  await page.getByRole("button", { name: /^Redo/ }).click();
+  await settled(page);
+  expect(await planText(page)).toBe(state(count - 1));
+  expect(await page.locator(`.step[data-step="${count}"]`).textContent()).toContain("undone");
+  expect(await page.locator(`.step[data-step="${count - 1}"]`).textContent()).toContain("shown now");
+  await page.getByRole("button", { name: "Show older ones" }).click();
+  await page.locator(".steps .step").nth(99).waitFor();
+  await page
+    .locator(`.step[data-step="${count - 9}"]`)
+    .getByRole("button", { name: "Compare" })
+    .click();
+  await page.locator(".compare").getByLabel("Compare", { exact: true }).fill("5000");
+  await page.locator(".compare .difference", { hasText: "draws: 6000 mW" }).waitFor();
+  expect(await page.evaluate(() => (window as unknown as { stepsRead: number }).stepsRead)).toBeLessThan(900);
 });
