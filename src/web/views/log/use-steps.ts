@@ -1,4 +1,4 @@
-import { useEffect, useState } from "react";
+import { useCallback, useEffect, useState } from "react";
 import { usePlan, usePlanStore } from "../../app/context.js";
 import type { LoggedStep } from "../../state/keep/history.js";
 
@@ -9,19 +9,20 @@ export type Read<T> = { readonly is: "read"; readonly found: T } | { readonly is
 export function useNewestSteps(count: number): Read<readonly LoggedStep[]> {
   const store = usePlanStore();
   const record = usePlan((state) => state.record);
-  return useRead(() => store.newestSteps(record, count), [store, record, count]);
+  return useRead(useCallback(() => store.newestSteps(record, count), [store, record, count]));
 }
 
 /** The texts of two states. */
 export function useTexts(before: number, after: number): Read<readonly (string | undefined)[]> {
   const store = usePlanStore();
-  return useRead(() => Promise.all([store.textOf(before), store.textOf(after)]), [store, before, after]);
+  return useRead(
+    useCallback(() => Promise.all([store.textOf(before), store.textOf(after)]), [store, before, after]),
+  );
 }
 
-/** What was read last stays until the next is here. */
-function useRead<T>(read: () => Promise<T>, asked: readonly unknown[]): Read<T> {
+/** Reads whenever `read` is another; what was read last stays until the next is here. */
+function useRead<T>(read: () => Promise<T>): Read<T> {
   const [answer, setAnswer] = useState<Read<T>>();
-  // biome-ignore lint/correctness/useExhaustiveDependencies: what is asked for says when to read anew
   useEffect(() => {
     let wanted = true;
     read().then(
@@ -31,6 +32,6 @@ function useRead<T>(read: () => Promise<T>, asked: readonly unknown[]): Read<T> 
     return () => {
       wanted = false;
     };
-  }, asked);
+  }, [read]);
   return answer;
 }
