@@ -1,6 +1,5 @@
 import { changeBetween, makeChange } from "../text/change.js";
 import { isMarked, markOf } from "../text/sum.js";
-import type { Keeper } from "./keeper.js";
 import type { PlanRecord, StepAbout, StepRecord } from "./records.js";
 
 /** So many steps, and so many texts, are held here: those used last. All others are read when they are asked for. */
@@ -8,6 +7,14 @@ const heldSteps = 64;
 const heldTexts = 8;
 /** Steps that are read at once: whoever wants one wants those before it too, as a rule. */
 const readAtOnce = 32;
+
+/** Where steps are kept. */
+export interface KeptSteps {
+  /** Steps from one number to another, both of them too, as far as they are there. */
+  steps(from: number, to: number): Promise<readonly StepRecord[]>;
+  /** The last step made on that one, those kept beside left out. */
+  lastChild(parent: number): Promise<StepRecord | undefined>;
+}
 
 /** What undo takes back, and what redo brings again. */
 export interface Ways {
@@ -26,7 +33,7 @@ export class History {
   private readonly near = new Map<number, StepRecord>();
   private readonly texts = new Map<number, string>();
 
-  constructor(private readonly kept: Pick<Keeper, "steps" | "lastChild">) {}
+  constructor(private readonly kept: KeptSteps) {}
 
   /** Takes in a step that has just been kept, with the text it gives. */
   add(step: StepRecord, text: string): void {

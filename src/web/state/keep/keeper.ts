@@ -1,5 +1,5 @@
 import type { ShelfDatabase } from "./database.js";
-import { newStep } from "./history.js";
+import { type KeptSteps, newStep } from "./history.js";
 import { type HeadMove, headMoved, type Kept, type StepToKeep, stepKept } from "./kept.js";
 import {
   keepStep,
@@ -14,13 +14,9 @@ import {
 import type { MomentRecord, PlanRecord, StepAbout, StepRecord } from "./records.js";
 
 /** Where the states of one plan are kept. */
-export interface Keeper {
+export interface Keeper extends KeptSteps {
   readonly lasting: boolean;
   load(): Promise<StoredPlan | undefined>;
-  /** Steps from one number to another, both of them too. */
-  steps(from: number, to: number): Promise<readonly StepRecord[]>;
-  /** The last step made on that one, those kept beside left out. */
-  lastChild(parent: number): Promise<StepRecord | undefined>;
   keep(step: StepToKeep): Promise<Kept>;
   move(move: HeadMove): Promise<Kept>;
   saved(saved: {
