@@ -17,15 +17,17 @@ export function cautionsSection(
 ): Section {
   const { cautions, deference, neverChecked } = of.cautions;
   const widthMm = columnWidthMm(paper, 2);
+  const solar = figures.plan.chargers.some(({ kind }) => kind === "solar");
+  const told = cautions.filter(({ of }) => of === undefined || solar);
   const unchecked = figures.findings.filter(({ level }) => level === "unchecked");
   const bullet = (text: string) => paragraph({ text: `– ${text}`, maxLines: 4 }, widthMm, 0.8);
   const mostListed = 8;
   const rest = unchecked.length - mostListed;
   const pieces: Piece[] = [
-    ...cautions.map(({ title, text }) =>
+    ...told.map(({ title, text }) =>
       stacked([
-        paragraph({ text: title, sizePt: 11.5, weight: "semibold" }, widthMm, 0.4),
-        paragraph({ text }, widthMm, 3.4),
+        paragraph({ text: title, sizePt: 11, weight: "semibold" }, widthMm, 0.3),
+        paragraph({ text, sizePt: 9.5 }, widthMm, 2.2),
       ]),
     ),
     heading(say.decides, widthMm),

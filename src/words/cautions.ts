@@ -2,6 +2,8 @@
 export interface Caution {
   readonly title: string;
   readonly text: string;
+  /** Printed only where the plan has it. */
+  readonly of?: "solar charger";
 }
 
 const cautions: readonly Caution[] = [
@@ -15,7 +17,20 @@ const cautions: readonly Caution[] = [
   },
   {
     title: "Lead-acid batteries",
-    text: "They give off hydrogen while charging and hold acid. Charge where air moves, no flame or spark nearby, eye protection on, water at hand to rinse.",
+    text: "They give off hydrogen while charging and hold acid. Charge where air moves, no flame or spark nearby, eye protection on, water at hand to rinse. Lift with two where it is heavy, knees bent and the battery upright.",
+  },
+  {
+    title: "Solar panels",
+    text: "A panel is live whenever light falls on it, and no switch at the battery stops it. Cover it before hands go near its lead. Part it from its regulator before the battery is taken off, and join it after the battery is on, or in the order its maker gives.",
+    of: "solar charger",
+  },
+  {
+    title: "Drilling, grinding and dust",
+    text: "Clamp the work, eyes covered, sleeves and hair tied back, no gloves near a turning bit. Mains tools on a socket that trips at a fault to earth, never afloat. Dust of glass, resin, wood and old paint harms lungs and skin: a fine-dust mask, covered skin, vacuum rather than sweep. No chip of metal stays in the bilge.",
+  },
+  {
+    title: "On the trailer, on stands, on a ladder",
+    text: "Chock the wheels, and trust neither coupling nor jack alone: prop her under the stern before you climb aboard. Ladder on firm ground and tied. No one under a boat that hangs or is only jacked.",
   },
   {
     title: "Hot air and solder",
@@ -39,7 +54,7 @@ const cautions: readonly Caution[] = [
   },
   {
     title: "Shore power and chargers",
-    text: "Anything that meets mains voltage is outside this packet and is work for a licensed electrician.",
+    text: "Anything that meets mains voltage is outside this packet and is work for a licensed electrician. A charger goes on a socket that trips at a fault to earth, dry and in the open. A boat on shore power can make the water round it deadly: no one swims there.",
   },
 ];
 

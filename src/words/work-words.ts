@@ -41,6 +41,10 @@ export const reasonWords: Readonly<Record<PrecedenceReason, string>> = {
   "mark leaned on": "measured from a mark that must be there",
   "largest end first": "the largest end goes through while there is room",
   "battery off first": "the battery is off before hands go in",
+  "covered before working":
+    "a solar panel is covered before hands go near its lead or the battery is taken off",
+  "panel last":
+    "a solar panel sees light again only when battery and regulator are there to take what it gives",
   "open before working": "opened before it is worked in",
 };
 

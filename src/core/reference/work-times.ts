@@ -21,6 +21,7 @@ export const workMinutes = {
   fitContent: 8,
   fitGrommet: 4,
   batteryOff: 5,
+  coverPanel: 3,
   openBox: 4,
   mountBox: 20,
   mountPanel: 30,

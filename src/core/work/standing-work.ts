@@ -39,6 +39,11 @@ export function projectWork(
   const standing = new Set<string>();
   const done = new Set<string>();
   for (const { step, todo } of left) {
+    // a panel is covered for hands only
+    if (!touched.any && (step.task === "cover panel" || step.task === "uncover panel")) {
+      standing.add(step.id);
+      continue;
+    }
     const again = before.has(step.id) && isAgain(step, touched);
     if (!todo && !again && before.has(step.id)) {
       standing.add(step.id);
@@ -139,7 +144,7 @@ const wiring: ReadonlySet<Step["kind"]> = new Set([
 function isAgain({ kind, task, at }: Step, touched: Touched): boolean {
   if (!touched.any) return false;
   if (task === "prove charger polarity") return at.some((place) => touched.places.has(place));
-  if (kind === "prove dead" || kind === "battery on") return true;
+  if (kind === "prove dead" || kind === "battery on" || task === "cover panel") return true;
   if (kind === "close up") return at.some((place) => touched.places.has(place));
   return kind === "prove live" && at.some((place) => touched.circuits.has(place));
 }
@@ -162,6 +167,7 @@ function openingSteps(
   const made: Step[] = [];
   const precedences: Precedence[] = [];
   const blank = { pieces: [], sizes: [], readings: [], consumables: [], inOneGo: false } as const;
+  const panels = steps.flatMap(({ id, task }) => (task === "cover panel" ? [id] : []));
   const offs = plan.batteries.flatMap(({ name }) => (before.has(`battery on / ${name}`) ? [name] : []));
   for (const name of offs)
     made.push({
@@ -174,6 +180,9 @@ function openingSteps(
       minutes: workMinutes.batteryOff,
       caution: "battery short",
     });
+  for (const panel of panels)
+    for (const name of offs)
+      precedences.push({ before: panel, after: `battery off / ${name}`, reason: "covered before working" });
   const closed = [...touched.places].filter((place) => before.has(`close / ${place}`));
   for (const place of closed) {
     made.push({

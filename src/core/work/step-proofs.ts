@@ -114,6 +114,7 @@ export function addProofs(graph: GraphBuilder, { plan, protection }: WorkInput):
   const live = graph.ids(({ kind, task }) => kind === "prove live" && task !== "leak test");
   for (const close of graph.ids(({ kind }) => kind === "close up"))
     graph.wait(close, [...live, ...powered], "prove before closing");
+  addUncover(graph, plan);
 }
 
 /** Chargers that stay aboard, and converters: mounted before they are connected; the poles of a charger's lead proven before it meets anything. */
@@ -137,6 +138,7 @@ function addSupplies(graph: GraphBuilder, plan: WorkInput["plan"]): void {
       ...(kinds.get(name) === "mains" ? { caution: "mains charger" as const } : {}),
     });
     for (const end of ends) graph.wait(`connect / ${end}`, `mount / ${name}`, "gear before joint");
+    if (kinds.get(name) === "solar") addCover(graph, name, ends);
   }
   for (const { name, kind } of plan.chargers) {
     const leads = chargerRuns(plan, name).map((run) => run.name);
@@ -160,6 +162,43 @@ function addSupplies(graph: GraphBuilder, plan: WorkInput["plan"]): void {
     }
     for (const battery of plan.batteries)
       graph.wait(`battery on / ${battery.name}`, id, "polarity before charger");
+  }
+}
+
+/** A solar panel is live in any light: it is covered first of all that is done to it. Common practice, no source; makers' orders differ. */
+function addCover(graph: GraphBuilder, name: string, ends: readonly string[]): void {
+  graph.add({
+    id: `cover / ${name}`,
+    kind: "battery off",
+    task: "cover panel",
+    at: [name],
+    minutes: workMinutes.coverPanel,
+    caution: "panel covered",
+  });
+  const handled = [`mount / ${name}`, ...ends.flatMap((end) => [`join / ${end}`, `connect / ${end}`])];
+  for (const id of [...handled, `prove polarity / ${name}`])
+    graph.wait(id, `cover / ${name}`, "covered before working");
+}
+
+/** With all proven, light falls on it again: readings are told for a boat that nothing charges. */
+function addUncover(graph: GraphBuilder, plan: WorkInput["plan"]): void {
+  const proven = graph.ids(
+    ({ kind, task }) => kind === "battery on" || (kind === "prove live" && task !== "leak test"),
+  );
+  for (const { name } of plan.chargers.filter(({ kind }) => kind === "solar")) {
+    const [covered] = graph.ids(({ id }) => id === `cover / ${name}`);
+    if (covered === undefined) continue;
+    const id = `uncover / ${name}`;
+    graph.add({
+      id,
+      kind: "battery on",
+      task: "uncover panel",
+      at: [name],
+      minutes: workMinutes.coverPanel,
+      caution: "panel last",
+    });
+    graph.wait(id, covered, "panel last");
+    graph.wait(id, proven, "panel last");
   }
 }
 

@@ -29,6 +29,7 @@ const tasks = [
   "survey boat",
   "survey run",
   "battery off",
+  "cover panel",
   "open box",
   "mark box",
   "drill box",
@@ -57,6 +58,7 @@ const tasks = [
   "prove charger polarity",
   "prove insulation",
   "battery on",
+  "uncover panel",
   "prove way",
   "prove pump",
   "see navigation lights",
@@ -79,6 +81,8 @@ const cautionKeys = [
   "mains charger",
   "charger lead",
   "solar panel",
+  "panel covered",
+  "panel last",
   "battery short",
   "lithium",
   "petrol vapour",
@@ -196,6 +200,8 @@ export const precedenceReasons = [
   "mark leaned on",
   "largest end first",
   "battery off first",
+  "covered before working",
+  "panel last",
   "open before working",
 ] as const;
 export type PrecedenceReason = (typeof precedenceReasons)[number];

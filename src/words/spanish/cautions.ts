@@ -14,7 +14,20 @@ export const cautionsInSpanish: CautionWords = {
     },
     {
       title: "Baterías de plomo",
-      text: "Al cargar sueltan hidrógeno, y llevan ácido. Carga donde corra el aire, sin llama ni chispa cerca, con los ojos protegidos y agua a mano para enjuagar.",
+      text: "Al cargar sueltan hidrógeno, y llevan ácido. Carga donde corra el aire, sin llama ni chispa cerca, con los ojos protegidos y agua a mano para enjuagar. Si pesa, levántala entre dos, con las rodillas dobladas y siempre derecha.",
+    },
+    {
+      title: "Paneles solares",
+      text: "Un panel tiene tensión en cuanto le da la luz, y ningún interruptor de la batería lo para. Tápalo antes de acercar las manos a su cable. Sepáralo de su regulador antes de quitar la batería, y únelo cuando la batería ya esté puesta, o en el orden que diga su fabricante.",
+      of: "solar charger",
+    },
+    {
+      title: "Taladrar, lijar y polvo",
+      text: "Sujeta la pieza, ojos protegidos, mangas y pelo recogidos, sin guantes cerca de una broca que gira. Las herramientas de red, en un enchufe con diferencial y nunca a flote. El polvo de fibra, resina, madera y pintura vieja daña pulmones y piel: mascarilla de polvo fino, piel cubierta, mejor aspirar que barrer. Ni una viruta de metal se queda en la sentina.",
+    },
+    {
+      title: "En el remolque, en caballetes, en una escalera",
+      text: "Calza las ruedas y no te fíes solo del enganche ni del gato: apuntálalo bajo la popa antes de subir a bordo. La escalera, en suelo firme y atada. Nadie debajo de un barco colgado o solo sobre gatos.",
     },
     {
       title: "Aire caliente y soldadura",
@@ -38,7 +51,7 @@ export const cautionsInSpanish: CautionWords = {
     },
     {
       title: "Corriente de tierra y cargadores",
-      text: "Todo lo que toque la tensión de red queda fuera de este cuaderno y es trabajo de un electricista autorizado.",
+      text: "Todo lo que toque la tensión de red queda fuera de este cuaderno y es trabajo de un electricista autorizado. Un cargador va en un enchufe con diferencial, seco y al aire. Un barco conectado a tierra puede hacer mortal el agua a su alrededor: que nadie se bañe allí.",
     },
   ],
   firstOfAll:

@@ -27,6 +27,10 @@ export const reasonWords: Readonly<Record<PrecedenceReason, string>> = {
   "label before closing": "se etiqueta antes de cerrar",
   "mark leaned on": "se mide desde una marca que debe estar ahí",
   "largest end first": "la punta más grande pasa mientras hay sitio",
+  "covered before working":
+    "un panel solar se tapa antes de acercar las manos a su cable o de quitar la batería",
+  "panel last":
+    "un panel solar vuelve a ver la luz solo cuando batería y regulador están para tomar lo que da",
   "battery off first": "la batería está desconectada antes de meter las manos",
   "open before working": "se abre antes de trabajar dentro",
 };

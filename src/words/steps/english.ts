@@ -10,6 +10,7 @@ export const english: StepWords = {
     "survey boat": () => "Survey the boat and lay out everything",
     "survey run": ({ what, ends }) => `Measure the way of ${what}${ends}`,
     "battery off": ({ where }) => `Take ${where} off: negative first`,
+    "cover panel": ({ where }) => `Cover ${where} so that no light falls on it`,
     "open box": ({ where }) => `Open ${where}`,
     "mark box": ({ where, forWhat }) => `Mark the holes of ${where}${forWhat}`,
     "drill box": ({ where, forWhat }) => `Drill ${where}${forWhat}`,
@@ -41,6 +42,7 @@ export const english: StepWords = {
       `Prove the poles of ${what}, both ends loose, before it meets ${where} or the battery`,
     "prove insulation": () => "Prove insulation between the poles and to the hull",
     "battery on": ({ where }) => `Connect ${where}: positive, then negative, then its main fuse`,
+    "uncover panel": ({ where }) => `Uncover ${where}, with the battery on and all else proven`,
     "prove way": ({ where }) => `Switch ${where} on for the first time and measure`,
     "prove pump": ({ what }) => `Run ${what} for the first time and measure`,
     "see navigation lights": ({ where }) => `Look at the navigation lights of ${where} from outside`,
@@ -131,6 +133,10 @@ export const english: StepWords = {
       "Charger unplugged, both ends of the lead held apart. Poles that are swapped burn the charger in an instant, and the battery with it: look twice, measure once.",
     "solar panel":
       "A panel is live whenever light falls on it: cover it, and keep the ends of its lead apart. Poles that are swapped burn its regulator in an instant.",
+    "panel covered":
+      "A panel is live whenever light falls on it. Where it is joined already, part it from its regulator before the battery is taken off: usual practice, and its maker's order comes first.",
+    "panel last":
+      "The battery first, then the panel on its regulator, then the light: usual practice, and its maker's order comes first.",
     "battery short":
       "A spanner across the posts welds itself fast and burns. Rings and watch off, the other post covered. Negative off first and on last; the main fuse goes in last of all.",
     lithium:

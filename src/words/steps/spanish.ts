@@ -11,6 +11,7 @@ export const spanish: StepWords = {
     "survey boat": () => "Mirar bien el barco y preparar todo el material",
     "survey run": ({ what, ends }) => `Medir el recorrido de ${what}${ends}`,
     "battery off": ({ where }) => `Desconectar ${where}: primero el negativo`,
+    "cover panel": ({ where }) => `Tapar ${where} para que no le dé la luz`,
     "open box": ({ where }) => `Abrir ${where}`,
     "mark box": ({ where, forWhat }) => `Marcar los agujeros de ${where}${forWhat}`,
     "drill box": ({ where, forWhat }) => `Taladrar ${where}${forWhat}`,
@@ -43,6 +44,7 @@ export const spanish: StepWords = {
     "prove insulation": () => "Comprobar el aislamiento entre polos y con el casco",
     "battery on": ({ where }) =>
       `Conectar ${where}: primero el positivo, luego el negativo y al final su fusible general`,
+    "uncover panel": ({ where }) => `Destapar ${where}, con la batería puesta y todo lo demás comprobado`,
     "prove way": ({ where }) => `Encender ${where} por primera vez y medir`,
     "prove pump": ({ what }) => `Poner en marcha ${what} por primera vez y medir`,
     "see navigation lights": ({ where }) => `Mirar desde fuera las luces de navegación de ${where}`,
@@ -135,6 +137,10 @@ export const spanish: StepWords = {
       "Cargador desenchufado y las dos puntas del cable separadas. Unos polos cambiados queman el cargador en un instante, y la batería con él: mira dos veces, mide una.",
     "solar panel":
       "Un panel tiene tensión en cuanto le da la luz: tápalo y mantén separadas las puntas de su cable. Unos polos cambiados queman su regulador en un instante.",
+    "panel covered":
+      "Un panel tiene tensión en cuanto le da la luz. Si ya está unido, sepáralo de su regulador antes de quitar la batería: práctica usual, y manda el orden de su fabricante.",
+    "panel last":
+      "Primero la batería, luego el panel a su regulador, luego la luz: práctica usual, y manda el orden de su fabricante.",
     "battery short":
       "Una llave entre los bornes se suelda y quema. Anillos y reloj fuera, el otro borne cubierto. El negativo se quita primero y se pone al final; el fusible general entra el último de todos.",
     lithium:

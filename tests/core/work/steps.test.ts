@@ -185,6 +185,36 @@ describe.each(["tender", "utility", "launch"])("the order and the test sheet of 
     }
   });
 
+  // common practice, no source: a panel is live in any light; makers of regulators differ in their order, which the cautions say
+  test("a solar panel is covered before hands go to it, and sees light only when the battery is on and all is proven", () => {
+    const { precedences } = workSteps(figures);
+    const place = new Map(
+      orderOf({ steps, precedences }, { windows: evenings }).steps.map(({ step }, at) => [step, at]),
+    );
+    for (const { name, kind } of figures.plan.chargers) {
+      const cover = place.get(`cover / ${name}`);
+      const uncover = place.get(`uncover / ${name}`);
+      const leads = figures.plan.runs.filter(({ from, to }) => [from.place, to.place].includes(name));
+      expect(cover !== undefined, name).toBe(kind === "solar" && leads.length > 0);
+      expect(uncover !== undefined, name).toBe(cover !== undefined);
+      if (cover === undefined || uncover === undefined) continue;
+      const ends = leads.flatMap((lead) => [`${lead.name} / start`, `${lead.name} / end`]);
+      for (const id of [
+        `mount / ${name}`,
+        `prove polarity / ${name}`,
+        ...ends.flatMap((end) => [`join / ${end}`, `connect / ${end}`]),
+      ])
+        expect(place.get(id), id).toBeGreaterThan(cover);
+      for (const step of steps)
+        if (step.task === "battery on" || (step.kind === "prove live" && step.task !== "leak test"))
+          expect(place.get(step.id), step.id).toBeLessThan(uncover);
+      const cautions = steps.flatMap(({ id, caution }) =>
+        id === `cover / ${name}` || id === `uncover / ${name}` ? [caution] : [],
+      );
+      expect(cautions).toEqual(["panel covered", "panel last"]);
+    }
+  });
+
   test("no charger's lead meets the charger or the battery before its poles are proven", () => {
     const { precedences } = workSteps(figures);
     const place = new Map(
