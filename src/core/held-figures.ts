@@ -8,32 +8,14 @@ import { solveCorner } from "./circuit/solved-corner.js";
 import { buildTopology } from "./circuit/topology/build.js";
 import type { Topology } from "./circuit/topology/types.js";
 import type { Figures } from "./figures-types.js";
-import { checkPlan } from "./findings/check.js";
+import { checkElectrics, isOfElectrics } from "./findings/check-electrics.js";
 import type { Finding } from "./findings/finding.js";
 import { gravestFirst } from "./findings/merge.js";
-import { rules } from "./findings/rules.js";
 import { completeMoved } from "./plan/complete/moved.js";
 import { completePlan } from "./plan/complete.js";
 import type { CompletePlan } from "./plan/completed.js";
 import type { Plan } from "./plan/model/plan.js";
 import { ruleSet } from "./reference/rule-sets.js";
-
-/** Chapters of rules that look at more than the electrics, and single rules of other chapters that do. */
-const apart: ReadonlySet<string> = new Set(["boxes", "ways", "parts", "form", "marks", "holes", "float"]);
-const apartToo: ReadonlySet<string> = new Set([
-  "barrel-fit",
-  "step-down",
-  "strain-relief",
-  "stud-fit",
-  "tab-fit",
-  "tap-limits",
-  "built-hole",
-  "record-of-nothing",
-]);
-/** Rules that look at more than the electrics: at the hull, at boxes, ends and parts. */
-export const apartRules: ReadonlySet<string> = new Set(
-  rules.filter(({ id, theme }) => apart.has(theme) || apartToo.has(id)).map(({ id }) => id),
-);
 
 /** What is held while things move. */
 export type Held = Pick<
@@ -50,7 +32,7 @@ export function heldOf({ sizes, protection, paths, outings, charging, readings, 
     outings,
     charging,
     ...(readings === undefined ? {} : { readings }),
-    findings: findings.filter(({ rule }) => apartRules.has(rule)),
+    findings: findings.filter((one) => !isOfElectrics(one)),
   };
 }
 
@@ -103,7 +85,7 @@ function figuresOf({ plan, network, stages }: Circuit, held: Figures, chosen: Ch
   );
   const { sizes, protection, paths, outings, charging } = held;
   const readings = held.readings === undefined ? {} : { readings: held.readings };
-  const found = checkPlan({
+  const found = checkElectrics({
     plan,
     ruleSet: ruleSet(plan.source.rules),
     sizes,
@@ -128,9 +110,8 @@ function figuresOf({ plan, network, stages }: Circuit, held: Figures, chosen: Ch
 }
 
 function withHeld(found: readonly Finding[], held: readonly Finding[]): readonly Finding[] {
-  const kept = held.filter(({ rule }) => apartRules.has(rule));
-  if (kept.length === 0) return found;
-  return gravestFirst([...found.filter(({ rule }) => !apartRules.has(rule)), ...kept]);
+  const kept = held.filter((one) => !isOfElectrics(one));
+  return kept.length === 0 ? found : gravestFirst([...found, ...kept]);
 }
 
 /** What the circuit was priced with. */

@@ -9,7 +9,7 @@ import type {
   CompleteRun,
 } from "../plan/completed.js";
 import type { Run } from "../plan/model/runs.js";
-import { checkRecord, type RecordCheck } from "../work/record-check.js";
+import type { RecordCheck } from "../work/record-check.js";
 import type { CheckInput } from "./check-input.js";
 import { conductorsOf, runGroups, type SizedRun } from "./conductors.js";
 import { type Currents, currentsOf } from "./currents.js";
@@ -54,7 +54,7 @@ export interface Facts extends CheckInput {
 }
 
 /** Looks the input up in every way the rules need. */
-export function factsOf(input: CheckInput): Facts {
+export function factsOf(input: CheckInput, record: RecordCheck): Facts {
   const { plan } = input;
   const byName = <T extends { readonly name: string }>(list: readonly T[]) =>
     new Map(list.map((thing) => [thing.name, thing]));
@@ -92,7 +92,7 @@ export function factsOf(input: CheckInput): Facts {
     carried: new Set(plan.runs.flatMap(({ carries }) => carries)),
     choices,
     currents,
-    record: checkRecord(input, input),
+    record,
     joints: jointsOf(plan, { gear, written, places: [boxes, panels, batteries, converters] }),
     groups: runGroups(plan),
     conductors: conductorsOf(input, choices),
