@@ -3,7 +3,7 @@ import type { Facts } from "./facts.js";
 import type { Finding, Level } from "./finding.js";
 
 /** Chapters of the list of rules, in the order a reader meets them. */
-const themes = [
+export const themes = [
   "supply",
   "voltage",
   "conductors",
