@@ -6,6 +6,8 @@ const common = {
   maxWorkers: 2,
   // a test that asks nothing can't fail
   expect: { requireAssertions: true },
+  // whatever the machine speaks, the command line speaks English where no other is asked for
+  env: { LC_ALL: "C" },
 } as const;
 
 export default defineConfig({

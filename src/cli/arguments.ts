@@ -1,14 +1,23 @@
 import { parseArgs } from "node:util";
 import { nearestOf } from "../core/quantity/nearest.js";
+import type { TerminalWords } from "../words/terminal/english.js";
 import { InputProblem } from "./problem.js";
 import { harmless } from "./terminal.js";
 
 /** What a command takes. `plan` is its one file; flags are by name. */
 export interface Takes {
   readonly plan?: boolean;
-  readonly rest?: { readonly least: number; readonly most: number; readonly named: string };
+  readonly rest?: Rest;
   readonly flags: Readonly<Record<string, "value" | "switch">>;
 }
+
+interface Rest {
+  readonly least: number;
+  readonly most: number;
+  /** What they are called in the words. */
+  readonly named: "needsRemedy" | "needsTwoPlans";
+}
+const noRest: Rest = { least: 0, most: 0, named: "needsRemedy" };
 
 export interface Given {
   readonly plan: string;
@@ -28,7 +37,6 @@ export function readArguments(command: string, words: readonly string[], takes: 
       { type: kind === "value" ? ("string" as const) : ("boolean" as const) },
     ]),
   );
-  const see = `skiffloom ${command} --help tells how`;
   const parsed = parseArgs({
     args: [...words],
     options,
@@ -41,18 +49,24 @@ export function readArguments(command: string, words: readonly string[], takes: 
     const { name, rawName, value } = token;
     const kind = Object.hasOwn(takes.flags, name) ? takes.flags[name] : undefined;
     if (kind === undefined)
-      throw new InputProblem([`there is no option ${harmless(rawName)}${meant(name, takes)}`, see]);
+      throw wrong(
+        command,
+        (say) => say.common.words.noOption(harmless(rawName)) + meant(name, takes, say.common.words),
+      );
     if (kind === "value" && value === undefined)
-      throw new InputProblem([`--${name} needs a value after it`, see]);
-    if (kind === "switch" && value !== undefined) throw new InputProblem([`--${name} takes no value`, see]);
+      throw wrong(command, ({ common: { words: say } }) => say.needsValue(name));
+    if (kind === "switch" && value !== undefined)
+      throw wrong(command, ({ common: { words: say } }) => say.takesNoValue(name));
   }
   const positionals = [...parsed.positionals];
   const plan = takes.plan === true ? positionals.shift() : "";
-  if (plan === undefined) throw new InputProblem([`${command} needs a plan file`, see]);
-  const { least, most, named } = takes.rest ?? { least: 0, most: 0, named: "" };
-  if (positionals.length < least) throw new InputProblem([`${command} needs ${named}`, see]);
-  if (positionals.length > most)
-    throw new InputProblem([`${command} does not know what to do with "${positionals[most]}"`, see]);
+  if (plan === undefined) throw wrong(command, ({ common: { words: say } }) => say.needsPlan(command));
+  const { least, most, named } = takes.rest ?? noRest;
+  if (positionals.length < least)
+    throw wrong(command, ({ common: { words: say } }) => say.needs(command, say[named]));
+  const tooMany = positionals[most];
+  if (tooMany !== undefined)
+    throw wrong(command, ({ common: { words: say } }) => say.tooMany(command, tooMany));
   const values: Record<string, string | undefined> = {};
   const switches = new Set<string>();
   for (const [name, value] of Object.entries(parsed.values)) {
@@ -62,14 +76,18 @@ export function readArguments(command: string, words: readonly string[], takes: 
   return { plan, rest: positionals, values, switches };
 }
 
+/** What is wrong with a command's words, and where to read how it is done. */
+const wrong = (command: string, what: (say: TerminalWords) => string): InputProblem =>
+  new InputProblem((say) => [what(say), say.common.words.see(command)]);
+
 /** The option that was probably meant, or all there are. */
-function meant(name: string, { flags }: Takes): string {
+function meant(name: string, { flags }: Takes, say: TerminalWords["common"]["words"]): string {
   const names = Object.keys(flags);
   const asked = sameMeaning.get(name);
   const nearest = asked !== undefined && names.includes(asked) ? asked : nearestOf(name, names);
-  if (nearest !== undefined) return `; did you mean --${nearest}?`;
+  if (nearest !== undefined) return say.meantOption(nearest);
   const all = names.map((each) => `--${each}`).join(", ");
-  return names.length === 0 ? "; it takes none" : `; there ${names.length === 1 ? "is only" : "are"} ${all}`;
+  return names.length === 0 ? say.takesNone : say.thereAre(all, names.length === 1);
 }
 
 /** What other commands of the world call them. */

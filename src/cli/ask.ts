@@ -1,4 +1,5 @@
 import { createInterface, type Interface } from "node:readline/promises";
+import type { TerminalWords } from "../words/terminal/english.js";
 import { InputProblem } from "./problem.js";
 import { harmless } from "./terminal.js";
 
@@ -23,8 +24,7 @@ export class Asker {
     for (;;) {
       process.stderr.write(`${question}${usual === "" ? "" : ` [${usual}]`}: `);
       const next = await this.lines.next();
-      if (next.done)
-        throw new InputProblem(["", "the answers ended before the questions did; nothing was written"]);
+      if (next.done) throw new InputProblem(({ common }) => ["", common.asking.ended]);
       const answer = next.value.trim() === "" ? usual : next.value.trim();
       const fault = check(answer);
       if (fault === undefined) return answer;
@@ -37,7 +37,28 @@ export class Asker {
   }
 }
 
+/** A word of the plan's format, and what it is called in the reader's language. */
+export interface Choice<Key extends string> {
+  readonly key: Key;
+  readonly said: string;
+}
+
+/** What an answer chooses, by either name and without regard to capitals and accents; undefined: none of them. */
+export function chosen<Key extends string>(choices: readonly Choice<Key>[], answer: string): Key | undefined {
+  const asked = bare(answer);
+  return choices.find(({ key, said }) => bare(key) === asked || bare(said) === asked)?.key;
+}
+
+const bare = (text: string): string =>
+  text
+    .normalize("NFD")
+    .replace(/\p{Mn}+/gu, "")
+    .toLowerCase();
+
 /** A check that the answer is one of some words. */
-export function oneOf(words: readonly string[]): Check {
-  return (answer) => (words.includes(answer) ? undefined : `one of ${words.join(", ")}, please`);
+export function oneOf(choices: readonly Choice<string>[], { common }: TerminalWords): Check {
+  return (answer) =>
+    chosen(choices, answer) === undefined
+      ? common.asking.oneOf(choices.map(({ said }) => said).join(", "))
+      : undefined;
 }

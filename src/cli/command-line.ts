@@ -1,17 +1,22 @@
 import { readFileSync } from "node:fs";
+import type { TerminalWords } from "../words/terminal/english.js";
+import { terminalWords } from "../words/terminal/fetch.js";
 import { helpLines } from "./help-lines.js";
+import { languageAsked, languageOf } from "./language.js";
 import { print } from "./print.js";
 import { exit, InputProblem } from "./problem.js";
 import { harmless, terminal } from "./terminal.js";
 import { meantOf } from "./unknown.js";
 
 interface Command {
-  readonly help: string;
-  readonly run: (words: readonly string[]) => number | Promise<number>;
+  readonly run: (words: readonly string[], told: TerminalWords) => number | Promise<number>;
 }
 
+/** Each has its help in the words. */
+type CommandName = Exclude<keyof TerminalWords["help"], "main">;
+
 /** Each command is loaded when it is called, so that a quick one stays quick. */
-const commands: Readonly<Record<string, () => Promise<Command>>> = {
+const commands: Readonly<Record<CommandName, () => Promise<Command>>> = {
   check: () => import("./commands/check.js"),
   figures: () => import("./commands/figures.js"),
   prove: () => import("./commands/prove.js"),
@@ -32,32 +37,6 @@ const commands: Readonly<Record<string, () => Promise<Command>>> = {
   apply: () => import("./commands/apply.js"),
 };
 
-const help = `skiffloom plans, checks and prints the 12 V or 24 V electrics of a small open boat.
-
-  skiffloom check PLAN      what is wrong with it, and what would be right
-  skiffloom figures PLAN    every current, voltage, size, fuse and hour
-  skiffloom packet PLAN     the pages for the garage, as PDF
-  skiffloom sheet PLAN      one part of the packet by itself, as PDF or SVG
-  skiffloom boxes PLAN      each box: glands, holes, order of drilling; templates at true scale
-  skiffloom routes PLAN     how every run lies, its slack, what to cut
-  skiffloom cuts PLAN       what to cut from which length, and the flags for the ends
-  skiffloom parts PLAN      what to take from the shelf and what to buy
-  skiffloom form PLAN       the hull as measured, what does not fit, what to measure next
-  skiffloom marks PLAN      where to drill: tape readings, checks, and what your readings say
-  skiffloom float PLAN      draft, trim, freeboard, levers; each hole over the water
-  skiffloom work PLAN       what to do next, the order of all that is left, what was built
-  skiffloom changes OLD NEW what a change of plan does, in words and figures
-  skiffloom prove PLAN      what your meter says: test sheet, what is wrong, what to measure next
-  skiffloom netlist PLAN    the circuit as SPICE text
-  skiffloom new             asks a few questions and writes a plan to start from
-  skiffloom apply PLAN N    makes the change that finding N proposes, and keeps your comments
-  skiffloom schema          the JSON Schema of a plan
-  skiffloom --version       which one this is
-
-PLAN is a YAML file (docs/plan-format.md; examples/ has some), or - for standard input.
-skiffloom COMMAND --help tells more. Figures are planning aids: local rules, makers' instructions
-and licensed practice come first.`;
-
 /** As the package has it, which lies two folders up, bundled or not. */
 function version(): string {
   const about: { readonly version: string } = JSON.parse(
@@ -71,45 +50,47 @@ function printHelp(text: string): void {
   print(process.stdout.isTTY ? helpLines(text, terminal().width) : [text]);
 }
 
-function noCommand(name: string): string {
-  const words = harmless(name);
-  if (/\.(ya?ml|json)$/i.test(name))
-    return `say first what to do with ${words}: skiffloom check ${words}, for one; skiffloom --help lists the rest`;
+function noCommand(name: string): InputProblem {
+  const asked = harmless(name);
+  if (/\.(ya?ml|json)$/i.test(name)) return new InputProblem(({ common }) => common.words.sayFirst(asked));
   const meant = meantOf(name, [...Object.keys(commands), "--help", "--version"]);
-  const which = meant === undefined ? "skiffloom --help lists them" : `did you mean ${meant}?`;
-  return `there is no command ${words}; ${which}`;
+  return new InputProblem(({ common }) => common.words.noCommand(asked, meant));
 }
 
-async function command(words: readonly string[]): Promise<number> {
+const isCommand = (name: string): name is CommandName => Object.hasOwn(commands, name);
+
+async function command(words: readonly string[], told: TerminalWords): Promise<number> {
   const [name, ...rest] = words;
   const asksHelp = name === "help" || name === "--help" || name === "-h";
   const [about] = rest;
-  if (asksHelp && about !== undefined) return await command([about, "--help"]);
+  if (asksHelp && about !== undefined) return await command([about, "--help"], told);
   if (name === undefined || asksHelp) {
-    printHelp(help);
+    printHelp(told.help.main);
     return name === undefined ? exit.unusable : exit.fine;
   }
   if (name === "--version" || name === "-v" || name === "-V") {
     process.stdout.write(`skiffloom ${version()}\n`);
     return exit.fine;
   }
-  const load = Object.hasOwn(commands, name) ? commands[name] : undefined;
-  if (!load) throw new InputProblem([noCommand(name)]);
-  const loaded = await load();
+  if (!isCommand(name)) throw noCommand(name);
   if (rest.includes("--help") || rest.includes("-h")) {
-    printHelp(loaded.help);
+    printHelp(told.help[name]);
     return exit.fine;
   }
-  return await loaded.run(rest);
+  const { run } = await commands[name]();
+  return await run(rest, told);
 }
 
-/** Runs one command as typed after `skiffloom`; what can't be used is told on standard error. The exit status. */
+/** Runs one command as typed after `skiffloom`, in the language asked for; what can't be used is told on standard error. The exit status. */
 export async function commandLine(words: readonly string[]): Promise<number> {
+  let told = await terminalWords(languageOf(process.env));
   try {
-    return await command(words);
+    const { language, rest } = languageAsked(words);
+    if (language !== undefined) told = await terminalWords(language);
+    return await command(rest, told);
   } catch (error) {
     if (!(error instanceof InputProblem)) throw error;
-    for (const line of error.lines) process.stderr.write(`${harmless(line)}\n`);
+    for (const line of [error.told(told)].flat()) process.stderr.write(`${harmless(line)}\n`);
     return exit.unusable;
   }
 }

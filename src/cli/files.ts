@@ -19,6 +19,7 @@ import {
 } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
 import { nearestOf } from "../core/quantity/nearest.js";
+import type { TerminalWords } from "../words/terminal/english.js";
 import { codeOf, InputProblem, reason } from "./problem.js";
 
 /** Most bytes read of any file; the plan's own limit is lower and says so itself. */
@@ -32,26 +33,25 @@ export function readBytes(path: string): Uint8Array {
   try {
     if (path === "-") return readFileSync(0);
     const stat = statSync(path);
-    if (stat.isDirectory()) throw new InputProblem([`${path} is a folder; a plan file is wanted`]);
-    if (stat.size > mostBytes)
-      throw new InputProblem([`${path} is ${stat.size} bytes; a plan is far smaller`]);
+    if (stat.isDirectory()) throw new InputProblem(({ common }) => common.files.folderNotPlan(path));
+    if (stat.size > mostBytes) throw new InputProblem(({ common }) => common.files.tooLarge(path, stat.size));
     return readFileSync(path);
   } catch (error) {
     if (error instanceof InputProblem) throw error;
-    throw new InputProblem([
-      `${path} can't be read: ${codeOf(error) === "ENOENT" ? thereIsNo(path) : reason(error)}`,
-    ]);
+    throw new InputProblem((say) =>
+      say.common.files.unread(path, codeOf(error) === "ENOENT" ? thereIsNo(path, say) : reason(error, say)),
+    );
   }
 }
 
 /** A file that is not there, and the plan beside it that was probably meant. */
-function thereIsNo(path: string): string {
+function thereIsNo(path: string, { common: { files } }: TerminalWords): string {
   const folder = dirname(resolve(path));
-  if (!existsSync(folder)) return `there is no folder ${dirname(path)}`;
+  if (!existsSync(folder)) return files.noFolder(dirname(path));
   const name = basename(path);
   const others = readdirSync(folder).filter((one) => /\.(ya?ml|json)$/i.test(one));
   const meant = nearestOf(name, others) ?? nearestOf(`${name}.yaml`, others);
-  return `there is no such file${meant === undefined ? "" : `; did you mean ${join(dirname(path), meant)}?`}`;
+  return `${files.noFile}${meant === undefined ? "" : files.meant(join(dirname(path), meant))}`;
 }
 
 /**
@@ -62,9 +62,8 @@ function thereIsNo(path: string): string {
  */
 export function writeWhole(path: string, content: string | Uint8Array, over: boolean | Uint8Array): void {
   const there = statSync(path, { throwIfNoEntry: false });
-  if (there?.isDirectory()) throw new InputProblem([`${path} is a folder; a file name is wanted`]);
-  if (there?.isFile() && over === false)
-    throw new InputProblem([`${path} is there already; --force writes over it`]);
+  if (there?.isDirectory()) throw new InputProblem(({ common }) => common.files.folder(path));
+  if (there?.isFile() && over === false) throw new InputProblem(({ common }) => common.files.there(path));
   try {
     if (there && !there.isFile()) writeFileSync(path, content);
     else {
@@ -73,7 +72,7 @@ export function writeWhole(path: string, content: string | Uint8Array, over: boo
     }
   } catch (error) {
     if (error instanceof InputProblem) throw error;
-    throw new InputProblem([`${path} can't be written: ${reason(error)}`]);
+    throw new InputProblem((say) => say.common.files.unwritten(path, reason(error, say)));
   }
 }
 
@@ -106,10 +105,7 @@ function moveIntoPlace(
     } finally {
       closeSync(file);
     }
-    if (!unchanged())
-      throw new InputProblem([
-        `${target} was changed by something else meanwhile; nothing was written. Run it again.`,
-      ]);
+    if (!unchanged()) throw new InputProblem(({ common }) => common.files.changed(target));
     renameSync(beside, target);
   } catch (error) {
     rmSync(beside, { force: true });

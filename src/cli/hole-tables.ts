@@ -8,55 +8,56 @@ import {
   sealWords,
   toolWords,
 } from "../words/hull-words.js";
-import { type PullRow, pullRows } from "../words/pull-words.js";
-import { harmless, paint, type Terminal, wrap } from "./terminal.js";
+import { pullRows } from "../words/pull-words.js";
+import type { Screen } from "./language.js";
+import { harmless, paint, wrap } from "./terminal.js";
 
 /** The holes of a face (of all where none is asked for), and the order in which wires are pulled to them. */
 export function holeTables(
   hull: HullFigures,
   shows: Shows,
   face: string | undefined,
-  screen: Terminal,
+  screen: Screen,
 ): string[] {
   const holes = hull.holes.filter((one) => face === undefined || one.face === face);
   if (holes.length === 0) return [];
   const groups = [...new Set(holes.map((one) => `${one.face}\n${one.group}`))].map((key) =>
     holes.filter((one) => `${one.face}\n${one.group}` === key),
   );
-  const pulls = face === undefined ? pullRows(hull, shows) : [];
-  const sealant = sealantWords(holes);
+  const { hull: words, layout } = screen.paper.of;
+  const say = screen.told.hull.holes;
+  const pulls = face === undefined ? pullRows(hull, shows, layout) : [];
+  const sealant = sealantWords(holes, words);
   return [
-    paint("Holes", "strong", screen),
+    paint(say.title, "strong", screen),
     ...groups.flatMap((group) => holeLines(group, shows, screen)),
-    ...(sealant === "" ? [] : [`  ${sealant}`]),
+    ...(sealant === "" ? [] : wrap(sealant, screen.width - 2).map((line) => `  ${line}`)),
     ...(pulls.length === 0
       ? []
       : [
           "",
-          paint("Pulling the wires, in this order", "strong", screen),
+          paint(say.pulling, "strong", screen),
           ...pulls.flatMap((one, index) => [
-            `${String(index + 1).padStart(3)}  ${harmless(one.cable)}   ${paint(harmless(pullWords(one)), "quiet", screen)}`,
+            `${String(index + 1).padStart(3)}  ${harmless(one.cable)}   ${paint(harmless(say.pull(one.line, one.mustPass, one.tightest)), "quiet", screen)}`,
             ...wrap(one.through, screen.width - 5).map((line) => `     ${line}`),
           ]),
         ]),
   ];
 }
 
-const pullWords = ({ line, mustPass, tightest }: PullRow) =>
-  `line ${line}; ${mustPass} must pass${tightest === "" ? "" : `, tightest at ${tightest}`}`;
-
-function holeLines(group: readonly HoleFigures[], shows: Shows, screen: Terminal): string[] {
+function holeLines(group: readonly HoleFigures[], shows: Shows, screen: Screen): string[] {
   const [first] = group;
   if (first === undefined) return [];
-  const name = group.length > 1 ? `${first.group}, ${group.length} of them` : first.name;
-  const mind = first.there ? "" : mindWords(first.tool);
+  const { hull: words } = screen.paper.of;
+  const say = screen.told.hull.holes;
+  const behind = behindWords(first, shows, words);
+  const name = group.length > 1 ? say.group(first.group, group.length) : first.name;
+  const mind = first.there ? "" : mindWords(first.tool, words);
   const lines = [
-    first.there && first.cut !== undefined
-      ? `there already, ${boreWords(first.cut.holeMm)}`
-      : toolWords(first),
-    sealWords(first),
-    ...(behindWords(first, shows) === "" ? [] : [`behind: ${behindWords(first, shows)}`]),
-    ...(mind === "" ? [] : [`mind: ${mind}`]),
+    first.there && first.cut !== undefined ? say.there(boreWords(first.cut.holeMm)) : toolWords(first, words),
+    sealWords(first, words),
+    ...(behind === "" ? [] : [say.behind(behind)]),
+    ...(mind === "" ? [] : [say.mind(mind)]),
   ];
   return [
     `  ${harmless(name)}   ${paint(harmless(first.face), "quiet", screen)}`,

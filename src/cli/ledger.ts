@@ -2,32 +2,36 @@ import type { Figures } from "../core/figures-types.js";
 import { levels } from "../core/findings/finding.js";
 import { ledgerOf } from "../core/ledger.js";
 import { planMark } from "../core/plan/plan-mark.js";
-import { levelWords, ruleSetWords } from "../words/labels.js";
 import { hours, percentAgainst, shareSet } from "../words/numbers.js";
-import { harmless, paint, type Terminal } from "./terminal.js";
+import type { Screen } from "./language.js";
+import { harmless, paint } from "./terminal.js";
 
 /** The lines always on top: whose plan, what counts, hours, worst drop. */
-export function ledgerLines(figures: Figures, terminal: Terminal): string[] {
+export function ledgerLines(figures: Figures, screen: Screen): string[] {
   const { source } = figures.plan;
   const { counts, worstDrop, leastHours } = ledgerOf(figures);
+  const { labels } = screen.paper.of;
+  const say = screen.told.electrics.ledger;
   const counted = levels.map((level) => {
-    const text = `${counts[level]} ${levelWords[level].name.toLowerCase()}`;
-    return counts[level] > 0 ? paint(text, level, terminal) : text;
+    const text = `${counts[level]} ${labels.levels[level].name.toLowerCase()}`;
+    return counts[level] > 0 ? paint(text, level, screen) : text;
   });
   const facts = [
     ...(worstDrop
       ? [
-          `worst drop ${percentAgainst(worstDrop.gear.dropShare, worstDrop.limitShare)} of ${shareSet(worstDrop.limitShare)} allowed, at ${harmless(worstDrop.gear.id)}`,
+          say.drop(
+            percentAgainst(worstDrop.gear.dropShare, worstDrop.limitShare),
+            shareSet(worstDrop.limitShare),
+            harmless(worstDrop.gear.id),
+          ),
         ]
       : []),
     ...(leastHours
-      ? [
-          `${hours(leastHours.hours)} to the reserve of ${harmless(leastHours.battery)} on ${harmless(leastHours.outing)}`,
-        ]
+      ? [say.hours(hours(leastHours.hours), harmless(leastHours.battery), harmless(leastHours.outing))]
       : []),
   ];
   return [
-    `${paint(harmless(source.name), "strong", terminal)}  ·  ${ruleSetWords[source.rules]}  ·  plan ${planMark(source)}`,
+    `${paint(harmless(source.name), "strong", screen)}  ·  ${labels.ruleSets[source.rules]}  ·  ${say.mark(planMark(source))}`,
     counted.join("   "),
     ...(facts.length > 0 ? [facts.join("   ·   ")] : []),
   ];

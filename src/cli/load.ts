@@ -2,7 +2,6 @@ import { type WorkedOut, workOut } from "../core/figures.js";
 import type { Plan } from "../core/plan/model/plan.js";
 import { readPlanBytes } from "../core/plan/read.js";
 import type { PlanDocument } from "../core/plan/source/open.js";
-import { readProblemSentence } from "../words/read-problems.js";
 import { readBytes } from "./files.js";
 import { InputProblem } from "./problem.js";
 import { harmless } from "./terminal.js";
@@ -22,12 +21,12 @@ export function loadPlan(path: string): LoadedPlan {
   const bytes = readBytes(path);
   const read = readPlanBytes(bytes);
   if (read.ok) return { bytes, plan: read.plan, document: read.document };
-  const shown = path === "-" ? "standard input" : path;
-  throw new InputProblem(
-    read.problems.map((problem) =>
-      harmless(`${shown}:${problem.line}:${problem.column}  ${readProblemSentence(problem)}`),
-    ),
-  );
+  throw new InputProblem(({ common, problems }) => {
+    const shown = path === "-" ? common.files.standardInput : path;
+    return read.problems.map((problem) =>
+      harmless(`${shown}:${problem.line}:${problem.column}  ${problems.sentence(problem)}`),
+    );
+  });
 }
 
 /** Reads a plan and works the electrics out: all that a command needs which leaves hull, boxes and parts alone. */

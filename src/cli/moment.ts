@@ -9,9 +9,6 @@ export function momentAsked(text: string | undefined): number {
     return Math.floor(now.getTime() / 60_000) - now.getTimezoneOffset();
   }
   const read = readMoment(text);
-  if (!read.ok)
-    throw new InputProblem([
-      `--now takes a day or a day and time, such as '2026-04-11 19:20', not ${harmless(text)}`,
-    ]);
+  if (!read.ok) throw new InputProblem(({ common }) => common.words.takesMoment(harmless(text)));
   return read.value.atMin;
 }

@@ -7,5 +7,5 @@ export function paperAsked(asked: string | undefined, shows: Shows): Shows["pape
   if (asked === undefined) return shows.paper;
   const paper = asked.toLowerCase();
   if (paper === "letter" || paper === "a4") return paper;
-  throw new InputProblem([`--paper takes letter or a4, not ${harmless(asked)}`]);
+  throw new InputProblem(({ common }) => common.words.takes("paper", ["letter", "a4"], harmless(asked)));
 }

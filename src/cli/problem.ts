@@ -1,24 +1,17 @@
-/** The input can't be used: what is wrong, for the person at the terminal. Ends the command with status 2. */
+import { type TerminalWords, terminalInEnglish } from "../words/terminal/english.js";
+
+/** The input can't be used: what is wrong, for the person at the terminal, in whatever language that is told; the error's own message is English. Ends the command with status 2. */
 export class InputProblem extends Error {
-  constructor(readonly lines: readonly string[]) {
-    super(lines.join("\n"));
+  constructor(readonly told: (say: TerminalWords) => string | readonly string[]) {
+    super([told(terminalInEnglish)].flat().join("\n"));
   }
 }
 
-const codeWords: Readonly<Record<string, string>> = {
-  ENOENT: "there is no such folder",
-  EACCES: "the system does not allow it to you",
-  EPERM: "the system does not allow it to you",
-  ENOSPC: "there is no room left on the disk",
-  EDQUOT: "there is no room left for you on the disk",
-  EROFS: "the disk is for reading only",
-  ENOTDIR: "a part of the path is a file, not a folder",
-  ENAMETOOLONG: "the name is too long",
-};
-
 /** What an error of the system says, in words where it is one of the usual. */
-export function reason(error: unknown): string {
-  const known = codeWords[codeOf(error) ?? ""];
+export function reason(error: unknown, { common: { system } }: TerminalWords): string {
+  const words: Readonly<Partial<Record<string, string>>> = system;
+  const code = codeOf(error) ?? "";
+  const known = Object.hasOwn(words, code) ? words[code] : undefined;
   return known ?? (error instanceof Error ? error.message : String(error));
 }
 

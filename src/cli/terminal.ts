@@ -62,11 +62,17 @@ export function broken(line: string, width: number): string[] {
   return [...lines, now];
 }
 
-/** Breaks a text at spaces to a width; lines after the first are set in by `indent`. */
+/** Breaks a text at spaces to a width; lines after the first are set in by `indent`, or as the first is where that is more. */
 export function wrap(text: string, width: number, indent = 0): string[] {
+  const plain = harmless(text);
+  const lead = (/^ +(?=\S)/.exec(plain)?.[0] ?? "").length;
+  if (lead > 0)
+    return wrap(plain.slice(lead), width - lead, Math.max(0, indent - lead)).map(
+      (line) => " ".repeat(lead) + line,
+    );
   const lines: string[] = [];
   let line = "";
-  for (const word of harmless(text).split(/ +/)) {
+  for (const word of plain.split(/ +/)) {
     const room = width - (lines.length > 0 ? indent : 0);
     if (line !== "" && line.length + 1 + word.length > room) {
       lines.push(line);

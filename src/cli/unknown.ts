@@ -1,29 +1,35 @@
 import { nearestOf } from "../core/quantity/nearest.js";
+import type { TerminalWords } from "../words/terminal/english.js";
 import { InputProblem } from "./problem.js";
 import { harmless } from "./terminal.js";
 
 /** More names than these stand one a line. */
 const mostInLine = 6;
 
-/**
- * That nothing of a kind has the name asked for: which was probably meant, and all there are.
- * @param kind `face`, `part of the packet`.
- */
-export function notThere(kind: string, asked: string, names: readonly string[]): InputProblem {
+/** That nothing of a kind has the name asked for: which was probably meant, and all there are. */
+export function notThere(
+  kind: keyof TerminalWords["common"]["unknown"]["kinds"],
+  asked: string,
+  names: readonly string[],
+): InputProblem {
   const [only] = names;
   const meant = meantOf(asked, names);
-  const start = `no ${kind} is called ${asked}; `;
-  const lines =
-    only === undefined
-      ? [`${start}there is none`]
-      : names.length === 1
-        ? [`${start}there is only ${only}`]
-        : meant !== undefined
-          ? [`${start}did you mean '${meant}'?`]
-          : names.length <= mostInLine
-            ? [`${start}there are ${names.join(", ")}`]
-            : [`${start}there are`, ...names.map((name) => `  ${name}`)];
-  return new InputProblem(lines.map((line) => line.match(/^ */)?.[0] + harmless(line.trimStart())));
+  return new InputProblem(({ common: { unknown: say } }) => {
+    const named = say.kinds[kind];
+    const line =
+      only === undefined
+        ? say.none(named, asked)
+        : names.length === 1
+          ? say.only(named, asked, only)
+          : meant !== undefined
+            ? say.meant(named, asked, meant)
+            : names.length <= mostInLine
+              ? say.these(named, asked, names.join(", "))
+              : undefined;
+    return line === undefined
+      ? [harmless(say.list(named, asked)), ...names.map((name) => `  ${harmless(name)}`)]
+      : harmless(line);
+  });
 }
 
 /** The one nearly written so, or the only one that has the word in it. */

@@ -16,8 +16,7 @@ export function writePlan(
   path: string,
   { to, force }: { readonly to?: string | undefined; readonly force?: boolean },
 ): string {
-  if ((to ?? path) === "-")
-    throw new InputProblem(["a plan from standard input can't be written back: say where with --to FILE"]);
+  if ((to ?? path) === "-") throw new InputProblem(({ common }) => common.files.sayWhere);
   const marked = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf;
   writeWhole(to ?? path, marked ? byteOrderMark + text : text, to === undefined ? bytes : force === true);
   return harmless(to ?? path);

@@ -60,7 +60,7 @@ function moved(
   return parts.length === 0 ? `${length(byM)} away` : parts.join(" and ");
 }
 
-export function placeWords({ alongM, from, edge, offM }: Place, shows: Shows): string {
+function placeWords({ alongM, from, edge, offM }: Place, shows: Shows): string {
   const along = `${lengthWords(alongM, shows)} along${from === undefined ? "" : ` from ${from}`}`;
   return `${along}, ${lengthWords(offM, shows)} ${edge === undefined ? "off" : `${edge.off} ${edge.line}`}`;
 }

@@ -12,6 +12,7 @@ import type { Shows } from "../core/plan/model/plan.js";
 import { writeInches } from "../core/quantity/write.js";
 import { type HullWords, hullInEnglish } from "./hull/english.js";
 import { decimals, lengthWords, noFigure } from "./numbers.js";
+import type { TerminalWords } from "./terminal/english.js";
 
 const tie = "\u00a0";
 
@@ -84,17 +85,23 @@ const surveyWords = (valueM: number, shows: Shows): string =>
     : `${decimals(valueM * 1000, 0)}${tie}mm`;
 
 /** Why two reference points were taken or left. */
-export function reasonWords({ reason, with: [a, b], crossingDeg, majorM }: Reason, shows: Shows): string {
-  const about = `${a} and ${b}, crossing at ${degreeWords(crossingDeg)}, leave ${smallWords(majorM, shows)}`;
+export function reasonWords(
+  { reason, with: [a, b], crossingDeg, majorM }: Reason,
+  shows: Shows,
+  words: HullWords,
+  { pair, reasons: say }: TerminalWords["hull"]["marks"],
+): string {
+  const crossing = degreeWords(crossingDeg);
+  const about = pair(a, b, crossing, smallWords(majorM, shows, words));
   switch (reason) {
     case "least uncertain":
-      return `taken: ${about}, the least of all pairs`;
+      return say.least(about);
     case "next best":
-      return `next best: ${about}`;
+      return say.next(about);
     case "only pair":
-      return `taken: ${about}; no other pair crosses well`;
+      return say.only(about);
     case "refused: flat crossing":
-      return `refused: ${a} and ${b} cross too flat, at ${degreeWords(crossingDeg)}`;
+      return say.flat(a, b, crossing);
   }
 }
 
@@ -118,10 +125,14 @@ export function referenceWords(
 }
 
 /** How the mark is set out, in one line. */
-export function methodWords(mark: Mark, face?: Face): string {
-  if (mark.method === "two tapes") return "two tapes";
-  if (mark.method === "none") return "cannot be set out";
-  return `along ${edgeWords(mark.edge, face)}, then square`;
+export function methodWords(
+  { method, edge }: Mark,
+  face: Face,
+  words: HullWords,
+  { methods: say }: TerminalWords["hull"]["marks"],
+): string {
+  if (method === "two tapes") return say.twoTapes;
+  return method === "none" ? say.none : say.square(edgeWords(edge, face, words));
 }
 
 /** What an edge is called: of a strip by its place, of a flat face by where it lies as one looks at it. */

@@ -38,7 +38,7 @@ export const stateWords: Readonly<Record<ConditionResult["state"], string>> = {
   unchecked: "not checked",
 };
 
-export const ruleSetWords = { us: "US rule-set", iso: "ISO rule-set" } as const;
+const ruleSetWords = { us: "US rule-set", iso: "ISO rule-set" } as const;
 
 /** Short words for what has a key, in one language. */
 export interface LabelWords {

@@ -1,7 +1,9 @@
 import type { LinePoints } from "../core/hull/form/form.js";
 import type { HullProblem } from "../core/hull/problem.js";
+import type { OtherNames } from "../core/parts/tables/columns.js";
 import type { OffsetsForm } from "../core/plan/model/form.js";
 import { writeQuantity } from "../core/quantity/write.js";
+import type { TerminalWords } from "./terminal/english.js";
 
 /** A table of offsets as the plan writes a form: stations of all lines together, `none` where a line has no figure. */
 export function offsetSection(lines: readonly LinePoints[], numbers: OffsetsForm["numbers"]): string[] {
@@ -29,10 +31,20 @@ export function offsetSection(lines: readonly LinePoints[], numbers: OffsetsForm
   ];
 }
 
+/** Words of the heading of a table of offsets in other languages than the format's own. */
+export const offsetsInAnyLanguage: OtherNames = new Map([
+  ["estación", "station"],
+  ["semimanga", "half-breadth"],
+  ["altura", "height"],
+  ["flotación", "waterline"],
+]);
+
 /** What is wrong with a table of offsets. */
-export function offsetProblemWords({ problem, at, terms }: HullProblem): string {
+export function offsetProblemWords(
+  { problem, at, terms }: HullProblem,
+  say: TerminalWords["hull"]["form"],
+): string {
   const found = terms?.found ?? "";
-  if (problem === "unknown column")
-    return `${at} is headed “${found}”; write station, then NAME half-breadth and NAME height`;
-  return `${at}: “${found}” is no number of this kind`;
+  const place = at.replace(/\bline\b/, say.line).replace(/\bcolumn\b/, say.column);
+  return problem === "unknown column" ? say.badHeading(place, found) : say.badNumber(place, found);
 }

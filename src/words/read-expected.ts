@@ -1,4 +1,3 @@
-import type { QuantityKind } from "../core/quantity/fault.js";
 import type { ExpectedWords } from "./problems/problem-words.js";
 import { fields } from "./screen/en/fields.js";
 
@@ -33,8 +32,3 @@ export const expectedInEnglish: ExpectedWords = {
   },
   or: () => "or",
 };
-
-/** A kind of quantity with its article. */
-export function kindWords(kind: QuantityKind): string {
-  return expectedInEnglish.kinds[kind];
-}

@@ -1,56 +1,69 @@
 import type { TableProblem } from "../core/parts/tables/columns.js";
 import type { MoneyProblem } from "../core/quantity/money.js";
+import type { TerminalWords } from "./terminal/english.js";
 
 /** What is wrong with a table someone brings, as `line 3, price: …`; the file's name stands before it. */
-export function tableProblemLine(problem: TableProblem): string {
+export function tableProblemLine(problem: TableProblem, words: TerminalWords): string {
+  const { tables: say } = words.work;
   const column =
-    "column" in problem ? `, ${typeof problem.column === "number" ? "column " : ""}${problem.column}` : "";
-  return `line ${problem.line}${column}: ${sentence(problem)}`;
+    "column" in problem
+      ? `, ${typeof problem.column === "number" ? say.column(`${problem.column}`) : headed(problem.column, words)}`
+      : "";
+  return `${say.line(problem.line)}${column}: ${sentence(problem, words)}`;
 }
 
-function sentence(problem: TableProblem): string {
+/** A column by its heading; one there is not, as it is written. */
+function headed(column: string, { tables: { headings } }: TerminalWords): string {
+  const known: Readonly<Record<string, string>> = headings;
+  return Object.hasOwn(known, column) ? (known[column] ?? column) : column;
+}
+
+function sentence(problem: TableProblem, words: TerminalWords): string {
+  const { tables: say } = words.work;
   switch (problem.problem) {
     case "open-quote":
-      return "A quote is opened and never closed.";
     case "text-after-quote":
-      return "Something follows a closing quote; a quote inside a cell is written twice.";
     case "quote-in-plain-field":
-      return "A quote stands inside a cell that does not begin with one.";
     case "too-large":
-      return "The table is too large.";
+      return say[problem.problem];
     case "unknown-column":
-      return `There is no column “${problem.column}”.${problem.nearest === undefined ? "" : ` Perhaps “${problem.nearest}”?`}`;
+      return say.unknownColumn(problem.column, problem.nearest);
     case "missing-column":
-      return `The column ${problem.column} is missing.`;
+      return say.missingColumn(headed(problem.column, words));
     case "column-twice":
-      return `The column ${problem.column} stands there twice.`;
+      return say.columnTwice(headed(problem.column, words));
     case "too-many-cells":
-      return `${problem.found} cells where the heading has ${problem.expected}.`;
+      return say.tooManyCells(problem.found, problem.expected);
     case "empty-cell":
-      return `The cell under ${problem.column} is empty.`;
+      return say.emptyCell(headed(problem.column, words));
     case "not-one-of":
-      return `“${problem.found}” is none of ${problem.allowed.join(", ")}.`;
+      return say.notOneOf(problem.found, problem.allowed.map((one) => wordOf(one, words)).join(", "));
     case "not-a-count":
-      return `“${problem.found}” is no count; a whole number is needed.`;
+      return say.notACount(problem.found);
     case "negative-stock":
-      return `“${problem.found}” is less than none; count what is there.`;
+      return say.negativeStock(problem.found);
     case "not-a-quantity":
-      return `“${problem.fault.found}” can't be read${problem.fault.nearest === undefined ? "" : `; perhaps “${problem.fault.nearest}”`}.`;
+      return say.notAQuantity(problem.fault.found, problem.fault.nearest);
     case "not-money":
-      return moneySentence(problem.money);
+      return moneySentence(problem.money, words);
     default:
       return problem satisfies never;
   }
 }
 
-function moneySentence(problem: MoneyProblem): string {
+function wordOf(word: string, { tables: { words } }: TerminalWords): string {
+  const known: Readonly<Record<string, string>> = words;
+  return Object.hasOwn(known, word) ? (known[word] ?? word) : word;
+}
+
+function moneySentence(problem: MoneyProblem, { work: { tables: say } }: TerminalWords): string {
   switch (problem.problem) {
     case "not-a-price":
-      return `“${problem.text}” is no price; write 12.50 EUR.`;
+      return say.notAPrice(problem.text);
     case "too-many-decimals":
-      return `“${problem.text}” has more decimals than the ${problem.allowed} its currency has.`;
+      return say.tooManyDecimals(problem.text, problem.allowed);
     case "two-currencies":
-      return `Prices in ${problem.currencies.join(" and ")} cannot be added up; use one.`;
+      return say.twoCurrencies(problem.currencies);
     default:
       return problem satisfies never;
   }

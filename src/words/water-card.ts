@@ -2,17 +2,24 @@ import type { CardBattery, CardUse, CardWay, WaterCard } from "../core/proving/w
 import { amps, decimals, hours, marked, roughHours, shareSet } from "./numbers.js";
 import { english } from "./proof/english.js";
 import type { ProofWords } from "./proof/proof-words.js";
+import type { TerminalWords } from "./terminal/english.js";
 
-/** Whole card as lines of text, in English. */
-export function cardWordLines({ ways, batteries, spareFuses, spareThings }: WaterCard): string[] {
+/** Whole card as lines of text. */
+export function cardWordLines(
+  { ways, batteries, spareFuses, spareThings }: WaterCard,
+  words: ProofWords,
+  say: TerminalWords["electrics"]["water"],
+): string[] {
   return [
-    "Which switch, which fuse",
-    ...ways.map((way) => `  ${way.circuit}: ${feedsWords(way)}; ${switchWords(way)}; ${fuseWords(way)}`),
-    ...batteries.flatMap(batteryLines),
+    say.ways,
+    ...ways.map(
+      (way) => `  ${way.circuit}: ${feedsWords(way)}; ${switchWords(way, words)}; ${fuseWords(way, words)}`,
+    ),
+    ...batteries.flatMap((battery) => batteryLines(battery, words, say)),
     "",
-    "Spares to carry",
-    ...spareFuses.map((spare) => `  ${spareFuseWords(spare)}`),
-    `  ${spareThings.join(", ")}`,
+    say.spares,
+    ...spareFuses.map((spare) => `  ${spareFuseWords(spare, words)}`),
+    `  ${spareThings.map((thing) => words.water.things[thing]).join(", ")}`,
   ];
 }
 
@@ -42,21 +49,25 @@ export function usageWords({ kind, outing, useA }: CardUse, { water }: ProofWord
   return kind === "outing" ? water.outing(outing ?? "", amps(useA)) : water.lights(amps(useA));
 }
 
-function batteryLines({ battery, reserveShare, uses, rows, turnOff }: CardBattery): string[] {
+function batteryLines(
+  { battery, reserveShare, uses, rows, turnOff }: CardBattery,
+  words: ProofWords,
+  say: TerminalWords["electrics"]["water"],
+): string[] {
   return [
     "",
-    `Hours left in ${battery} to its reserve of ${shareSet(reserveShare)}, by volts after an hour at rest`,
+    say.hours(battery, shareSet(reserveShare)),
     ...rows.map(
       ({ restingV, left }) =>
-        `  ${decimals(restingV, 2)} V: ${left.map(({ hoursToReserve }, i) => `${roughHours(hoursToReserve)} ${uses[i] ? usageWords(uses[i]) : ""}`).join("; ")}`,
+        `  ${decimals(restingV, 2)} V: ${left.map(({ hoursToReserve }, i) => `${roughHours(hoursToReserve)} ${uses[i] ? usageWords(uses[i], words) : ""}`).join("; ")}`,
     ),
     ...(turnOff.length === 0
       ? []
       : [
-          `Turn off first on ${battery}`,
+          say.turnOff(battery),
           ...turnOff.map(
             ({ group, circuit, currentA, gainedH }) =>
-              `  ${group} (${circuit}): ${amps(currentA)}, ${english.water.gains(hours(gainedH))}`,
+              `  ${group} (${circuit}): ${amps(currentA)}, ${words.water.gains(hours(gainedH))}`,
           ),
         ]),
   ];

@@ -10,7 +10,9 @@ export function consumableText(
   words: StepWords = english,
 ): string {
   const [one, many] = words.consumables[what];
-  if (one === many) return one;
+  // what is not counted is one word in English; in Spanish a thing that is may have one too
+  const [aMass, masses] = english.consumables[what];
+  if (aMass === masses) return one;
   return count === 1 ? `1 ${one}` : `${count} ${many}`;
 }
 

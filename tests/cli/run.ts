@@ -13,12 +13,16 @@ export interface Ran {
 }
 
 /** Runs the command line as a person does, from the project's folder. */
-export function skiffloom(words: readonly string[], input = ""): Ran {
+export function skiffloom(
+  words: readonly string[],
+  input = "",
+  env: Readonly<Record<string, string>> = {},
+): Ran {
   const ran = spawnSync(process.execPath, [join(top, "bin/skiffloom.js"), ...words], {
     cwd: top,
     encoding: "utf8",
     input,
-    env: { ...process.env, NO_COLOR: "" },
+    env: { ...process.env, NO_COLOR: "", LC_ALL: "C", ...env },
     timeout: 60_000,
   });
   if (ran.error) throw ran.error;

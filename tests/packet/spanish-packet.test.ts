@@ -17,20 +17,11 @@ import type { PaperWords } from "../../src/words/paper/paper-words.js";
 import { command } from "../cli/command.js";
 import { fonts } from "../drawing/help.js";
 import { poppler } from "../drawing/poppler.js";
-import { englishLeftIn } from "../words/spanish.js";
+import { englishLeftIn, pairsOf } from "../words/spanish.js";
 import { overlaps, planAt, textsOf } from "./pages.js";
 
 const [english, spanish] = await Promise.all([paperWords("en"), paperWords("es")]);
 
-/** Two words in a row, as often as there are: `no room` of `no room behind`. */
-const pairsOf = (text: string): string[] =>
-  text
-    .toLowerCase()
-    .split(/[^\p{L}\p{N}'’ \u00a0-]+/u)
-    .flatMap((part) => {
-      const words = part.split(/[ \u00a0]+/).filter((word) => /^\p{L}[\p{L}'’-]+$/u.test(word));
-      return words.slice(1).map((word, index) => `${words[index]} ${word}`);
-    });
 /** Written alike in both languages. */
 const alsoSpanish = new Set(["usual"]);
 /** What standards and their publishers are called in any language. */

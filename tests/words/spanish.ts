@@ -20,3 +20,13 @@ const figuresIn = (sentence: string) => (sentence.match(/\d+(\.\d+)?/g) ?? []).t
 export function sameFigures(inSpanish: string, inEnglish: string): void {
   expect(figuresIn(inSpanish), inSpanish).toEqual(figuresIn(inEnglish));
 }
+
+/** Two words in a row, as often as there are: `no room` of `no room behind`. */
+export const pairsOf = (text: string): string[] =>
+  text
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}'’ \u00a0-]+/u)
+    .flatMap((part) => {
+      const words = part.split(/[ \u00a0]+/).filter((word) => /^\p{L}[\p{L}'’-]+$/u.test(word));
+      return words.slice(1).map((word, index) => `${words[index]} ${word}`);
+    });

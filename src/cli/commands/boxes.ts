@@ -7,37 +7,20 @@ import { svgSheet } from "../../drawing/writers/svg.js";
 import { holeTable } from "../../packet/files/tables.js";
 import { boxWhyWords } from "../../words/box-words.js";
 import { drillWords, mmWords } from "../../words/layout-words.js";
-import { paperInEnglish } from "../../words/paper/english.js";
-import { faceWords } from "../../words/template-words.js";
+import { paperWords } from "../../words/paper/fetch.js";
+import type { TerminalWords } from "../../words/terminal/english.js";
 import { readArguments } from "../arguments.js";
 import { writeWhole } from "../files.js";
+import { type Screen, screenIn } from "../language.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load-whole.js";
 import { print, printFile, printJson } from "../print.js";
 import { exit, InputProblem, reason } from "../problem.js";
 import { type Column, textTable } from "../table.js";
-import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
+import { harmless, paint, wrap } from "../terminal.js";
 import { notThere } from "../unknown.js";
 
-export const help = `skiffloom boxes PLAN [--box NAME] [--csv] [--json]
-skiffloom boxes PLAN --template svg|dxf --to FOLDER [--box NAME] [--force]
-
-Prints for every box what comes in by which gland, where each hole goes, in what order it is drilled, and what is
-inside. A box is laid out where its inside is told, or chosen from the boxes you would buy:
-  boxes: {fore box: {inside: [170 mm, 120 mm, 75 mm], wall: 3 mm, of: abs, boss: 10 mm, lid lip: 5 mm}}
-  box catalogue: {small: {inside: [110 mm, 80 mm, 50 mm], price: 14 EUR}, large: {inside: [190 mm, 140 mm, 80 mm], price: 23 EUR}}
-A box with 'holes' is taken as it is drilled, and checked.
-
-  --box NAME           this box only
-  --template svg|dxf   a file at true scale for each face that is drilled, svg with a bar and a square to check
-                       the print by; the packet has them for paper
-  --to FOLDER          where the files go; --force writes over those that are there
-  --csv                the holes as a table, in the plan's unit, from the lower left corner of the face's inside
-  --json               everything as data (docs/json.md)
-
-Clamp a box, never hold it in the hand: a step drill grabs. Wear eye protection.`;
-
-export function run(words: readonly string[]): number {
+export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
   const given = readArguments("boxes", words, {
     plan: true,
     flags: { box: "value", template: "value", to: "value", force: "switch", csv: "switch", json: "switch" },
@@ -50,7 +33,13 @@ export function run(words: readonly string[]): number {
     throw notThere("box", asked, names);
   }
   if (given.values.template !== undefined) {
-    writeTemplates(boxes, given.values.template, given.values.to, given.switches.has("force"));
+    writeTemplates(
+      boxes,
+      given.values.template,
+      given.values.to,
+      given.switches.has("force"),
+      await screenIn(told),
+    );
     return exit.fine;
   }
   if (given.switches.has("json")) {
@@ -58,12 +47,12 @@ export function run(words: readonly string[]): number {
     return exit.fine;
   }
   if (given.switches.has("csv")) {
-    printFile(holeTable(boxes, figures.plan.source.shows, paperInEnglish));
+    printFile(holeTable(boxes, figures.plan.source.shows, await paperWords(told.language)));
     return exit.fine;
   }
-  const screen = terminal();
+  const screen = await screenIn(told);
   print([
-    ...(boxes.length === 0 ? ["This plan has no boxes."] : []),
+    ...(boxes.length === 0 ? [told.layout.boxes.none] : []),
     ...boxes.flatMap((box) => boxLines(box, screen)),
     ...layoutFindingLines(figures, ["boxes"], screen),
   ]);
@@ -75,28 +64,31 @@ function writeTemplates(
   kind: string,
   to: string | undefined,
   force: boolean,
+  { told, paper }: Screen,
 ): void {
   if (kind !== "svg" && kind !== "dxf")
-    throw new InputProblem([`--template takes svg or dxf, not ${harmless(kind)}`]);
-  if (to === undefined) throw new InputProblem(["say where the templates go with --to FOLDER"]);
+    throw new InputProblem(({ common }) => common.words.takes("template", ["svg", "dxf"], harmless(kind)));
+  if (to === undefined) throw new InputProblem(({ layout }) => layout.boxes.sayWhere);
   const templates = boxes.flatMap((box) => box.templates);
-  if (templates.length === 0)
-    throw new InputProblem(["no box here is to be drilled; 'skiffloom boxes PLAN' tells why"]);
+  if (templates.length === 0) throw new InputProblem(({ layout }) => layout.boxes.notDrilled);
+  const { layout, drawn } = paper.of;
   try {
     mkdirSync(to, { recursive: true });
   } catch (error) {
-    throw new InputProblem([`${to} can't be made: ${reason(error)}`]);
+    throw new InputProblem((say) => say.common.files.unmade(to, reason(error, say)));
   }
   const used = new Set<string>();
   for (const template of templates) {
-    const name = freeName(`${template.box} ${faceWords[template.face]}`, used);
+    const name = freeName(`${template.box} ${layout.faces[template.face]}`, used);
     const path = join(to, `${name}.${kind}`);
     writeWhole(
       path,
-      kind === "svg" ? svgSheet(faceSheet(template, "print")) : dxfSheet(faceSheet(template, "cut")),
+      kind === "svg"
+        ? svgSheet(faceSheet(template, "print", drawn))
+        : dxfSheet(faceSheet(template, "cut", drawn)),
       force,
     );
-    process.stdout.write(`${harmless(path)} written\n`);
+    print([told.common.files.written(path)]);
   }
 }
 
@@ -116,37 +108,47 @@ function freeName(wanted: string, used: Set<string>): string {
 const left = (heading: string): Column => ({ heading, align: "left" });
 const right = (heading: string): Column => ({ heading, align: "right" });
 
-function boxLines(box: BoxFigures, screen: Terminal): string[] {
+function boxLines(box: BoxFigures, screen: Screen): string[] {
   return [
     paint(harmless(box.box), "strong", screen),
-    ...boxWhyWords(box).flatMap((line) => wrap(line, screen.width, 2)),
+    ...boxWhyWords(box, screen.paper.of.layout).flatMap((line) => wrap(line, screen.width, 2)),
     ...entryTable(box, screen),
     ...contentsLines(box, screen),
-    ...(box.drilling.length > 0 ? ["Drilling:"] : []),
-    ...box.drilling.map((step, index) => `  ${String(index + 1).padStart(2)}  ${drillWords(step)}`),
+    ...(box.drilling.length > 0 ? [screen.told.layout.boxes.drilling] : []),
+    ...box.drilling.map(
+      (step, index) => `  ${String(index + 1).padStart(2)}  ${drillWords(step, screen.paper.of.layout)}`,
+    ),
     "",
   ];
 }
 
-function entryTable({ layout }: BoxFigures, screen: Terminal): string[] {
+function entryTable({ layout }: BoxFigures, screen: Screen): string[] {
   if (layout === undefined || layout.entries.length === 0) return [];
+  const { layout: words } = screen.paper.of;
+  const { heads } = screen.told.layout.boxes;
   const rows = layout.entries.map(({ id, on, x, y, holeMm }) => [
-    faceWords[on],
-    id,
+    words.faces[on],
+    words.entry(id),
     layout.glands.find(({ cable }) => cable === id)?.fit.size ?? "",
     mmWords(holeMm),
     mmWords(x),
     mmWords(y),
   ]);
-  const columns = [left("face"), left("entry"), left("gland"), right("hole"), right("along"), right("up")];
+  const columns = [
+    left(heads.face),
+    left(heads.entry),
+    left(heads.gland),
+    right(heads.hole),
+    right(heads.along),
+    right(heads.up),
+  ];
   return textTable(columns, rows, screen);
 }
 
-function contentsLines({ layout }: BoxFigures, screen: Terminal): string[] {
+function contentsLines({ layout }: BoxFigures, screen: Screen): string[] {
   const placed = layout?.contents ?? [];
   if (placed.length === 0) return [];
-  const each = placed.map(
-    ({ id, x, y, turned }) => `${id} at ${mmWords(x)}, ${mmWords(y)}${turned ? ", turned" : ""}`,
-  );
-  return wrap(`Inside, from the lower left corner: ${each.join("; ")}.`, screen.width, 2);
+  const { boxes: say } = screen.told.layout;
+  const each = placed.map(({ id, x, y, turned }) => say.at(id, mmWords(x), mmWords(y), turned));
+  return wrap(say.inside(each.join("; ")), screen.width, 2);
 }

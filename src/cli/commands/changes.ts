@@ -1,44 +1,35 @@
 import { findingsJson } from "../../core/figures-json.js";
 import { type PlanChanges, planChanges } from "../../core/working/plan-changes.js";
 import { type ChangesTold, type ChangeTopic, changesTold } from "../../words/changes-told.js";
+import type { TerminalWords } from "../../words/terminal/english.js";
+import { changeLanguage } from "../../words/terminal/fetch.js";
 import { readArguments } from "../arguments.js";
+import { type Screen, screenIn } from "../language.js";
 import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
 import { type Column, textTable } from "../table.js";
-import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
-
-export const help = `skiffloom changes OLD NEW [--json]
-
-What a change of plan does, in words and figures: what was written otherwise, every figure that is another, findings
-that are gone and that are new, parts and wire to buy, steps of work, and what was built that the new plan wants
-otherwise.
-
-  OLD NEW  two plan files; one of them may be - for standard input
-  --json   the same as data (docs/json.md)
-
-Ends with status 0 whether anything changed or not, 2 when a plan can't be read.`;
+import { harmless, paint, wrap } from "../terminal.js";
 
 /** Raised whenever a field changes its meaning or goes. */
 const changesJsonVersion = 1;
 
-export function run(words: readonly string[]): number {
+export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
   const given = readArguments("changes", words, {
     plan: true,
-    rest: { least: 1, most: 1, named: "two plan files, the old and the new" },
+    rest: { least: 1, most: 1, named: "needsTwoPlans" },
     flags: { json: "switch" },
   });
   const [newPath = ""] = given.rest;
-  if (given.plan === "-" && newPath === "-")
-    throw new InputProblem(["only one of the two plans can come from standard input"]);
+  if (given.plan === "-" && newPath === "-") throw new InputProblem(({ work }) => work.changes.onlyOne);
   const [old, young] = [loadWhole(given.plan), loadWhole(newPath)];
   const changes = planChanges(old, young);
   if (given.switches.has("json")) {
     printJson(json(changes, old.plan.name, young.plan.name));
     return exit.fine;
   }
-  const screen = terminal();
-  print(lines(changesTold(changes, young.plan.shows), screen));
+  const inWords = await changeLanguage(told.language);
+  print(lines(changesTold(changes, young.plan.shows, inWords), await screenIn(told)));
   return exit.fine;
 }
 
@@ -59,28 +50,26 @@ function json(changes: PlanChanges, before: string, after: string): Record<strin
 const left = (heading: string): Column => ({ heading, align: "left" });
 const right = (heading: string): Column => ({ heading, align: "right" });
 
-const heads: Readonly<Record<ChangeTopic, string>> = {
-  written: "Written otherwise",
-  figures: "Figures",
-  findings: "Findings",
-  parts: "Parts",
-  work: "Work",
-  built: "Built otherwise than the new plan wants",
-};
+function columns(topic: ChangeTopic, { figureHeads, partHeads }: TerminalWords["work"]["changes"]): Column[] {
+  if (topic === "figures")
+    return [
+      left(figureHeads.at),
+      left(figureHeads.figure),
+      right(figureHeads.before),
+      right(figureHeads.after),
+    ];
+  return topic === "parts" ? [left(partHeads.item), right(partHeads.needed), right(partHeads.buy)] : [];
+}
 
-const columns: Readonly<Partial<Record<ChangeTopic, readonly Column[]>>> = {
-  figures: [left("at"), left("figure"), right("before"), right("after")],
-  parts: [left("item"), right("needed"), right("to buy")],
-};
-
-function lines(told: readonly ChangesTold[], screen: Terminal): string[] {
-  if (told.length === 0) return ["Nothing changes."];
+function lines(told: readonly ChangesTold[], screen: Screen): string[] {
+  const { changes: say } = screen.told.work;
+  if (told.length === 0) return [say.nothing];
   return told
     .flatMap(({ about, counts, sentences, rows }) => [
       "",
-      paint(`${heads[about]}${counts.length === 0 ? "" : `: ${counts.join(", ")}`}`, "strong", screen),
+      paint(`${say.heads[about]}${counts.length === 0 ? "" : `: ${counts.join(", ")}`}`, "strong", screen),
       ...sentences.flatMap((one) => wrap(`- ${one}`, screen.width, 2)),
-      ...(rows.length === 0 ? [] : textTable(columns[about] ?? [], rows, screen)),
+      ...(rows.length === 0 ? [] : textTable(columns(about, say), rows, screen)),
     ])
     .map((line) => (screen.colour ? line : harmless(line)));
 }

@@ -2,33 +2,19 @@ import { figuresJsonVersion, findingsJson } from "../../core/figures-json.js";
 import type { Figures } from "../../core/figures-types.js";
 import { type Finding, levels } from "../../core/findings/finding.js";
 import { ruleOf } from "../../core/findings/rules.js";
-import { editSentence } from "../../words/edits.js";
 import { findingSentence, workingLines } from "../../words/findings.js";
-import { levelWords } from "../../words/labels.js";
 import { ruleText } from "../../words/rules.js";
-import { sourcesInEnglish, sourceWords } from "../../words/source-words.js";
+import { sourceWords } from "../../words/source-words.js";
+import type { TerminalWords } from "../../words/terminal/english.js";
 import { readArguments } from "../arguments.js";
+import { type Screen, screenIn } from "../language.js";
 import { ledgerLines } from "../ledger.js";
 import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
 import { exit } from "../problem.js";
-import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
+import { harmless, paint, wrap } from "../terminal.js";
 
-export const help = `skiffloom check PLAN [--json] [--working]
-
-Reads a plan, works everything out and prints what it finds, gravest first:
-  stop        do not build it so
-  mend        should be put right
-  mind        worth knowing
-  not checked could not be judged; not the same as fine
-
-  --working   how each figure came about
-  --json      the same as data (docs/json.md)
-
-Ends with status 0 when nothing is a stop, 1 when something is, 2 when the plan can't be read.
-Each remedy has a number that 'skiffloom apply PLAN NUMBER' takes.`;
-
-export function run(words: readonly string[]): number {
+export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
   const { plan: path, switches } = readArguments("check", words, {
     plan: true,
     flags: { json: "switch", working: "switch" },
@@ -45,18 +31,19 @@ export function run(words: readonly string[]): number {
     });
     return status;
   }
-  const screen = terminal();
+  const screen = await screenIn(told);
   print([...ledgerLines(figures, screen), ...findingLines(figures, switches.has("working"), screen)]);
   return status;
 }
 
-function findingLines(figures: Figures, working: boolean, screen: Terminal): string[] {
+function findingLines(figures: Figures, working: boolean, screen: Screen): string[] {
   return levels.flatMap((level) => {
     const rows = figures.findings.flatMap((finding, index) =>
       finding.level === level ? [{ finding, number: index + 1 }] : [],
     );
     if (rows.length === 0) return [];
-    const heading = `${levelWords[level].name}: ${levelWords[level].means}`;
+    const { name, means } = screen.paper.of.labels.levels[level];
+    const heading = `${name}: ${means}`;
     return [
       "",
       paint(heading, level, screen),
@@ -70,22 +57,21 @@ function oneFinding(
   number: number,
   figures: Figures,
   working: boolean,
-  screen: Terminal,
+  screen: Screen,
 ): string[] {
   const { shows, rules } = figures.plan.source;
+  const { findings: words, edit: editSentence, sources: sourced } = screen.paper.of;
   const lead = `${String(number).padStart(3)}  `;
   const set = (text: string) => wrap(text, screen.width - 5).map((line) => `     ${line}`);
-  const [first = "", ...rest] = set(findingSentence(finding, shows));
-  const sources = (ruleOf(finding.rule)?.sources[rules] ?? []).map((one) =>
-    sourceWords(one, sourcesInEnglish),
-  );
+  const [first = "", ...rest] = set(findingSentence(finding, shows, words));
+  const sources = (ruleOf(finding.rule)?.sources[rules] ?? []).map((one) => sourceWords(one, sourced));
   return [
     `${lead}${first.slice(5)}`,
     ...rest,
-    ...set(`${finding.rule}: ${ruleText(finding.rule).title} · ${sources.join("; ")}`).map((line) =>
+    ...set(`${finding.rule}: ${ruleText(finding.rule, words).title} · ${sources.join("; ")}`).map((line) =>
       paint(line, "quiet", screen),
     ),
-    ...(working ? workingLines(finding, shows).flatMap((line) => set(`  ${line}`)) : []),
+    ...(working ? workingLines(finding, shows, words).flatMap((line) => set(`  ${line}`)) : []),
     ...(finding.remedies ?? []).map(
       (edit, index) => `     → ${number}${letter(index)}  ${harmless(editSentence(edit))}`,
     ),

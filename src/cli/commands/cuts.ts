@@ -3,29 +3,18 @@ import type { Shows } from "../../core/plan/model/plan.js";
 import { tableStyle } from "../../packet/files/table-style.js";
 import { flagColumns, flagRows, planTable } from "../../packet/files/tables.js";
 import { cutSourceWords, cutWords, moneyWords, proofWords, wireWords } from "../../words/layout-words.js";
-import { paperInEnglish } from "../../words/paper/english.js";
+import { paperWords } from "../../words/paper/fetch.js";
+import type { TerminalWords } from "../../words/terminal/english.js";
 import { readArguments } from "../arguments.js";
+import { type Screen, screenIn } from "../language.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load-whole.js";
 import { print, printFile, printJson } from "../print.js";
 import { exit } from "../problem.js";
 import { type Column, textTable } from "../table.js";
-import { paint, type Terminal, terminal } from "../terminal.js";
+import { paint } from "../terminal.js";
 
-export const help = `skiffloom cuts PLAN [--labels] [--csv] [--json]
-
-Prints what to cut from which length, kind of wire by kind of wire: offcuts first, then spools on hand, then what is
-bought; the least money, and of that the least wire opened. Of what is on hand 25 mm of the old end go first. Cut in this order, longest first, and put both flags on a
-piece before it leaves the spool.
-
-  --labels  the flags for both ends of every piece instead
-  --csv     the table (or with --labels the flags) for a spreadsheet or a label printer
-  --json    everything as data (docs/json.md)
-
-Stock stands in the plan: stock: {wire: [{size: 16 AWG, cores: 2, length: 11 ft}]}; so do prices, by the foot, the
-metre or the spool: prices: {wire: [{size: 16 AWG, cores: 2, spool: 100 ft, price: 62 USD}]}.`;
-
-export function run(words: readonly string[]): number {
+export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
   const given = readArguments("cuts", words, {
     plan: true,
     flags: { labels: "switch", csv: "switch", json: "switch" },
@@ -39,13 +28,14 @@ export function run(words: readonly string[]): number {
     return exit.fine;
   }
   if (given.switches.has("csv")) {
-    printFile(planTable(given.switches.has("labels") ? "flags" : "cuts", whole, paperInEnglish));
+    const paper = await paperWords(told.language);
+    printFile(planTable(given.switches.has("labels") ? "flags" : "cuts", whole, paper));
     return exit.fine;
   }
-  const screen = terminal();
+  const screen = await screenIn(told);
   if (given.switches.has("labels")) {
-    const style = tableStyle(shows, paperInEnglish.tables);
-    print(textTable(flagColumns(style).map(left), flagRows(layout, style, paperInEnglish), screen));
+    const style = tableStyle(shows, screen.paper.tables);
+    print(textTable(flagColumns(style).map(left), flagRows(layout, style, screen.paper), screen));
     return exit.fine;
   }
   print([
@@ -58,19 +48,29 @@ export function run(words: readonly string[]): number {
 const left = (heading: string): Column => ({ heading, align: "left" });
 const right = (heading: string): Column => ({ heading, align: "right" });
 
-function kindLines(kind: CutFigures, shows: Shows, screen: Terminal): string[] {
+function kindLines(kind: CutFigures, shows: Shows, screen: Screen): string[] {
+  const { layout: words } = screen.paper.of;
+  const { cuts: say } = screen.told.layout;
   const price = kind.price === undefined ? "" : `, ${moneyWords(kind.price)}`;
-  const heading = paint(`${wireWords(kind, shows)}: ${proofWords(kind)}${price}`, "strong", screen);
+  const heading = paint(
+    `${wireWords(kind, shows, words)}: ${proofWords(kind, words)}${price}`,
+    "strong",
+    screen,
+  );
   if (kind.plan === undefined) return [heading, ""];
   const rows = kind.plan.lengths.flatMap((length) => [
     ...length.cuts.map((cut, index) => [
-      index === 0 ? cutSourceWords(length, shows) : "",
+      index === 0 ? cutSourceWords(length, shows, words) : "",
       cut.piece,
       cutWords(cut.lengthMm, shows),
     ]),
     ...(length.leftMm < 1
       ? []
-      : [["", length.leftIsUseful ? "left over" : "scrap", cutWords(length.leftMm, shows)]]),
+      : [["", length.leftIsUseful ? say.left : say.scrap, cutWords(length.leftMm, shows)]]),
   ]);
-  return [heading, ...textTable([left("cut from"), left("piece"), right("length")], rows, screen), ""];
+  return [
+    heading,
+    ...textTable([left(say.heads.from), left(say.heads.piece), right(say.heads.length)], rows, screen),
+    "",
+  ];
 }

@@ -2,29 +2,21 @@ import { type PriceBasis, priceBasis } from "../../core/circuit/sizing/prices.js
 import { figuresJson } from "../../core/figures-json.js";
 import type { Figures } from "../../core/figures-types.js";
 import { ruleSet } from "../../core/reference/rule-sets.js";
-import { assumptionWords } from "../../words/assumptions.js";
 import { amps, hours, lengthWords, percent, shareSet, sizeWords, volts, watts } from "../../words/numbers.js";
-import { paperInEnglish } from "../../words/paper/english.js";
+import { pathWords } from "../../words/path-words.js";
 import { sizeReason } from "../../words/size-reasons.js";
+import type { TerminalWords } from "../../words/terminal/english.js";
 import { readArguments } from "../arguments.js";
+import { type Screen, screenIn } from "../language.js";
 import { ledgerLines } from "../ledger.js";
 import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
 import { exit } from "../problem.js";
 import { type Column, textTable } from "../table.js";
-import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
+import { harmless, paint, wrap } from "../terminal.js";
 import { notThere } from "../unknown.js";
 
-export const help = `skiffloom figures PLAN [--corner NAME] [--assumed] [--json]
-
-Prints every electrical figure of a plan: gear with voltage and drop, conductors with size and reason,
-fuses and breakers, batteries, outings.
-
-  --corner NAME  corner to show the gear at: 'worst drop' (the default), 'nominal', 'highest voltage' or one of the plan's own
-  --assumed      also list every value that was assumed, and why
-  --json         everything at every corner, as data (docs/json.md)`;
-
-export function run(words: readonly string[]): number {
+export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
   const given = readArguments("figures", words, {
     plan: true,
     flags: { json: "switch", assumed: "switch", corner: "value" },
@@ -34,7 +26,7 @@ export function run(words: readonly string[]): number {
     printJson(figuresJson(figures));
     return exit.fine;
   }
-  const screen = terminal();
+  const screen = await screenIn(told);
   const corner = given.values.corner ?? "worst drop";
   print([
     ...ledgerLines(figures, screen),
@@ -44,7 +36,7 @@ export function run(words: readonly string[]): number {
     ...energyLines(figures, screen),
     ...(given.switches.has("assumed")
       ? assumedLines(figures, screen)
-      : [`\n${figures.assumptions.length} values were assumed; --assumed lists them.`]),
+      : ["", told.electrics.figures.assumed(figures.assumptions.length)]),
   ]);
   return exit.fine;
 }
@@ -52,11 +44,22 @@ export function run(words: readonly string[]): number {
 const left = (heading: string): Column => ({ heading, align: "left" });
 const right = (heading: string): Column => ({ heading, align: "right" });
 
-function heading(text: string, screen: Terminal): string[] {
+/** Corners of ours by what they are called; one of the plan's own by its name. */
+function cornerWords(name: string, corners: Readonly<Record<string, string>>): string {
+  return Object.hasOwn(corners, name) ? (corners[name] ?? name) : name;
+}
+
+/** Ids as they are read: what the figures added to names is in the reader's language. */
+const idsIn =
+  ({ paper }: Screen) =>
+  (id: string): string =>
+    pathWords(id, paper.of.findings.path);
+
+function heading(text: string, screen: Screen): string[] {
   return ["", paint(text, "strong", screen)];
 }
 
-function gearLines({ corners, plan }: Figures, name: string, screen: Terminal): string[] {
+function gearLines({ corners, plan }: Figures, name: string, screen: Screen): string[] {
   const corner = corners.find((each) => each.name === name);
   if (!corner)
     throw notThere(
@@ -64,102 +67,112 @@ function gearLines({ corners, plan }: Figures, name: string, screen: Terminal): 
       name,
       corners.map((each) => each.name),
     );
+  const say = screen.told.electrics.figures;
+  const { gearHeads: heads } = say;
+  const shown = cornerWords(corner.name, say.corners);
   const limits = new Map(plan.gear.map((piece) => [piece.name, piece.maxDropShare]));
   const rows = corner.gear.map((gear) => [
     gear.id,
     plan.circuitOf.get(gear.id) ?? "",
-    gear.on ? amps(gear.currentA) : "off",
+    gear.on ? amps(gear.currentA) : say.off,
     volts(gear.voltageV),
     gear.on ? volts(gear.dropV) : "",
     gear.on ? percent(gear.dropShare) : "",
     shareSet(limits.get(gear.id)),
   ]);
   const columns = [
-    left("gear"),
-    left("way"),
-    right("current"),
-    right("voltage"),
-    right("drop"),
-    right("share"),
-    right("limit"),
+    left(heads.gear),
+    left(heads.way),
+    right(heads.current),
+    right(heads.voltage),
+    right(heads.drop),
+    right(heads.share),
+    right(heads.limit),
   ];
   const collapsed =
-    corner.status === "collapsed"
-      ? wrap(
-          `The network can't carry this: no more than ${percent(corner.carriedShare)} of the power reaches its gear.`,
-          screen.width,
-        )
-      : [];
+    corner.status === "collapsed" ? wrap(say.collapsed(percent(corner.carriedShare)), screen.width) : [];
   return [
-    ...heading(`Gear, ${corner.name} (copper at ${corner.copperC} °C)`, screen),
+    ...heading(say.gear(shown, `${corner.copperC}`), screen),
     ...collapsed,
     ...textTable(columns, rows, screen),
   ];
 }
 
-function sizeLines({ sizes, plan }: Figures, screen: Terminal): string[] {
+function sizeLines({ sizes, plan }: Figures, screen: Screen): string[] {
   const { shows } = plan.source;
+  const say = screen.told.electrics.figures;
+  const { sizeHeads: heads } = say;
+  const named = idsIn(screen);
   const rows = sizes.choices.map((choice) => [
-    choice.id,
+    named(choice.id),
     sizeWords(choice.size, shows),
     lengthWords(choice.lengthM, shows),
     amps(choice.currentA),
     amps(choice.ampacityA),
-    choice.fixedByOwner ? "yours" : sizeReason(choice.reason, paperInEnglish),
+    choice.fixedByOwner ? say.yours : sizeReason(choice.reason, screen.paper),
   ]);
   const columns = [
-    left("run"),
-    right("size"),
-    right("length"),
-    right("carries"),
-    right("allowed"),
-    left("why"),
+    left(heads.run),
+    right(heads.size),
+    right(heads.length),
+    right(heads.carries),
+    right(heads.allowed),
+    left(heads.why),
   ];
   const proof = {
-    proven: `The ${sizes.aim} set that keeps every limit; proven.`,
+    proven: say.proven(say.aims[sizes.aim]),
     bounded:
       sizes.lowerBound > 0
-        ? `The ${sizes.aim} set found; no set can be better than ${((sizes.lowerBound / sizes.total) * 100).toFixed(1)} % of it.`
-        : `The ${sizes.aim} set found; that none is better was not proven.`,
-    none: `No set of these sizes keeps every limit: ${sizes.unmet.join(", ")}.`,
+        ? say.bounded(say.aims[sizes.aim], ((sizes.lowerBound / sizes.total) * 100).toFixed(1))
+        : say.unproven(say.aims[sizes.aim]),
+    none: say.unmet(sizes.unmet.map(named).join(", ")),
   }[sizes.proof];
   return [
-    ...heading("Conductors", screen),
+    ...heading(say.conductors, screen),
     ...textTable(columns, rows, screen),
-    ...wrap(`${proof}${basisWords(priceBasis(plan, ruleSet(plan.source.rules), sizes))}`, screen.width),
+    ...wrap(
+      `${proof}${basisWords(priceBasis(plan, ruleSet(plan.source.rules), sizes), screen)}`,
+      screen.width,
+    ),
   ];
 }
 
 /** What 'cheapest' rests on, where that is not the plan's own prices. */
-function basisWords(basis: PriceBasis | undefined): string {
-  return basis === undefined || basis === "prices" ? "" : paperInEnglish.electrics.conductors.basis[basis];
+function basisWords(basis: PriceBasis | undefined, { paper }: Screen): string {
+  return basis === undefined || basis === "prices" ? "" : paper.electrics.conductors.basis[basis];
 }
 
-function protectionLines({ protection }: Figures, screen: Terminal): string[] {
+function protectionLines({ protection }: Figures, screen: Screen): string[] {
+  const say = screen.told.electrics.figures;
+  const { protectionHeads: heads } = say;
+  const { conditions } = screen.paper.of.labels;
+  const named = idsIn(screen);
   const rows = protection.map((device) => [
-    device.id,
-    device.spare ? "none yet" : amps(device.ratingA),
-    device.spare ? "spare" : device.fixedByOwner ? "yours" : "worked out",
+    named(device.id),
+    device.spare ? say.noneYet : amps(device.ratingA),
+    device.spare ? say.spare : device.fixedByOwner ? say.yourRating : say.workedOut,
     amps(device.loadA),
     device.weakest ? `${device.weakest.sizeKey}, ${amps(device.weakest.allowedA)}` : "",
     (device.spare ? [] : device.conditions)
       .flatMap(({ condition, state }) =>
-        state === "holds" ? [] : [state === "fails" ? condition : `${condition}?`],
+        state === "holds" ? [] : [state === "fails" ? conditions[condition] : `${conditions[condition]}?`],
       )
       .join(", "),
   ]);
   const columns = [
-    left("fuse or breaker"),
-    right("rating"),
-    left("from"),
-    right("load"),
-    left("weakest behind it"),
-    left("fails, unchecked?"),
+    left(heads.device),
+    right(heads.rating),
+    left(heads.from),
+    right(heads.load),
+    left(heads.weakest),
+    left(heads.fails),
   ];
-  return [...heading("Protection", screen), ...textTable(columns, rows, screen)];
+  return [...heading(say.protection, screen), ...textTable(columns, rows, screen)];
 }
 
-function energyLines({ corners, outings, charging }: Figures, screen: Terminal): string[] {
+function energyLines({ corners, outings, charging }: Figures, screen: Screen): string[] {
+  const say = screen.told.electrics.figures;
+  const { batteryHeads, converterHeads, outingHeads, chargingHeads } = say;
   const nominal = corners.find(({ name }) => name === "nominal");
   const batteries = (nominal?.batteries ?? []).map(({ id, currentA, terminalV }) => [
     id,
@@ -178,8 +191,8 @@ function energyLines({ corners, outings, charging }: Figures, screen: Terminal):
       trace.battery,
       `${trace.usedAh.toFixed(1)} Ah`,
       percent(trace.chargeLeft, 0),
-      trace.reserveAtH === undefined ? "not in the outing" : `after ${hours(trace.reserveAtH)}`,
-      outing.brownOuts.map(({ gear, atH }) => `${gear} after ${hours(atH)}`).join(", ") || "none",
+      trace.reserveAtH === undefined ? say.notInOuting : say.after(hours(trace.reserveAtH)),
+      outing.brownOuts.map(({ gear, atH }) => say.gearAfter(gear, hours(atH))).join(", ") || say.none,
     ]),
   );
   const charges = charging.map((each) => [
@@ -189,19 +202,28 @@ function energyLines({ corners, outings, charging }: Figures, screen: Terminal):
     each.state === "works"
       ? each.days === undefined
         ? hours(each.hours)
-        : `${each.days.toFixed(1)} days`
+        : say.days(each.days.toFixed(1))
       : each.state === "too cold"
-        ? "too cold"
-        : "not checked",
+        ? say.tooCold
+        : say.notChecked,
   ]);
   return [
-    ...heading("Batteries, everything on at nominal", screen),
-    ...textTable([left("battery"), right("gives"), right("at its posts")], batteries, screen),
+    ...heading(say.batteries, screen),
+    ...textTable(
+      [left(batteryHeads.battery), right(batteryHeads.gives), right(batteryHeads.posts)],
+      batteries,
+      screen,
+    ),
     ...(converters.length > 0
       ? [
           "",
           ...textTable(
-            [left("converter"), right("gives"), right("input"), right("heat")],
+            [
+              left(converterHeads.converter),
+              right(converterHeads.gives),
+              right(converterHeads.input),
+              right(converterHeads.heat),
+            ],
             converters,
             screen,
           ),
@@ -209,15 +231,15 @@ function energyLines({ corners, outings, charging }: Figures, screen: Terminal):
       : []),
     ...(trips.length > 0
       ? [
-          ...heading("Outings", screen),
+          ...heading(say.outings, screen),
           ...textTable(
             [
-              left("outing"),
-              left("battery"),
-              right("used"),
-              right("left"),
-              left("reserve reached"),
-              left("under voltage"),
+              left(outingHeads.outing),
+              left(outingHeads.battery),
+              right(outingHeads.used),
+              right(outingHeads.left),
+              left(outingHeads.reserve),
+              left(outingHeads.under),
             ],
             trips,
             screen,
@@ -226,19 +248,31 @@ function energyLines({ corners, outings, charging }: Figures, screen: Terminal):
       : []),
     ...(charges.length > 0
       ? [
-          ...heading("Charging", screen),
-          ...textTable([left("charger"), left("battery"), right("from"), right("to full")], charges, screen),
+          ...heading(say.charging, screen),
+          ...textTable(
+            [
+              left(chargingHeads.charger),
+              left(chargingHeads.battery),
+              right(chargingHeads.from),
+              right(chargingHeads.full),
+            ],
+            charges,
+            screen,
+          ),
         ]
       : []),
   ];
 }
 
-function assumedLines({ assumptions }: Figures, screen: Terminal): string[] {
+function assumedLines({ assumptions }: Figures, screen: Screen): string[] {
+  const { assumedTitle, assumedHeads: heads } = screen.told.electrics.figures;
+  const { assumed } = screen.paper.of;
+  const named = idsIn(screen);
   const rows = assumptions.map(({ at, field, value, reason }) =>
-    [at, field, value, assumptionWords[reason]].map(harmless),
+    [named(at), assumed.field(field), assumed.value(value), assumed.reasons[reason]].map(harmless),
   );
   return [
-    ...heading("Assumed, because the plan leaves it out", screen),
-    ...textTable([left("at"), left("field"), left("taken"), left("why")], rows, screen),
+    ...heading(assumedTitle, screen),
+    ...textTable([left(heads.at), left(heads.field), left(heads.taken), left(heads.why)], rows, screen),
   ];
 }

@@ -11,32 +11,17 @@ import {
   trimWords,
 } from "../../words/hull-words.js";
 import { decimals, lengthWords, metacentreWords } from "../../words/numbers.js";
+import type { TerminalWords } from "../../words/terminal/english.js";
 import { readArguments } from "../arguments.js";
+import { type Screen, screenIn } from "../language.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
 import { exit } from "../problem.js";
 import { type Column, textTable } from "../table.js";
-import { paint, type Terminal, terminal } from "../terminal.js";
+import { paint, wrap } from "../terminal.js";
 
-export const help = `skiffloom float PLAN [--json]
-
-Prints how she floats under what the plan puts aboard: draft, trim, heel, freeboard, metacentric height and righting
-levers, what moving a weight does, and for each hole its height over still water and the heel and trim that put it under.
-It needs a form (skiffloom form --help) and weights:
-  float:
-    water: sea
-    hull: {weight: 150 kg, at: [80 in, 0 in, 13 in]}       # forward of station 0, to port, up
-    people: {at the tiller: {weight: 80 kg, at: [34 in, 5 in, 22 in]}}
-    other: {motor: {weight: 38 kg, at: [-6 in, 0 in, 24 in]}}
-Batteries and gear weigh where they stand: 'weight' with a face, or with 'stands at'.
-
-  --json  everything as data (docs/json.md)
-
-Planning aids for still water, no stability assessment: waves, people who move and water inside change everything.
-The boat's own plate and her maker come first.`;
-
-export function run(words: readonly string[]): number {
+export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
   const given = readArguments("float", words, { plan: true, flags: { json: "switch" } });
   const { figures, hull } = loadWhole(given.plan);
   const { name, shows } = figures.plan.source;
@@ -44,15 +29,11 @@ export function run(words: readonly string[]): number {
     printJson({ skiffloom: "float", version: 1, plan: { name }, ...floatJson(hull) });
     return exit.fine;
   }
-  const screen = terminal();
+  const screen = await screenIn(told);
   const { float } = hull;
   print([
     ...(float === undefined
-      ? [
-          hull.form?.form === undefined
-            ? "This plan gives no form to float; 'skiffloom form --help' tells how one is measured."
-            : "This plan gives no weights under 'float'; 'skiffloom float --help' shows how.",
-        ]
+      ? [hull.form?.form === undefined ? told.hull.float.noForm : told.hull.float.noWeights]
       : [
           ...restLines(float, shows, screen),
           ...leverLines(float, shows, screen),
@@ -64,7 +45,7 @@ export function run(words: readonly string[]): number {
   return exit.fine;
 }
 
-const findingLines = (figures: Figures, screen: Terminal) => layoutFindingLines(figures, ["float"], screen);
+const findingLines = (figures: Figures, screen: Screen) => layoutFindingLines(figures, ["float"], screen);
 
 function floatJson({ float, holes }: HullFigures) {
   const heights = holes.flatMap(({ name, afloat, plan }) =>
@@ -102,48 +83,60 @@ function floatJson({ float, holes }: HullFigures) {
 const left = (heading: string): Column => ({ heading, align: "left" });
 const right = (heading: string): Column => ({ heading, align: "right" });
 
-function restLines(
-  { rest, weights, densityKgPerM3 }: FloatFigures,
-  shows: Shows,
-  screen: Terminal,
-): string[] {
+function restLines({ rest, weights, densityKgPerM3 }: FloatFigures, shows: Shows, screen: Screen): string[] {
   const total = weights.reduce((sum, { massKg }) => sum + massKg, 0);
-  const head = paint("At rest in still water", "strong", screen);
-  if (rest === undefined) return [head, "She finds no rest; the findings say why."];
+  const say = screen.told.hull.float;
+  const head = paint(say.rest, "strong", screen);
+  if (rest === undefined) return [head, say.noRest];
   const { heelDeg, trimDeg } = rest.floating;
-  const water = densityKgPerM3 > 1010 ? "sea" : "fresh";
+  const length = (lengthM: number) => lengthWords(lengthM, shows);
+  const rows: readonly [keyof typeof say.heads, string][] = [
+    ["weighs", say.weighs(decimals(total, 0), densityKgPerM3 > 1010)],
+    ["draft", say.draft(length(rest.draftM), length(rest.draftAftM), length(rest.draftForeM))],
+    ["freeboard", say.freeboard(length(rest.freeboardM), length(rest.freeboardAtXM))],
+    ["trim", say.trim(degreeWords(Math.abs(trimDeg), 1), trimDeg > 0)],
+    ["heel", say.heel(degreeWords(Math.abs(heelDeg), 1), heelDeg > 0)],
+    ["gm", say.gm(metacentreWords(rest.gmM, shows), metacentreWords(rest.gmAlongM, shows))],
+  ];
+  const wide = Math.max(...rows.map(([key]) => say.heads[key].length)) + 4;
   return [
     head,
-    `  weighs       ${decimals(total, 0)} kg, in ${water} water`,
-    `  draft        ${lengthWords(rest.draftM, shows)} (aft ${lengthWords(rest.draftAftM, shows)}, fore ${lengthWords(rest.draftForeM, shows)} on the base line)`,
-    `  freeboard    ${lengthWords(rest.freeboardM, shows)}, least at station ${lengthWords(rest.freeboardAtXM, shows)}`,
-    `  trim         ${degreeWords(Math.abs(trimDeg), 1)} by the ${trimDeg > 0 ? "bow" : "stern"}`,
-    `  heel         ${degreeWords(Math.abs(heelDeg), 1)} to ${heelDeg > 0 ? "starboard" : "port"}`,
-    `  GM           ${metacentreWords(rest.gmM, shows)} across, ${metacentreWords(rest.gmAlongM, shows)} along`,
+    ...rows.flatMap(([key, text]) =>
+      wrap(text, screen.width - wide - 2).map(
+        (line, at) => `  ${(at === 0 ? say.heads[key] : "").padEnd(wide)}${line}`,
+      ),
+    ),
   ];
 }
 
-function leverLines({ curve }: FloatFigures, shows: Shows, screen: Terminal): string[] {
+function leverLines({ curve }: FloatFigures, shows: Shows, screen: Screen): string[] {
   const to = curve.filter(({ heelDeg }) => heelDeg >= 0 && heelDeg % 10 === 0);
   if (to.length === 0) return [];
+  const say = screen.told.hull.float;
   const rows = to.map(({ heelDeg, leverM, freeboardM }) => [
     degreeWords(heelDeg),
     lengthWords(leverM, shows),
     lengthWords(freeboardM, shows),
-    freeboardM < 0 ? "an open boat fills: the lever no longer holds" : "",
+    freeboardM < 0 ? say.fills : "",
   ]);
   return [
     "",
-    paint("Righting levers, heeled to starboard", "strong", screen),
-    ...textTable([right("heel"), right("lever"), right("freeboard"), left("")], rows, screen),
+    paint(say.levers, "strong", screen),
+    ...textTable(
+      [right(say.leverHeads.heel), right(say.leverHeads.lever), right(say.leverHeads.freeboard), left("")],
+      rows,
+      screen,
+    ),
   ];
 }
 
-function moveLines({ moves, weights }: FloatFigures, shows: Shows, screen: Terminal): string[] {
+function moveLines({ moves, weights }: FloatFigures, shows: Shows, screen: Screen): string[] {
   if (moves.length === 0) return [];
   const stepM = moveStepM(shows);
+  const say = screen.told.hull.float;
+  const { moveHeads: heads } = say;
   const signed = (valueM: number) =>
-    `${valueM < 0 ? "less by " : "more by "}${smallWords(Math.abs(valueM), shows)}`;
+    say[valueM < 0 ? "less" : "more"](smallWords(Math.abs(valueM), shows, screen.paper.of.hull));
   const rows = moves.map(({ name, massKg, trimDegPerM, draftForePerM, draftAftPerM }) => {
     const at = weights.find((weight) => weight.name === name)?.at;
     return [
@@ -157,15 +150,15 @@ function moveLines({ moves, weights }: FloatFigures, shows: Shows, screen: Termi
   });
   return [
     "",
-    paint(`Each weight, moved forward by ${lengthWords(stepM, shows)}`, "strong", screen),
+    paint(say.moved(lengthWords(stepM, shows)), "strong", screen),
     ...textTable(
       [
-        left("weight"),
-        right("mass"),
-        right("at station"),
-        right("bow down by"),
-        right("draft fore"),
-        right("draft aft"),
+        left(heads.weight),
+        right(heads.mass),
+        right(heads.station),
+        right(heads.bow),
+        right(heads.fore),
+        right(heads.aft),
       ],
       rows,
       screen,
@@ -173,23 +166,26 @@ function moveLines({ moves, weights }: FloatFigures, shows: Shows, screen: Termi
   ];
 }
 
-function holeLines({ holes }: HullFigures, shows: Shows, screen: Terminal): string[] {
+function holeLines({ holes }: HullFigures, shows: Shows, screen: Screen): string[] {
   if (holes.length === 0) return [];
+  const say = screen.told.hull.float;
+  const { holeHeads: heads } = say;
+  const { hull: words } = screen.paper.of;
   const rows = holes.map((hole) => [
     hole.name,
     hole.face,
-    sealWords(hole).split(/[;,]/)[0] ?? "",
-    heightWords(hole, shows),
-    heelWords(hole),
-    trimWords(hole),
+    sealWords(hole, words).split(/[;,]/)[0] ?? "",
+    heightWords(hole, shows, words),
+    heelWords(hole, words),
+    trimWords(hole, words),
   ]);
   const columns = [
-    left("hole"),
-    left("face"),
-    left("water"),
-    right("over still water"),
-    left("under at heel"),
-    left("at trim"),
+    left(heads.hole),
+    left(heads.face),
+    left(heads.water),
+    right(heads.over),
+    left(heads.heel),
+    left(heads.trim),
   ];
-  return ["", paint("Holes", "strong", screen), ...textTable(columns, rows, screen)];
+  return ["", paint(say.holes, "strong", screen), ...textTable(columns, rows, screen)];
 }

@@ -13,36 +13,19 @@ import {
   verdictWords,
   wayWords,
 } from "../../words/hull-words.js";
-import { lengthWords, ordinal } from "../../words/numbers.js";
+import { lengthWords } from "../../words/numbers.js";
+import type { TerminalWords } from "../../words/terminal/english.js";
 import { readArguments } from "../arguments.js";
 import { holesJson, holeTables } from "../hole-tables.js";
+import { type Screen, screenIn } from "../language.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
 import { exit } from "../problem.js";
-import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
+import { harmless, paint, wrap } from "../terminal.js";
 import { notThere } from "../unknown.js";
 
-export const help = `skiffloom marks PLAN [--face NAME] [--why] [--json]
-
-Prints where to drill: for each mark two tape readings from points one can put a finger on, a check reading from a
-third, and how sure the place is. Marks come in the order to set them out, surest first. The packet has them as sheets
-with a drawing, to stand beside the boat with. Below them: what to cut each hole with, what seals it, what is behind it,
-and in which order the wires are pulled.
-
-How: hold the tape at the first point and swing an arc at the reading, do the same from the second, mark where they
-cross, then read the check. Write what you read into the plan and run this again:
-  checked: {coaming lamp 2: {seat bracket: 10 3/4 in, knee screw: 33 13/16 in}}
-It then tells whether the mark stands right, which way to move it, or that the boat's two sides differ. Three readings
-a mark are the least that tell much.
-
-  --face NAME  this face only
-  --why        why these reference points and not others
-  --json       everything as data (docs/json.md)
-
-Know what is behind before you drill: tank, foam, wiring, fuel. Set the drill's stop.`;
-
-export function run(words: readonly string[]): number {
+export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
   const given = readArguments("marks", words, {
     plan: true,
     flags: { face: "value", why: "switch", json: "switch" },
@@ -59,14 +42,10 @@ export function run(words: readonly string[]): number {
     });
     return exit.fine;
   }
-  const screen = terminal();
+  const screen = await screenIn(told);
   const marked = faces.filter(({ sides }) => sides.some(({ marks }) => marks.length > 0));
   print([
-    ...(marked.length === 0
-      ? [
-          "Nothing in this plan stands on a face yet: give gear a face with 'on' and a place with 'at' or 'row'.",
-        ]
-      : []),
+    ...(marked.length === 0 ? [told.hull.marks.none] : []),
     ...marked.flatMap((face) => faceLines(face, figures, given.switches.has("why"), screen)),
     ...holeTables(hull, figures.plan.source.shows, given.values.face, screen),
     ...layoutFindingLines(figures, ["marks", "holes"], screen),
@@ -105,10 +84,10 @@ function faceJson(face: FaceFigures) {
   };
 }
 
-function faceLines(face: FaceFigures, figures: Figures, why: boolean, screen: Terminal): string[] {
+function faceLines(face: FaceFigures, figures: Figures, why: boolean, screen: Screen): string[] {
   return face.sides.flatMap((side) => {
     if (side.marks.length === 0) return [];
-    const name = face.plan.pair ? `${face.name}, ${side.side}` : face.name;
+    const name = face.plan.pair ? `${face.name}, ${screen.paper.of.labels.sides[side.side]}` : face.name;
     return [
       paint(harmless(name), "strong", screen),
       ...datumLines(face, figures, screen),
@@ -121,18 +100,19 @@ function faceLines(face: FaceFigures, figures: Figures, why: boolean, screen: Te
 }
 
 /** What `along` counts from on a strip, beside the stations its zones are written by. */
-function datumLines({ plan: { shape } }: FaceFigures, { plan }: Figures, screen: Terminal): string[] {
+function datumLines({ plan: { shape } }: FaceFigures, { plan }: Figures, screen: Screen): string[] {
   if (shape.kind !== "strip") return [];
   const station = lengthWords(shape.fromM, plan.source.shows);
-  return wrap(
-    `Along counts by tape from the aft end of this face, which is at station ${station}; zones not to drill count by station.`,
-    screen.width,
-  ).map((line) => paint(line, "quiet", screen));
+  return wrap(screen.told.hull.marks.datum(station), screen.width).map((line) =>
+    paint(line, "quiet", screen),
+  );
 }
 
-function markLines(side: SideFigures, figures: Figures, screen: Terminal): string[] {
+function markLines(side: SideFigures, figures: Figures, screen: Screen): string[] {
   const { shows } = figures.plan.source;
   const { graduationM } = figures.plan.marks;
+  const say = screen.told.hull.marks;
+  const { hull: words, labels } = screen.paper.of;
   const wide = Math.max(
     0,
     ...side.marks.flatMap(({ mark }) =>
@@ -148,51 +128,57 @@ function markLines(side: SideFigures, figures: Figures, screen: Terminal): strin
     const sure =
       mark.ellipse === undefined
         ? ""
-        : `19 of 20 within ${smallWords(mark.ellipse.majorM * mark.ellipse.growthFor95, shows)}`;
-    const beside = [sure, twinWords(one, shows)].filter((part) => part !== "").join("; ");
+        : say.sure(smallWords(mark.ellipse.majorM * mark.ellipse.growthFor95, shows, words));
+    const beside = [sure, twinWords(one, shows, words)].filter((part) => part !== "").join("; ");
     return [
-      `${ordinal(index + 1).padStart(5)}  ${harmless(mark.name)}${beside === "" ? "" : `   ${paint(beside, "quiet", screen)}`}`,
-      ...(mark.method === "none" ? ["       cannot be set out; the findings say why"] : []),
+      `${screen.paper.hull.marks.ordinal(index + 1).padStart(5)}  ${harmless(mark.name)}${beside === "" ? "" : `   ${paint(beside, "quiet", screen)}`}`,
+      ...(mark.method === "none" ? [`       ${say.cannot}`] : []),
       ...mark.readings.map(({ from, roundedM, lies }, at) => {
         const how = square
           ? at === 0
-            ? `from ${from} along ${edgeWords(mark.edge, side.face)}, ${wayWords(mark.edge ?? "", roundedM, side.face)}`
-            : "square off it"
-          : `from ${from}${lies === "straight" ? ", pulled straight" : ""}`;
+            ? say.along(
+                labels.sided(from),
+                edgeWords(mark.edge, side.face, words),
+                wayWords(mark.edge ?? "", roundedM, side.face, words),
+              )
+            : say.square
+          : say.from(labels.sided(from), lies === "straight");
         return `       ${read(Math.abs(roundedM))}  ${harmless(how)}`;
       }),
       ...(mark.check === undefined
         ? []
-        : [`       ${read(mark.check.roundedM)}  check, from ${harmless(mark.check.from)}`]),
+        : [`       ${read(mark.check.roundedM)}  ${harmless(say.check(labels.sided(mark.check.from)))}`]),
     ];
   });
 }
 
-function whyLines({ mark }: SideMark, { face }: SideFigures, shows: Shows, screen: Terminal): string[] {
-  const crossing = mark.crossingDeg === undefined ? "" : ` at ${degreeWords(mark.crossingDeg)}`;
+function whyLines({ mark }: SideMark, { face }: SideFigures, shows: Shows, screen: Screen): string[] {
+  const say = screen.told.hull.marks;
+  const { hull: words } = screen.paper.of;
+  const crossing = mark.crossingDeg === undefined ? "" : say.crossing(degreeWords(mark.crossingDeg));
   const rounding = mark.rounding ? Math.hypot(...mark.rounding) : undefined;
   const lines = [
-    `${mark.name}: ${methodWords(mark, face)}${crossing}${rounding === undefined ? "" : `; rounding to the tape costs ${smallWords(rounding, shows)}`}`,
-    ...mark.reasons.map((reason) => `  ${reasonWords(reason, shows)}`),
-    ...(mark.check === undefined
-      ? []
-      : [`  check: finds an error of ${smallWords(mark.check.findsM, shows)} in either tape`]),
+    `${mark.name}: ${methodWords(mark, face, words, say)}${crossing}${rounding === undefined ? "" : say.rounding(smallWords(rounding, shows, words))}`,
+    ...mark.reasons.map((reason) => `  ${reasonWords(reason, shows, words, say)}`),
+    ...(mark.check === undefined ? [] : [`  ${say.finds(smallWords(mark.check.findsM, shows, words))}`]),
   ];
   return lines.flatMap((line) => wrap(line, screen.width - 2).map((each) => `  ${each}`));
 }
 
-function checkedLines(face: FaceFigures, { checked }: SideFigures, shows: Shows, screen: Terminal): string[] {
+function checkedLines(face: FaceFigures, { checked }: SideFigures, shows: Shows, screen: Screen): string[] {
   if (checked === undefined) return [];
+  const say = screen.told.hull.marks;
+  const { hull: words } = screen.paper.of;
   const strip = face.plan.shape.kind === "strip";
   const lines = checked.verdicts
     .filter(({ verdict }) => verdict !== "not known")
     .map((one) => {
-      const off = smallWords(Math.hypot(one.offAlongM, one.offUpM), shows);
-      const move = one.verdict === "misplaced" ? `: ${moveWords(one, strip, shows)}` : "";
-      return `${one.name}: ${verdictWords(one.verdict)}, ${off} off by ${one.readings} readings${move}`;
+      const off = smallWords(Math.hypot(one.offAlongM, one.offUpM), shows, words);
+      const move = one.verdict === "misplaced" ? `: ${moveWords(one, strip, shows, words)}` : "";
+      return say.off(one.name, verdictWords(one.verdict, words), off, one.readings, move);
     });
   return [
-    "  Measured",
+    `  ${say.measured}`,
     ...lines.flatMap((line) => wrap(harmless(line), screen.width - 5)).map((line) => `     ${line}`),
   ];
 }

@@ -6,14 +6,6 @@ import { printFile } from "../print.js";
 import { exit } from "../problem.js";
 import { notThere } from "../unknown.js";
 
-export const help = `skiffloom netlist PLAN [--corner NAME] [--to FILE] [--force]
-
-Prints one corner of the circuit as SPICE text, every element named after its run, leg, joint or gear,
-so that anyone can check the figures with a circuit simulator of their own.
-
-  --corner NAME  'worst drop' (the default), 'nominal', 'highest voltage' or one of the plan's own
-  --to FILE      write it there instead; --force writes over a file that is there`;
-
 export function run(words: readonly string[]): number {
   const given = readArguments("netlist", words, {
     plan: true,

@@ -5,103 +5,119 @@ import { newPlanText } from "../../core/plan/new/new-plan.js";
 import "../../core/plan/read.js";
 import type { QuantityKind } from "../../core/quantity/fault.js";
 import { faultOf } from "../../core/quantity/fault-of.js";
-import { kindWords } from "../../words/read-expected.js";
-import { readProblemLine } from "../../words/read-problems.js";
+import type { TerminalWords } from "../../words/terminal/english.js";
 import { readArguments } from "../arguments.js";
-import { Asker, type Check, oneOf } from "../ask.js";
+import { Asker, type Check, type Choice, chosen, oneOf } from "../ask.js";
 import { writeWhole } from "../files.js";
 import { print } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
 import { harmless } from "../terminal.js";
 
-export const help = `skiffloom new [--to FILE] [--force]
-
-Asks a few questions about the boat, its battery and its gear, and writes a plan to go on from. What you
-do not know yet is left open: it is worked out, or assumed and listed as such. Press Enter to take what
-stands in brackets.
-
-  --to FILE  where; boat.yaml if left out. --force writes over a file that is there`;
-
-export async function run(words: readonly string[]): Promise<number> {
+export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
   const given = readArguments("new", words, { flags: { to: "value", force: "switch" } });
   const to = given.values.to ?? "boat.yaml";
   const asker = new Asker();
   let answers: NewPlanAnswers;
   try {
-    answers = await askAll(asker);
+    answers = await askAll(asker, told);
   } finally {
     asker.close();
   }
   const made = newPlanText(answers);
   if (!made.ok)
-    throw new InputProblem([
-      "the answers make no sound plan:",
-      ...made.problems.map((problem) => harmless(readProblemLine(problem))),
+    throw new InputProblem(({ work, problems }) => [
+      work.fresh.unsound,
+      ...made.problems.map((problem) => harmless(problems.line(problem))),
     ]);
   writeWhole(to, made.text, given.switches.has("force"));
-  print([`${to} written. See it with: skiffloom check ${to}`]);
+  print([told.work.fresh.written(to)]);
   return exit.fine;
 }
 
 /** A check that the answer reads as a quantity of a kind. */
-function quantity(kind: QuantityKind): Check {
-  return (answer) => (faultOf(answer, kind) === undefined ? undefined : `wanted: ${kindWords(kind)}`);
-}
+const quantity =
+  ({ work, kinds }: TerminalWords) =>
+  (kind: QuantityKind): Check =>
+  (answer) =>
+    faultOf(answer, kind) === undefined ? undefined : work.fresh.wanted(kinds[kind]);
 
-const something: Check = (answer) =>
-  answer === ""
-    ? "a few words, please"
-    : answer.includes(" / ")
-      ? "' / ' can't be part of a name"
-      : undefined;
+const something =
+  ({ work: { fresh } }: TerminalWords): Check =>
+  (answer) =>
+    answer === "" ? fresh.fewWords : answer.includes(" / ") ? fresh.slash : undefined;
 
-const yesNo = oneOf(["yes", "no"]);
+/** Words of the plan's format, each with what it is called in the reader's language. */
+const choicesOf = <Key extends string>(
+  keys: readonly Key[],
+  said: Readonly<Record<Key, string>>,
+): Choice<Key>[] => keys.map((key) => ({ key, said: said[key] }));
 
-async function askAll(asker: Asker): Promise<NewPlanAnswers> {
-  const name = await asker.ask("What is the boat called", "my boat", something);
-  const kind = await asker.ask("What kind of boat is it", "skiff", something);
-  const length = await asker.ask("How long is it", "15 ft", quantity("length"));
-  const petrol = await asker.ask("Is there petrol on board (yes or no)", "no", yesNo);
-  const rules = await asker.ask("Which rules: us or iso", "us", oneOf(["us", "iso"]));
-  const chemistry = await asker.ask(
-    `What kind of battery (${chemistries.join(", ")})`,
-    "agm",
-    oneOf(chemistries),
+async function askAll(asker: Asker, told: TerminalWords): Promise<NewPlanAnswers> {
+  const { fresh: say } = told.work;
+  const measured = quantity(told);
+  const yesNo: Choice<"yes" | "no">[] = [
+    { key: "yes", said: say.yes },
+    { key: "no", said: say.no },
+  ];
+  const kinds = choicesOf<Chemistry>(chemistries, say.chemistries);
+  const name = await asker.ask(say.name, say.usualName, something(told));
+  const kind = await asker.ask(say.kind, say.usualKind, something(told));
+  const length = await asker.ask(say.length, "15 ft", measured("length"));
+  const petrol = await asker.ask(say.petrol, say.no, oneOf(yesNo, told));
+  const rules = await asker.ask(
+    say.rules,
+    "us",
+    oneOf(choicesOf(["us", "iso"], { us: "us", iso: "iso" }), told),
   );
-  const capacity = await asker.ask("Its capacity", "50 Ah", quantity("charge"));
-  const voltage = await asker.ask("Its voltage", "12 V", quantity("voltage"));
-  const cable = await asker.ask("Cable from battery to switch panel, how long", "6 ft", quantity("length"));
-  const gear = await askGear(asker);
+  const chemistry = await asker.ask(
+    say.chemistry(kinds.map(({ said }) => said).join(", ")),
+    say.chemistries.agm,
+    oneOf(kinds, told),
+  );
+  const capacity = await asker.ask(say.capacity, "50 Ah", measured("charge"));
+  const voltage = await asker.ask(say.voltage, "12 V", measured("voltage"));
+  const cable = await asker.ask(say.feed, "6 ft", measured("length"));
+  const gear = await askGear(asker, told);
   return {
     name,
     kind,
     length,
-    petrolOnBoard: petrol === "yes",
+    petrolOnBoard: chosen(yesNo, petrol) === "yes",
     rules: rules === "iso" ? "iso" : "us",
-    battery: { chemistry: chemistry as Chemistry, capacity, voltage, cable },
+    battery: { chemistry: chosen(kinds, chemistry) ?? "agm", capacity, voltage, cable },
     gear,
   };
 }
 
 /** Gear until an empty name. */
-async function askGear(asker: Asker): Promise<NewGear[]> {
+async function askGear(asker: Asker, told: TerminalWords): Promise<NewGear[]> {
+  const { fresh: say } = told.work;
+  const measured = quantity(told);
+  const named = something(told);
+  const roles = choicesOf<GearRole>(gearRoles, say.roles);
   const gear: NewGear[] = [];
   for (;;) {
     const taken = new Set(gear.map((piece) => piece.name));
-    const name = await asker.ask(
-      gear.length === 0
-        ? "First piece of gear (empty when there is none)"
-        : "Next piece of gear (empty when that was all)",
-      "",
-      (answer) => (answer === "" ? undefined : taken.has(answer) ? "that name is taken" : something(answer)),
+    const name = await asker.ask(gear.length === 0 ? say.firstGear : say.nextGear, "", (answer) =>
+      answer === "" ? undefined : taken.has(answer) ? say.taken : named(answer),
     );
     if (name === "") return gear;
-    const role = await asker.ask(`  What is it (${gearRoles.join(", ")})`, "lighting", oneOf(gearRoles));
-    const draws = await asker.ask("  What does it draw, each", "3 W", quantity("draw"));
-    const count = await asker.ask("  How many alike", "1", (answer) =>
-      /^[1-9]\d{0,3}$/.test(answer) ? undefined : "a whole number from 1",
+    const role = await asker.ask(
+      `  ${say.role(roles.map(({ said }) => said).join(", "))}`,
+      say.roles.lighting,
+      oneOf(roles, told),
     );
-    const cable = await asker.ask("  Cable from the panel to it, how long", "8 ft", quantity("length"));
-    gear.push({ name, role: role as GearRole, draws, cable, ...(count !== "1" && { count: Number(count) }) });
+    const draws = await asker.ask(`  ${say.draws}`, "3 W", measured("draw"));
+    const count = await asker.ask(`  ${say.count}`, "1", (answer) =>
+      /^[1-9]\d{0,3}$/.test(answer) ? undefined : say.whole,
+    );
+    const cable = await asker.ask(`  ${say.cable}`, "8 ft", measured("length"));
+    gear.push({
+      name,
+      role: chosen(roles, role) ?? "other",
+      draws,
+      cable,
+      ...(count !== "1" && { count: Number(count) }),
+    });
   }
 }

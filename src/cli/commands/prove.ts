@@ -12,10 +12,7 @@ import { batteryCurrentA, batteryLeft } from "../../core/proving/water/battery-l
 import { waterCard } from "../../core/proving/water/card.js";
 import { nearestOf } from "../../core/quantity/nearest.js";
 import { mendEdits } from "../../core/work/work-edits.js";
-import { beyondWords } from "../../words/beyond-words.js";
-import { editProblemSentence } from "../../words/edit-problems.js";
 import { decimals, hours, percent } from "../../words/numbers.js";
-import { english } from "../../words/proof/english.js";
 import {
   bandWords,
   branchWords,
@@ -30,39 +27,20 @@ import {
   takenWords,
   verdictSentence,
 } from "../../words/proving.js";
-import { proof } from "../../words/screen/en/proof.js";
+import type { TerminalWords } from "../../words/terminal/english.js";
 import { expectedWords, howWords, sectionWords, settingWords } from "../../words/test-sheet.js";
 import { cardWordLines } from "../../words/water-card.js";
 import { readArguments } from "../arguments.js";
 import { writeWhole } from "../files.js";
+import { type Screen, screenIn } from "../language.js";
 import { loadFigures } from "../load.js";
 import { momentAsked } from "../moment.js";
 import { print, printJson } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
 import { textTable } from "../table.js";
-import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
+import { harmless, paint, wrap } from "../terminal.js";
 
-export const help = `skiffloom prove PLAN [--sheet | --water] [--json]
-skiffloom prove PLAN --mended PLACE [--note TEXT] [--now WHEN]
-skiffloom prove PLAN --battery NAME --shows 12.4 [--with 3.2 | --on GEAR] [--use 2]
-
-Compares the readings in the plan with what a sound boat would show, ranks what may be wrong,
-and says what to measure next. Readings that were taken when a project was finished are what
-later ones are compared with: a joint that ages shows.
-
-  --sheet     the test sheet: every reading to take, what to expect, what to stop for
-  --water     the card for the water: switches, fuses, hours left, what to turn off first
-  --mended    put a mend of this stretch, fuse, cable, gear or battery on record: readings taken through it
-              before are no longer held against the boat, and what proves the mend is asked for
-  --battery   hours left in a battery, from the volts it --shows, with so many amperes on
-              (--with) or this gear on (--on "side lights, sounder"); left out: at rest.
-              At a use of so many amperes from now (--use; left out: what was on)
-  --json      the same as data (docs/json.md)
-
-Ends with status 0 when every reading is as expected and every mend proven, 1 when one is not, 2 when the plan can't be read.
-Take meters to live circuits only where you know what you do; batteries can weld and burn.`;
-
-export function run(words: readonly string[]): number {
+export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
   const {
     plan: path,
     switches,
@@ -86,12 +64,18 @@ export function run(words: readonly string[]): number {
   if (values.mended !== undefined) putMend(path, values.mended, values);
   const { figures, circuit } = loadFigures(path);
   const json = switches.has("json");
-  const screen = terminal();
-  if (values.battery !== undefined) return batteryRun({ figures, circuit }, values.battery, values, json);
+  const screen = await screenIn(told);
+  if (values.battery !== undefined)
+    return batteryRun({ figures, circuit }, values.battery, values, json, screen);
   if (switches.has("water")) {
     const card = waterCard(figures);
     if (json) printJson({ skiffloom: "water card", version: 1, ...card });
-    else print(cardWordLines(card).flatMap((line) => wrap(harmless(line), screen.width)));
+    else
+      print(
+        cardWordLines(card, screen.paper.of.proof, told.electrics.water).flatMap((line) =>
+          wrap(harmless(line), screen.width),
+        ),
+      );
     return exit.fine;
   }
   if (switches.has("sheet")) {
@@ -113,42 +97,42 @@ function putMend(
   place: string,
   { note, now }: Readonly<Record<string, string | undefined>>,
 ): void {
-  if (path === "-") throw new InputProblem(["a plan from standard input can't be written back"]);
+  if (path === "-") throw new InputProblem(({ common }) => common.files.notBack);
   const { plan, document, figures, circuit } = loadFigures(path);
   const bench = benchOf(figures.plan, circuit);
   if (!isMendable(bench, figures.plan, place)) {
     const names = [...bench.branchOf.keys(), ...plan.gear.map(({ name }) => name)];
     const nearest = nearestOf(place, names);
-    throw new InputProblem([
-      `nothing in the circuit is called ${harmless(place)}${nearest === undefined ? "" : `; did you mean '${harmless(nearest)}'?`}`,
-    ]);
+    throw new InputProblem(({ electrics: { prove: say } }) =>
+      harmless(`${say.noPlace(place)}${nearest === undefined ? "" : say.meant(nearest)}`),
+    );
   }
   const edited = editSound({ plan, document }, mendEdits([place], momentAsked(now), note));
-  if (!edited.ok) throw new InputProblem([harmless(editProblemSentence(edited.problem))]);
+  if (!edited.ok) throw new InputProblem(({ problems }) => harmless(problems.edit(edited.problem)));
   writeWhole(path, edited.text, true);
 }
 
-function sectionLines(section: SheetSection, screen: Terminal): string[] {
+function sectionLines(section: SheetSection, screen: Screen): string[] {
   if (section.tests.length === 0) return [];
+  const { proof: words } = screen.paper.of;
+  const { sheetHeads: heads } = screen.told.electrics.prove;
   const rows = section.tests.map((test) => [
-    english.sheet.tests[test.test],
-    expectedWords(test),
-    settingWords(test),
-    howWords(test),
+    words.sheet.tests[test.test],
+    expectedWords(test, words),
+    settingWords(test, words),
+    howWords(test, words),
   ]);
-  const columns = ["test", "expect", "instrument", "where and how"].map((heading) => ({
+  const columns = [heads.test, heads.expect, heads.instrument, heads.how].map((heading) => ({
     heading,
     align: "left" as const,
   }));
   const stops = [...new Set(section.tests.map(({ stop }) => stop))].map((stop) => {
-    const names = section.tests
-      .filter((one) => one.stop === stop)
-      .map(({ test }) => english.sheet.tests[test]);
-    return `${[...new Set(names)].join("; ")}. ${english.sheet.stops[stop]}`;
+    const names = section.tests.filter((one) => one.stop === stop).map(({ test }) => words.sheet.tests[test]);
+    return `${[...new Set(names)].join("; ")}. ${words.sheet.stops[stop]}`;
   });
   return [
     "",
-    paint(harmless(sectionWords(section)), "strong", screen),
+    paint(harmless(sectionWords(section, words)), "strong", screen),
     ...textTable(columns, rows, screen),
     ...stops.flatMap((line) => wrap(line, screen.width).map((row) => paint(row, "quiet", screen))),
   ];
@@ -156,71 +140,70 @@ function sectionLines(section: SheetSection, screen: Terminal): string[] {
 
 function diagnosisLines(
   { judged, again, idleMends, meterShare, faults, next, changes, agedFaults }: Diagnosis,
-  screen: Terminal,
+  screen: Screen,
 ): string[] {
+  const { proof: words } = screen.paper.of;
+  const { prove: say } = screen.told.electrics;
   const set = (text: string) => wrap(harmless(text), screen.width);
   const ranked = (suspects: readonly Suspect[]) =>
     suspects.flatMap((suspect) => {
-      const [first = "", ...rest] = wrap(harmless(suspectSentence(suspect)), screen.width - 9);
+      const [first = "", ...rest] = wrap(harmless(suspectSentence(suspect, words)), screen.width - 9);
       const lead = probabilityWords(suspect.probability).padStart(7);
       return [`${lead}  ${first}`, ...rest.map((row) => `         ${row}`)];
     });
-  if (judged.length === 0)
-    return set(
-      "The plan has no readings. `skiffloom prove PLAN --sheet` says what to read; write what the meter shows under `readings`.",
-    );
+  if (judged.length === 0) return set(say.noReadings);
   const columns = [
-    { heading: "reading", align: "left" },
-    { heading: "shows", align: "right" },
-    { heading: "a sound boat", align: "left" },
+    { heading: say.heads.reading, align: "left" },
+    { heading: say.heads.shows, align: "right" },
+    { heading: say.heads.sound, align: "left" },
     { heading: "", align: "left" },
   ] as const;
   const rows = judged.map((one) => [
-    takenWords(one),
-    readingWords(one.taken.kind, one.taken.value),
-    one.band ? bandWords(one.taken.kind, one.band) : "",
-    verdictSentence(one),
+    takenWords(one, words),
+    readingWords(one.taken.kind, one.taken.value, words),
+    one.band ? bandWords(one.taken.kind, one.band, words) : "",
+    verdictSentence(one, words),
   ]);
   const aged = changes.filter(({ changed }) => changed);
   return [
     ...textTable(columns, rows, screen),
-    ...(meterShare === undefined ? [] : ["", ...set(meterWords(meterShare))]),
-    ...idleMends.flatMap(({ at, why }) => set(english.proving.idleMends[why](branchWords(at)))),
+    ...(meterShare === undefined ? [] : ["", ...set(meterWords(meterShare, words))]),
+    ...idleMends.flatMap(({ at, why }) => set(words.proving.idleMends[why](branchWords(at, words)))),
     ...(again.length === 0
       ? []
       : [
           "",
-          paint(proof.again, "strong", screen),
-          ...again.flatMap((probe) => set(probeWords(probe))),
-          ...set(proof.againHint),
+          paint(say.again, "strong", screen),
+          ...again.flatMap((probe) => set(probeWords(probe, words))),
+          ...set(say.againHint),
         ]),
     ...(aged.length === 0
       ? []
       : [
           "",
-          paint("Changed since", "strong", screen),
-          ...aged.flatMap((change) => set(changeSentence(change))),
+          paint(say.changed, "strong", screen),
+          ...aged.flatMap((change) => set(changeSentence(change, words))),
           ...ranked(agedFaults?.suspects.slice(0, 3) ?? []),
         ]),
     ...(faults
       ? [
           "",
-          paint("What may be wrong, likeliest first", "strong", screen),
+          paint(say.suspects, "strong", screen),
           ...ranked(suspectsShown(faults.suspects)),
-          ...(faults.explained ? [] : set(proof.unexplained)),
+          ...(faults.explained ? [] : set(say.unexplained)),
           ...(faults.notApart.length > 1 && faults.suspects[0]?.kind !== "well"
-            ? set(proof.notApart(faults.notApart.length))
+            ? set(say.notApart(faults.notApart.length))
             : []),
         ]
       : []),
     ...(next.length > 0
       ? [
           "",
-          paint("What to measure next", "strong", screen),
-          ...next.slice(0, 3).flatMap((one) => set(`${nextWords(one)} (tells ${decimals(one.bits, 1)} bit)`)),
+          paint(say.next, "strong", screen),
+          ...next.slice(0, 3).flatMap((one) => set(say.tells(nextWords(one, words), decimals(one.bits, 1)))),
         ]
       : faults
-        ? ["", ...set(proof.nothingMore)]
+        ? ["", ...set(say.nothingMore)]
         : []),
   ];
 }
@@ -230,18 +213,20 @@ function batteryRun(
   name: string,
   values: Readonly<Record<string, string | undefined>>,
   json: boolean,
+  screen: Screen,
 ): number {
+  const { prove: say } = screen.told.electrics;
   const battery = plan.batteries.find((one) => one.name === name);
-  if (!battery) throw new InputProblem([`the plan has no battery ${harmless(name)}`]);
+  if (!battery) throw new InputProblem(({ electrics }) => electrics.prove.noBattery(harmless(name)));
   const number = (flag: string, usual: number): number => {
     const text = values[flag];
     if (text === undefined) return usual;
     const value = Number(text.replace(/ ?[VA]$/i, ""));
     if (text.trim() === "" || !(value >= 0 && value < 1000))
-      throw new InputProblem([`--${flag} must be a number, got ${harmless(text)}`]);
+      throw new InputProblem(({ electrics }) => electrics.prove.number(flag, harmless(text)));
     return value;
   };
-  if (values.shows === undefined) throw new InputProblem(["--battery needs the volts it --shows"]);
+  if (values.shows === undefined) throw new InputProblem(({ electrics }) => electrics.prove.needsVolts);
   const onA =
     values.on === undefined ? 0 : batteryCurrentA(benchOf(plan, circuit), name, gearNamed(plan, values.on));
   const currentA = number("with", onA);
@@ -255,14 +240,24 @@ function batteryRun(
     return exit.fine;
   }
   if (left.beyond) {
-    print(wrap(`${harmless(name)}: ${beyondWords[left.beyond]}`, terminal().width));
+    print(wrap(`${harmless(name)}: ${say.beyond[left.beyond]}`, screen.width));
     return exit.fine;
   }
   print([
-    `${harmless(name)}: about ${percent(left.charge, 0)} charged (${percent(left.chargeLow, 0)} to ${percent(left.chargeHigh, 0)})`,
+    say.charged(
+      harmless(name),
+      percent(left.charge, 0),
+      percent(left.chargeLow, 0),
+      percent(left.chargeHigh, 0),
+    ),
     Number.isFinite(left.hoursToReserve)
-      ? `${hours(left.hoursToReserve)} to its reserve (${hours(left.hoursLow)} to ${hours(left.hoursHigh)}), ${hours(left.hoursToEmpty)} until it is empty`
-      : "nothing drawn: it lasts",
+      ? say.left(
+          hours(left.hoursToReserve),
+          hours(left.hoursLow),
+          hours(left.hoursHigh),
+          hours(left.hoursToEmpty),
+        )
+      : say.lasts,
   ]);
   return exit.fine;
 }
@@ -272,7 +267,8 @@ function gearNamed(plan: CompletePlan, list: string): string[] {
   return list.split(",").flatMap((part) => {
     const name = part.trim();
     const pieces = plan.gear.filter((piece) => piece.name === name || piece.group === name);
-    if (pieces.length === 0) throw new InputProblem([`the plan has no gear ${harmless(name)}`]);
+    if (pieces.length === 0)
+      throw new InputProblem(({ electrics }) => electrics.prove.noGear(harmless(name)));
     return pieces.map((piece) => piece.name);
   });
 }

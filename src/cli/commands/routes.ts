@@ -3,32 +3,19 @@ import type { Shows } from "../../core/plan/model/plan.js";
 import type { RunRoute } from "../../core/route/plan-routes.js";
 import { planTable } from "../../packet/files/tables.js";
 import { cutWords, mmWords, roundLengthWords, slackWords, supportWords } from "../../words/layout-words.js";
-import { counted, lengthWords } from "../../words/numbers.js";
-import { paperInEnglish } from "../../words/paper/english.js";
+import { lengthWords } from "../../words/numbers.js";
+import { paperWords } from "../../words/paper/fetch.js";
+import type { TerminalWords } from "../../words/terminal/english.js";
 import { readArguments } from "../arguments.js";
+import { type Screen, screenIn } from "../language.js";
 import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load-whole.js";
 import { print, printFile, printJson } from "../print.js";
 import { exit } from "../problem.js";
 import { type Column, textTable } from "../table.js";
-import { harmless, paint, type Terminal, terminal, wrap } from "../terminal.js";
+import { harmless, paint, wrap } from "../terminal.js";
 
-export const help = `skiffloom routes PLAN [--slack] [--csv] [--json]
-
-Prints how every run lies: what it passes, how long it is along the legs, the slack to work with, and what to
-cut. Then what lies together on each leg, and where it is held.
-
-A plan that says nothing of ways gets its cables' lengths as they are written. To have them worked out, name the
-points cables pass (waypoints), the stretches between (legs), and lead a run along them:
-  waypoints: {knee: {bend: 40 mm}}
-  legs: {under the thwart: {from: helm, to: knee, length: 5 ft}, up the stem: {from: knee, to: fore box, length: 3 ft}}
-  runs: {lamp trunk: {from: helm / lamps, to: fore box, along: [knee]}}
-
-  --slack  why each end has the slack it has
-  --csv    the runs as a table for a spreadsheet
-  --json   everything as data (docs/json.md)`;
-
-export function run(words: readonly string[]): number {
+export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
   const given = readArguments("routes", words, {
     plan: true,
     flags: { slack: "switch", csv: "switch", json: "switch" },
@@ -43,10 +30,10 @@ export function run(words: readonly string[]): number {
     return exit.fine;
   }
   if (given.switches.has("csv")) {
-    printFile(planTable("runs", whole, paperInEnglish));
+    printFile(planTable("runs", whole, await paperWords(told.language)));
     return exit.fine;
   }
-  const screen = terminal();
+  const screen = await screenIn(told);
   print([
     ...runLines(layout, shows, screen),
     ...(given.switches.has("slack") ? slackLines(routes.runs, shows, screen) : []),
@@ -59,39 +46,45 @@ export function run(words: readonly string[]): number {
 const left = (heading: string): Column => ({ heading, align: "left" });
 const right = (heading: string): Column => ({ heading, align: "right" });
 
-function runLines({ routes }: LayoutFigures, shows: Shows, screen: Terminal): string[] {
+function runLines({ routes }: LayoutFigures, shows: Shows, screen: Screen): string[] {
+  const { routes: say } = screen.told.layout;
   const rows = routes.runs.map((one) => [
     one.run,
     one.points[0] ?? "",
     one.points.at(-1) ?? "",
-    one.problem === undefined ? one.points.slice(1, -1).join(", ") : "no way found",
+    one.problem === undefined ? one.points.slice(1, -1).join(", ") : say.noWay,
     lengthWords(one.cut.routeM, shows),
     roundLengthWords(one.cut.slackM * 1000, shows),
     cutWords(one.cut.cutMm, shows),
   ]);
   const columns = [
-    left("run"),
-    left("from"),
-    left("to"),
-    left("past"),
-    right("way"),
-    right("slack"),
-    right("cut"),
+    left(say.heads.run),
+    left(say.heads.from),
+    left(say.heads.to),
+    left(say.heads.past),
+    right(say.heads.way),
+    right(say.heads.slack),
+    right(say.heads.cut),
   ];
   return [
-    paint("Runs", "strong", screen),
+    paint(say.runs, "strong", screen),
     ...textTable(columns, rows, screen),
-    `${roundLengthWords(routes.slackM * 1000, shows)} of slack in all cables together; lengths to cut are rounded up to ${shows.lengths === "inches" ? "the inch" : "10 mm"}.`,
+    ...wrap(
+      say.inAll(roundLengthWords(routes.slackM * 1000, shows), shows.lengths === "inches"),
+      screen.width,
+    ),
   ];
 }
 
-function slackLines(runs: readonly RunRoute[], shows: Shows, screen: Terminal): string[] {
+function slackLines(runs: readonly RunRoute[], shows: Shows, screen: Screen): string[] {
+  const { routes: say } = screen.told.layout;
+  const { layout: words } = screen.paper.of;
   return [
     "",
-    paint("Slack", "strong", screen),
+    paint(say.slack, "strong", screen),
     ...runs.flatMap(({ run: name, cut }) =>
       wrap(
-        `${harmless(name)}: at its start ${slackWords(cut.start, shows)}; at its end ${slackWords(cut.end, shows)}.`,
+        say.ends(harmless(name), slackWords(cut.start, shows, words), slackWords(cut.end, shows, words)),
         screen.width,
         2,
       ),
@@ -99,24 +92,26 @@ function slackLines(runs: readonly RunRoute[], shows: Shows, screen: Terminal): 
   ];
 }
 
-function legLines({ routes }: LayoutFigures, shows: Shows, screen: Terminal): string[] {
+function legLines({ routes }: LayoutFigures, shows: Shows, screen: Screen): string[] {
+  const { routes: say } = screen.told.layout;
+  const { legHeads: heads } = say;
   const rows = routes.legs.map((leg) => [
     leg.leg,
     leg.from,
     leg.to,
     lengthWords(leg.lengthM, shows),
-    counted(leg.runs.length, "run"),
+    say.count(leg.runs.length),
     mmWords(leg.bundleMm),
-    supportWords(leg, shows),
+    supportWords(leg, shows, screen.paper.of.layout),
   ]);
   const columns = [
-    left("leg, or run without legs"),
-    left("from"),
-    left("to"),
-    right("length"),
-    right("holds"),
-    right("bundle"),
-    right("supports"),
+    left(heads.leg),
+    left(heads.from),
+    left(heads.to),
+    right(heads.length),
+    right(heads.holds),
+    right(heads.bundle),
+    right(heads.supports),
   ];
-  return ["", paint("What lies together", "strong", screen), ...textTable(columns, rows, screen)];
+  return ["", paint(say.together, "strong", screen), ...textTable(columns, rows, screen)];
 }

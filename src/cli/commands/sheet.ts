@@ -1,9 +1,9 @@
 import { type FileWanted, fileList, makeFile } from "../../packet/files/make-file.js";
 import { paperWords } from "../../words/paper/fetch.js";
+import type { TerminalWords } from "../../words/terminal/english.js";
 import { readArguments } from "../arguments.js";
 import { writeWhole } from "../files.js";
 import { houseFonts } from "../fonts.js";
-import { languageAsked } from "../language.js";
 import { loadWhole } from "../load-whole.js";
 import { paperAsked } from "../paper.js";
 import { print } from "../print.js";
@@ -11,34 +11,20 @@ import { exit, InputProblem } from "../problem.js";
 import { harmless } from "../terminal.js";
 import { notThere } from "../unknown.js";
 
-export const help = `skiffloom sheet PLAN [--only TITLE] [--page N] [--paper letter|a4] [--language en|es] [--to FILE] [--force]
-
-Writes one part of the packet by itself, as PDF, or one page of it as SVG. Without --only it lists the parts.
-
-  --only TITLE  'conductor schedule', 'one-line diagram' and so on
-  --page N      that page alone, as SVG at true scale
-  --paper       letter or a4, else what the plan says
-  --language    en or es: what the page is written in, titles too; English if left out
-  --to FILE     where; the plan's name with the title if left out
-  --force       write over a file that is there`;
-
-export async function run(words: readonly string[]): Promise<number> {
+export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
   const given = readArguments("sheet", words, {
     plan: true,
-    flags: { only: "value", page: "value", paper: "value", language: "value", to: "value", force: "switch" },
+    flags: { only: "value", page: "value", paper: "value", to: "value", force: "switch" },
   });
   const whole = loadWhole(given.plan);
   const plan = whole.figures.plan.source;
   const shows = { ...plan.shows, paper: paperAsked(given.values.paper, plan.shows) };
-  const inWords = await paperWords(languageAsked(given.values.language));
+  const inWords = await paperWords(told.language);
   const { sheets } = fileList(whole, shows, inWords);
   const { only } = given.values;
   if (only === undefined) {
-    if (given.values.page !== undefined)
-      throw new InputProblem(["--page goes with --only: say of which part the page is wanted"]);
-    print(
-      sheets.map(({ title, pages }) => harmless(`${title}, ${pages === 1 ? "1 page" : `${pages} pages`}`)),
-    );
+    if (given.values.page !== undefined) throw new InputProblem(({ work }) => work.sheet.pageAlone);
+    print(sheets.map(({ title, pages }) => harmless(told.work.sheet.pages(title, pages))));
     return exit.fine;
   }
   const found =
@@ -46,14 +32,14 @@ export async function run(words: readonly string[]): Promise<number> {
     sheets.find(({ title }) => title.toLowerCase() === only.toLowerCase());
   if (!found)
     throw notThere(
-      "part of the packet",
+      "sheet",
       only,
       sheets.map(({ title }) => title),
     );
   const made = await makeFile(whole, wanted(found, given.values.page), shows, houseFonts, inWords);
   const to = given.values.to ?? `${plainName(given.plan)}${plainName(made.ending)}`;
   writeWhole(to, made.content, given.switches.has("force"));
-  process.stdout.write(`${harmless(to)} written\n`);
+  print([told.common.files.written(to)]);
   return exit.fine;
 }
 
@@ -61,13 +47,12 @@ function wanted({ title, pages }: { title: string; pages: number }, page: string
   if (page === undefined) return { file: "sheet", title };
   const number = /^\d{1,4}$/.test(page) ? Number(page) : 0;
   if (!(number >= 1 && number <= pages))
-    throw new InputProblem([harmless(`--page takes 1 to ${pages} for ${title}, not ${page}`)]);
+    throw new InputProblem(({ work }) => harmless(work.sheet.noPage(pages, title, page)));
   return { file: "page", title, page: number };
 }
 
 /** Without the ending of a plan's file, and without signs that a file's name can't hold. */
 function plainName(path: string): string {
-  if (path === "-")
-    throw new InputProblem(["a plan from standard input has no name: say where with --to FILE"]);
+  if (path === "-") throw new InputProblem(({ common }) => common.files.nameless);
   return path.replace(/\.(ya?ml|json)$/i, "").replace(/["*:<>?|\\]+/g, "-");
 }

@@ -5,37 +5,18 @@ import { planWork, type WorkFigures } from "../../core/work/plan-work.js";
 import { takeBuiltEdits } from "../../core/work/take-built.js";
 import { finishEdits, noteEdits, tickEdits, undoEdits } from "../../core/work/work-edits.js";
 import { workJson } from "../../core/work/work-json.js";
-import { editProblemSentence } from "../../words/edit-problems.js";
+import type { TerminalWords } from "../../words/terminal/english.js";
 import { readArguments } from "../arguments.js";
+import { screenIn } from "../language.js";
 import { loadWhole } from "../load-whole.js";
 import { momentAsked } from "../moment.js";
 import { print, printJson } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
-import { harmless, terminal } from "../terminal.js";
+import { harmless } from "../terminal.js";
 import { builtLines, nextLines, orderLines, saidLines } from "../work-lines.js";
 import { writePlan } from "../write-plan.js";
 
-export const help = `skiffloom work PLAN [--all] [--built] [--now WHEN] [--json]
-skiffloom work PLAN --done STEP [--note TEXT] [--now WHEN]
-skiffloom work PLAN --undo STEP | --note TEXT --step STEP | --finish NAME
-
-What to do next, with its sizes, tools and caution, then all that is left, in the order that takes least time
-over your free hours and fewest changes of tool; what rests meanwhile, and what was built.
-
-  --all        every step with its sizes, tools and caution, not only the next
-  --built      what was done and built, and where it differs from the plan
-  --done STEP  tick a step: it and what it made are written into the plan
-  --undo STEP  take the last tick of a step back
-  --note TEXT  a note with the tick, or for --step
-  --finish NAME  the project is done: the plan takes the sizes, fuses, lengths and holes that were built, and the next
-               project starts from them
-  --now WHEN   take this for the time now, such as '2026-04-11 19:20'
-  --json       everything as data (docs/json.md)
-
-A step is called by its name in the list, such as 'draw / lamp trunk'. Nothing recorded is ever lost when the plan
-changes: what the change undoes is said.`;
-
-export function run(words: readonly string[]): number {
+export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
   const given = readArguments("work", words, {
     plan: true,
     flags: {
@@ -56,17 +37,17 @@ export function run(words: readonly string[]): number {
   const work = planWork(figures, { layout, hull }, nowMin);
   const edits = asked(given.values, work, loaded, nowMin);
   if (edits.length > 0) {
-    if (given.plan === "-") throw new InputProblem(["a plan from standard input can't be written back"]);
+    if (given.plan === "-") throw new InputProblem(({ common }) => common.files.notBack);
     const edited = editSound({ plan: loaded.plan, document: loaded.document }, edits);
-    if (!edited.ok) throw new InputProblem([harmless(editProblemSentence(edited.problem))]);
+    if (!edited.ok) throw new InputProblem(({ problems }) => harmless(problems.edit(edited.problem)));
     writePlan(loaded, edited.text, given.plan, {});
-    return run([given.plan, "--now", given.values.now ?? nowText(nowMin)]);
+    return await run([given.plan, "--now", given.values.now ?? nowText(nowMin)], told);
   }
   if (given.switches.has("json")) {
     printJson(workJson(figures.plan.source.name, work));
     return exit.fine;
   }
-  const screen = terminal();
+  const screen = await screenIn(told);
   const { shows } = figures.plan.source;
   print([
     ...(given.switches.has("built")
@@ -88,32 +69,37 @@ function asked(
 ): Edit[] {
   const { done, undo, note, step, finish } = values;
   const wishes = [done, undo, finish, step].filter((wish) => wish !== undefined);
-  if (wishes.length > 1) throw new InputProblem(["one of --done, --undo, --step and --finish at a time"]);
+  if (wishes.length > 1) throw new InputProblem(({ work: words }) => words.asked.oneAtATime);
   const said = { nowMin, ...(note === undefined ? {} : { note }) };
   if (done !== undefined) {
     const found = work.step.get(done);
     if (found === undefined)
-      throw new InputProblem([`there is no step ${harmless(done)}${nearest(done, work)}`]);
+      throw new InputProblem(({ work: { asked: say } }) =>
+        harmless(`${say.noStep(done)}${nearest(done, work, say)}`),
+      );
     if (work.project.done.has(done))
-      throw new InputProblem([`${harmless(done)} is ticked already; --undo takes it back`]);
+      throw new InputProblem(({ work: words }) => words.asked.ticked(harmless(done)));
     return tickEdits(loaded.figures, work.facts, found, said);
   }
   if (undo !== undefined) {
     const edits = undoEdits(loaded.plan, undo);
-    if (edits.length === 0) throw new InputProblem([`${harmless(undo)} is not ticked${nearest(undo, work)}`]);
+    if (edits.length === 0)
+      throw new InputProblem(({ work: { asked: say } }) =>
+        harmless(`${say.notTicked(undo)}${nearest(undo, work, say)}`),
+      );
     return edits;
   }
   if (finish !== undefined)
     return [...takeBuiltEdits(loaded.figures), ...finishEdits(loaded.plan.work, finish, nowMin, note)];
   if (note === undefined && step === undefined) return [];
   if (note === undefined || step === undefined)
-    throw new InputProblem(["a note needs both --note TEXT and --step STEP (or --done STEP)"]);
+    throw new InputProblem(({ work: words }) => words.asked.needsBoth);
   return noteEdits(loaded.plan.work, step, said);
 }
 
-function nearest(name: string, work: WorkFigures): string {
+function nearest(name: string, work: WorkFigures, say: TerminalWords["work"]["asked"]): string {
   const found = nearestOf(name, work.step.keys());
-  return found === undefined ? "; skiffloom work PLAN --all lists them" : `; did you mean '${found}'?`;
+  return found === undefined ? say.listed : say.meant(found);
 }
 
 const nowText = (atMin: number): string =>

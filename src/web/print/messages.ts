@@ -2,7 +2,7 @@ import type { LayoutFigures } from "../../core/parts/layout-types.js";
 import type { Shows } from "../../core/plan/model/plan.js";
 import type { ReadProblem } from "../../core/plan/source/problem.js";
 import type { FileList, FileWanted, MadeFile } from "../../packet/files/make-file.js";
-import type { PaperLanguage } from "../../words/paper/paper-words.js";
+import type { PaperLanguage } from "../../words/paper/languages.js";
 
 /** What the page asks of its press: what there is to print of a plan, one file of it, or all that is cut, drilled and bought. */
 export interface PrintRequest {

@@ -17,10 +17,7 @@ import type { frame } from "./en/frame.js";
 import type { hull } from "./en/hull.js";
 import type { layout } from "./en/layout.js";
 import type { work } from "./en/work.js";
-
-/** Languages that paper is printed in. */
-export const paperLanguages = ["en", "es"] as const;
-export type PaperLanguage = (typeof paperLanguages)[number];
+import type { PaperLanguage } from "./languages.js";
 
 /** Everything that is said on paper, in one language. One that leaves something out does not compile. */
 export interface PaperWords {

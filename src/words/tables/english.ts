@@ -1,4 +1,5 @@
 import type { PartKind } from "../../core/parts/parts-list.js";
+import type { Said } from "../said.js";
 
 /** Headings of tables for a spreadsheet by the names of their columns, and the words of the format under them. */
 export const tablesInEnglish = {
@@ -74,14 +75,6 @@ export const tablesInEnglish = {
     other: "other",
   } satisfies Record<PartKind, string>,
   cores: (count: number) => `${count} ${count === 1 ? "core" : "cores"}`,
-};
-
-type Said<Words> = {
-  readonly [Key in keyof Words]: Words[Key] extends string
-    ? string
-    : Words[Key] extends (...given: infer Given) => string
-      ? (...given: Given) => string
-      : Said<Words[Key]>;
 };
 
 export type TableWords = Said<typeof tablesInEnglish>;

@@ -9,12 +9,14 @@ export type OffsetNotation = { readonly unitM: number } | "feet-inches-eighths";
  * Reads a table of offsets written as comma (or semicolon, or tab) separated text.
  * The first column is `station`, the distance from station 0; then, for each line, `NAME half-breadth` and `NAME height`.
  * A line without half-breadths lies on the centreline; `NAME half-breadth` beside `height` alone in a heading `waterline H` stands at height H.
+ * `also`: other words for these in a heading, by the one they stand for.
  * An empty cell (or `-`) means the line does not reach that station. Lines keep the order of their first column: keel first.
  * @throws RangeError if the unit is not above zero.
  */
 export function parseOffsets(
   text: string,
   notation: OffsetNotation,
+  also: ReadonlyMap<string, string> = new Map(),
 ): { lines: LinePoints[]; problems: HullProblem[] } {
   if (notation !== "feet-inches-eighths" && !(notation.unitM > 0))
     throw new RangeError(`unit must be > 0 m, got ${notation.unitM}`);
@@ -28,7 +30,7 @@ export function parseOffsets(
     }))
     .filter(({ cells }) => cells.some((cell) => cell !== "") && !cells[0]?.startsWith("#"));
   const head = rows[0]?.cells ?? [];
-  const columns = head.map((title, i) => readTitle(title, i, notation));
+  const columns = head.map((title, i) => readTitle(title, i, notation, also));
   for (const [i, column] of columns.entries())
     if (column === undefined)
       problems.push({ problem: "unknown column", at: `column ${i + 1}`, terms: { found: head[i] ?? "" } });
@@ -76,8 +78,18 @@ interface Column {
   readonly heightM?: number;
 }
 
-function readTitle(title: string, index: number, notation: OffsetNotation): Column | undefined {
-  const plain = title.toLowerCase().replace(/\s+/g, " ");
+function readTitle(
+  title: string,
+  index: number,
+  notation: OffsetNotation,
+  also: ReadonlyMap<string, string>,
+): Column | undefined {
+  const plain = title
+    .normalize("NFC")
+    .toLowerCase()
+    .split(/\s+/)
+    .map((word) => also.get(word) ?? word)
+    .join(" ");
   if (index === 0) return plain === "station" || plain === "x" ? { line: "", what: "station" } : undefined;
   const waterline = /^(waterline (\S+))(?: half-breadth)?$/.exec(plain);
   if (waterline) {

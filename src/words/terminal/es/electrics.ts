@@ -1,0 +1,116 @@
+import { proof } from "../../screen/es/proof.js";
+import type { TerminalWords } from "../english.js";
+
+export const electrics: TerminalWords["electrics"] = {
+  ledger: {
+    drop: (drop, limit, gear) => `mayor caída ${drop} de ${limit} admitido, en ${gear}`,
+    hours: (hours, battery, outing) => `${hours} hasta la reserva de ${battery} en la salida «${outing}»`,
+    mark: (mark) => `plan ${mark}`,
+  },
+  figures: {
+    assumed: (count) =>
+      count === 1
+        ? "Se supuso 1 valor; --assumed lo enumera."
+        : `Se supusieron ${count} valores; --assumed los enumera.`,
+    assumedTitle: "Supuesto, porque el plan no lo dice",
+    assumedHeads: { at: "de", field: "clave", taken: "se toma", why: "por qué" },
+    corners: { nominal: "habitual", "worst drop": "peor caída", "highest voltage": "tensión más alta" },
+    gear: (corner, copperC) => `Equipo, caso «${corner}» (cobre a ${copperC} °C)`,
+    collapsed: (share) =>
+      `El circuito no puede con esto: a su equipo no llega más que ${share} de la potencia.`,
+    off: "apagado",
+    gearHeads: {
+      gear: "aparato",
+      way: "salida",
+      current: "corriente",
+      voltage: "tensión",
+      drop: "caída",
+      share: "parte",
+      limit: "límite",
+    },
+    conductors: "Conductores",
+    yours: "tuya",
+    sizeHeads: {
+      run: "tendido",
+      size: "sección",
+      length: "longitud",
+      carries: "lleva",
+      allowed: "admite",
+      why: "por qué",
+    },
+    aims: { cheapest: "más barato", lightest: "más ligero" },
+    proven: (aim) => `El conjunto ${aim} que guarda todos los límites; demostrado.`,
+    bounded: (aim, percent) =>
+      `El conjunto ${aim} que se halló; ninguno puede quedar por debajo del ${percent} % de él.`,
+    unproven: (aim) => `El conjunto ${aim} que se halló; no se demostró que no haya otro mejor.`,
+    unmet: (names) => `Ningún conjunto de estas secciones guarda todos los límites: ${names}.`,
+    protection: "Protecciones",
+    yourRating: "tuyo",
+    noneYet: "aún ninguno",
+    spare: "de reserva",
+    workedOut: "calculado",
+    protectionHeads: {
+      device: "fusible o disyuntor",
+      rating: "calibre",
+      from: "origen",
+      load: "carga",
+      weakest: "lo más débil detrás",
+      fails: "falla, ¿sin comprobar?",
+    },
+    batteries: "Baterías, todo encendido en el caso habitual",
+    batteryHeads: { battery: "batería", gives: "da", posts: "en sus bornes" },
+    converterHeads: { converter: "convertidor", gives: "da", input: "entrada", heat: "calor" },
+    outings: "Salidas al agua",
+    outingHeads: {
+      outing: "salida al agua",
+      battery: "batería",
+      used: "gasta",
+      left: "queda",
+      reserve: "llega a la reserva",
+      under: "tensión baja",
+    },
+    notInOuting: "no en la salida",
+    after: (hours) => `tras ${hours}`,
+    gearAfter: (gear, hours) => `${gear} tras ${hours}`,
+    none: "nada",
+    charging: "Carga",
+    chargingHeads: { charger: "cargador", battery: "batería", from: "desde", full: "hasta llena" },
+    days: (days) => `${days} días`,
+    tooCold: "demasiado frío",
+    notChecked: "sin comprobar",
+  },
+  prove: {
+    noReadings:
+      "El plan no tiene lecturas. `skiffloom prove PLAN --sheet` dice qué medir; escribe lo que marque el medidor bajo `readings`.",
+    heads: { reading: "lectura", shows: "marca", sound: "un barco sin fallos" },
+    sheetHeads: { test: "prueba", expect: "se espera", instrument: "instrumento", how: "dónde y cómo" },
+    again: proof.again,
+    againHint: proof.againHint,
+    changed: "Cambió desde entonces",
+    suspects: "Qué puede fallar, lo más probable primero",
+    unexplained: proof.unexplained,
+    notApart: proof.notApart,
+    next: "Qué medir ahora",
+    tells: (reading, bits) => `${reading} (aporta ${bits} bit)`,
+    nothingMore: proof.nothingMore,
+    noPlace: (place) => `nada del circuito se llama ${place}`,
+    meant: (name) => `; ¿querías decir '${name}'?`,
+    noBattery: (name) => `el plan no tiene ninguna batería ${name}`,
+    noGear: (name) => `el plan no tiene ningún aparato ${name}`,
+    number: (option, found) => `--${option} tiene que ser un número, no ${found}`,
+    needsVolts: "--battery necesita los voltios que marca, con --shows",
+    beyond: proof.beyond,
+    charged: (battery, charge, low, high) =>
+      `${battery}: cargada al ${charge}, poco más o menos (del ${low} al ${high})`,
+    left: (hours, low, high, empty) =>
+      `${hours} hasta su reserva (de ${low} a ${high}), ${empty} hasta que esté vacía`,
+    lasts: "sin consumo: dura",
+  },
+  water: {
+    ways: proof.switches,
+    hours: (battery, reserve) =>
+      `Horas que quedan en ${battery} hasta su reserva del ${reserve}, por los voltios tras una hora en reposo`,
+    turnOff: (battery) => `Apaga primero en ${battery}`,
+    spares: proof.spares,
+  },
+};
