@@ -23,11 +23,10 @@ export function ChangePreview({ edits }: { edits: readonly Edit[] }) {
       const edited = await store.wouldGive(edits);
       if (!edited || !figures) return undefined;
       if (!edited.ok) return { is: "refused", why: say.edit(edited.problem) };
-      const outcome = await store.figuresOf(edited.text);
+      const outcome = await store.figuresOf(edited);
       if (outcome.is === "figures")
         return { is: "compared", compared: compareFigures(figures, outcome.figures) };
-      const why = outcome.is === "fault" ? outcome.detail : outcome.problems.map(say.line).join("\n");
-      return { is: "refused", why };
+      return { is: "refused", why: outcome.detail };
     };
     void ask().then((found) => {
       if (wanted) setAnswer(found);

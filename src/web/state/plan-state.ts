@@ -28,8 +28,8 @@ export interface PlanState {
   readonly text: string;
   /** The text as read: its values, or what is wrong with it. */
   readonly reading: ReadPlan;
-  /** What was worked out last, and whether it belongs to `text` as it is now. */
-  readonly outcome: FiguresOutcome | undefined;
+  /** What was worked out last, and whether it belongs to `text` as it is now. Nothing can be of a text that does not read. */
+  readonly outcome: FiguresOutcome | { readonly is: "unreadable" } | undefined;
   readonly fresh: boolean;
   readonly record: PlanRecord;
   readonly moments: readonly MomentRecord[];

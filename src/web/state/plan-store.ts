@@ -3,7 +3,7 @@ import { type Edited, editSound } from "../../core/plan/edits/edit-sound.js";
 import type { EditProblem } from "../../core/plan/edits/problem.js";
 import { type ReadPlan, readPlan } from "../../core/plan/read-text.js";
 import type { ReadProblem } from "../../core/plan/source/problem.js";
-import type { FigureMaker } from "./figures/figure-maker.js";
+import type { FigureMaker, ReadText } from "./figures/figure-maker.js";
 import type { FiguresOutcome } from "./figures/messages.js";
 import { withReader } from "./full-reader.js";
 import type { History, LoggedStep } from "./keep/history.js";
@@ -155,9 +155,9 @@ export class PlanStore {
     return reading.ok ? editSound(reading, edits) : undefined;
   }
 
-  /** Figures of any text: of an edit not made, or of an earlier state. */
-  figuresOf(text: string): Promise<FiguresOutcome> {
-    return this.parts.figures.whatIf(text);
+  /** Figures of an edit not made. */
+  figuresOf(edited: ReadText): Promise<FiguresOutcome> {
+    return this.parts.figures.whatIf(edited);
   }
 
   /**
@@ -260,7 +260,7 @@ export class PlanStore {
   }
 
   private show(text: string, reading: ReadPlan, notice: Notice | undefined): void {
-    const known = this.parts.figures.knownOf(text);
+    const known = reading.ok ? this.parts.figures.knownOf(text) : unreadable;
     this.set({
       text,
       reading,
@@ -272,8 +272,8 @@ export class PlanStore {
   }
 
   private async workOut(): Promise<void> {
-    const { text } = this.current;
-    const outcome: FiguresOutcome | undefined = await this.parts.figures.current(text);
+    const { text, reading } = this.current;
+    const outcome = reading.ok ? await this.parts.figures.current({ text, plan: reading.plan }) : unreadable;
     if (outcome && this.current.text === text) this.set({ outcome, fresh: true });
   }
 
@@ -302,6 +302,7 @@ export class PlanStore {
 }
 
 const nothing = () => {};
+const unreadable = { is: "unreadable" } as const;
 
 function refused(
   code: EditProblem["code"],

@@ -1,7 +1,14 @@
+import type { Plan } from "../../../core/plan/model/plan.js";
 import type { FiguresAnswer, FiguresOutcome, FiguresRequest } from "./messages.js";
 
-interface Asked {
+/** A plan with the text that it was read from: figures are remembered by that. */
+export interface ReadText {
   readonly text: string;
+  readonly plan: Plan;
+}
+
+interface Asked {
+  readonly of: ReadText;
   /** Is passed over when a newer one of its kind waits. */
   readonly latestOnly: boolean;
   readonly answer: (outcome: FiguresOutcome | undefined) => void;
@@ -18,16 +25,16 @@ export class FigureMaker {
   private readonly known = new Map<string, FiguresOutcome>();
 
   /** Figures of the plan as it is now. @returns undefined where a newer text has overtaken this one. */
-  current(text: string): Promise<FiguresOutcome | undefined> {
+  current(of: ReadText): Promise<FiguresOutcome | undefined> {
     const overtaken = this.waiting.filter(({ latestOnly }) => latestOnly);
     this.waiting = this.waiting.filter(({ latestOnly }) => !latestOnly);
     for (const { answer } of overtaken) answer(undefined);
-    return this.ask(text, true);
+    return this.ask(of, true);
   }
 
   /** Figures of a plan as it could be. */
-  async whatIf(text: string): Promise<FiguresOutcome> {
-    return (await this.ask(text, false)) ?? { is: "fault", detail: "the question was dropped" };
+  async whatIf(of: ReadText): Promise<FiguresOutcome> {
+    return (await this.ask(of, false)) ?? { is: "fault", detail: "the question was dropped" };
   }
 
   /** What is known of a text without asking. */
@@ -44,11 +51,11 @@ export class FigureMaker {
     this.underWay = undefined;
   }
 
-  private ask(text: string, latestOnly: boolean): Promise<FiguresOutcome | undefined> {
-    const known = this.known.get(text);
+  private ask(of: ReadText, latestOnly: boolean): Promise<FiguresOutcome | undefined> {
+    const known = this.known.get(of.text);
     if (known) return Promise.resolve(known);
     return new Promise((answer) => {
-      this.waiting.push({ text, latestOnly, answer });
+      this.waiting.push({ of, latestOnly, answer });
       this.next();
     });
   }
@@ -59,7 +66,7 @@ export class FigureMaker {
     if (!asked) return;
     this.count += 1;
     this.underWay = { no: this.count, asked };
-    const request: FiguresRequest = { no: this.count, text: asked.text };
+    const request: FiguresRequest = { no: this.count, plan: asked.of.plan };
     this.started().postMessage(request);
   }
 
@@ -82,7 +89,7 @@ export class FigureMaker {
     if (this.underWay?.no !== no) return;
     const { asked } = this.underWay;
     this.underWay = undefined;
-    if (outcome.is !== "fault") this.remember(asked.text, outcome);
+    if (outcome.is !== "fault") this.remember(asked.of.text, outcome);
     asked.answer(outcome);
     this.next();
   }

@@ -1,20 +1,17 @@
 import type { HullFigures } from "../../../core/hull/figures.js";
 import { workOutWhole } from "../../../core/layout-figures.js";
-import { readPlan } from "../../../core/plan/read-text.js";
+import type { Plan } from "../../../core/plan/model/plan.js";
 import { faultDetail } from "../../fault.js";
-import { withReader } from "../full-reader.js";
 import type { FiguresAnswer, FiguresOutcome, FiguresRequest, StillWater } from "./messages.js";
 
-self.addEventListener("message", async ({ data }: MessageEvent<FiguresRequest>) => {
-  const answer: FiguresAnswer = { no: data.no, outcome: await outcomeOf(data.text) };
+self.addEventListener("message", ({ data }: MessageEvent<FiguresRequest>) => {
+  const answer: FiguresAnswer = { no: data.no, outcome: outcomeOf(data.plan) };
   self.postMessage(answer);
 });
 
-async function outcomeOf(text: string): Promise<FiguresOutcome> {
+function outcomeOf(plan: Plan): FiguresOutcome {
   try {
-    const read = await withReader(() => readPlan(text));
-    if (!read.ok) return { is: "unreadable", problems: read.problems };
-    const { figures, hull } = workOutWhole(read.plan);
+    const { figures, hull } = workOutWhole(plan);
     return { is: "figures", figures, water: waterOf(hull) };
   } catch (error) {
     return { is: "fault", detail: faultDetail(error) };

@@ -39,7 +39,7 @@ export function useOutingHands(outing: Outing, written: readonly WrittenPeriod[]
       const wanted = state.next;
       state.next = undefined;
       const given = await store.wouldGive(wanted);
-      const outcome = given?.ok ? await store.figuresOf(given.text) : undefined;
+      const outcome = given?.ok ? await store.figuresOf(given) : undefined;
       if (state.trying && outcome?.is === "figures") store.tryOut(outcome.figures);
     }
     state.busy = false;
