@@ -77,8 +77,9 @@ describe("with the mouse", () => {
   });
 
   test("drops and findings follow in the frame itself, though nothing is settled beside the page", async () => {
-    await common.route("**/preview-worker*", (route) => route.abort());
     const page = await openBoat("layout");
+    // the one that has worked out the boat stays; the one of the hand is kept from starting
+    await common.route("**/figures-worker*", (route) => route.abort());
     await page.getByLabel("drop", { exact: true }).check();
     const label = () => page.locator(".boat-hand .hand-plan").textContent();
     await drag(page, "fore box", 60, 40, "plan", false);
@@ -88,7 +89,7 @@ describe("with the mouse", () => {
     await page.mouse.move(at.x + 320, at.y - 120, { steps: 4 });
     await expect.poll(label).not.toBe(seen);
     await page.mouse.up();
-    await common.unroute("**/preview-worker*");
+    await common.unroute("**/figures-worker*");
     // the worker that was kept from loading is complained of
     complaints.splice(0);
   });

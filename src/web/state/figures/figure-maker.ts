@@ -1,11 +1,5 @@
-import type { Plan } from "../../../core/plan/model/plan.js";
-import type { FiguresAnswer, FiguresOutcome, FiguresRequest } from "./messages.js";
-
-/** A plan with the text that it was read from: figures are remembered by that. */
-export interface ReadText {
-  readonly text: string;
-  readonly plan: Plan;
-}
+import type { FiguresAnswer, FiguresOutcome, FiguresRequest, ReadText } from "./messages.js";
+import { startFiguresWorker } from "./start-worker.js";
 
 interface Asked {
   readonly of: ReadText;
@@ -72,7 +66,7 @@ export class FigureMaker {
 
   private started(): Worker {
     if (this.worker) return this.worker;
-    const worker = new Worker(new URL("./figures-worker.ts", import.meta.url), { type: "module" });
+    const worker = startFiguresWorker();
     worker.onmessage = ({ data }: MessageEvent<FiguresAnswer>) => this.answered(data);
     worker.onerror = (event) => {
       event.preventDefault();

@@ -2,10 +2,20 @@ import type { HullFigures } from "../../../core/hull/figures.js";
 import { workOutWhole } from "../../../core/layout-figures.js";
 import type { Plan } from "../../../core/plan/model/plan.js";
 import { faultDetail } from "../../fault.js";
-import type { FiguresAnswer, FiguresOutcome, FiguresRequest, StillWater } from "./messages.js";
+import type {
+  FiguresAnswer,
+  FiguresOutcome,
+  FiguresRequest,
+  SettleAnswer,
+  SettleRequest,
+  StillWater,
+} from "./messages.js";
+import { settle } from "./settle.js";
 
-self.addEventListener("message", ({ data }: MessageEvent<FiguresRequest>) => {
-  const answer: FiguresAnswer = { no: data.no, outcome: outcomeOf(data.plan) };
+self.addEventListener("message", ({ data }: MessageEvent<FiguresRequest | SettleRequest>) => {
+  const { no, plan } = data;
+  const answer: FiguresAnswer | SettleAnswer =
+    "holds" in data ? { no, settled: settle(data) } : { no, outcome: outcomeOf(plan) };
   self.postMessage(answer);
 });
 

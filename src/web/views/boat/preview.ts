@@ -3,10 +3,11 @@ import type { WorkOutHeld } from "../../../core/held-figures.js";
 import type { Edit } from "../../../core/plan/edits/edit.js";
 import type { Plan } from "../../../core/plan/model/plan.js";
 import { FullYamlMissing } from "../../../core/plan/source/full.js";
+import type { SettleAnswer, SettleRequest } from "../../state/figures/messages.js";
+import { startFiguresWorker } from "../../state/figures/start-worker.js";
 import { bringReader } from "../../state/full-reader.js";
 import { figuresShown } from "../../state/plan-state.js";
 import type { PlanStore } from "../../state/plan-store.js";
-import type { PreviewAnswer, PreviewRequest } from "./preview-worker.js";
 
 /** Where things are at one step of a drag: the edits that would write it, and the plan it would give, where that is known without them. */
 export interface Step {
@@ -37,7 +38,7 @@ export class Preview {
   /** Figures whose sizes, ratings and outings are held. */
   private held: Figures | undefined;
   private step: Step | undefined;
-  private underWay: { readonly request: PreviewRequest; readonly step: Step } | undefined;
+  private underWay: { readonly no: number; readonly text: string; readonly step: Step } | undefined;
   private count = 0;
   /** What a step in the frame takes lately, and at its best [ms]; 0: not known yet. */
   private usualMs = 0;
@@ -45,7 +46,9 @@ export class Preview {
   private timer: ReturnType<typeof setTimeout> | undefined;
   private answeredAt = Number.NEGATIVE_INFINITY;
   /** What the worker need not send again. */
-  private holds: PreviewRequest["holds"] = "neither";
+  private holds: "last answer" | "plan" | "nothing" = "nothing";
+  /** The plan of the step looked at last. */
+  private planned: { readonly step: Step; readonly plan: Plan } | undefined;
   /** The text in which the thing was taken into the hand. */
   private begunOn = "";
   private movedAt = 0;
@@ -91,7 +94,7 @@ export class Preview {
   private begin(): void {
     const { text, fresh } = this.store.get();
     this.begunOn = text;
-    this.holds = fresh ? "plan" : "neither";
+    this.holds = fresh ? "plan" : "nothing";
   }
 
   /** One timer for a whole drag: setting one at every step costs more than looking at the time when it is over. */
@@ -113,6 +116,7 @@ export class Preview {
   stop(): void {
     this.noTimer();
     this.step = undefined;
+    this.planned = undefined;
     this.held = undefined;
     // a moment in which the machine was busy does not count for the next drag
     this.usualMs = Math.min(this.usualMs, this.bestMs);
@@ -134,7 +138,7 @@ export class Preview {
     if (this.usualMs === 0) this.usualMs = this.bestMs = guessOf(held);
     if (moving && this.usualMs > heavyMs) return;
     const begun = performance.now();
-    const plan = step.plan() ?? this.writtenPlan(step.edits());
+    const plan = this.planOf(step);
     const figures = plan && this.workOutHeld(plan, held);
     if (!figures) return;
     this.held ??= held;
@@ -144,13 +148,23 @@ export class Preview {
     this.usualMs = 0.95 * this.usualMs + 0.05 * Math.min(tookMs, 2 * heavyMs);
   }
 
+  private planOf(step: Step): Plan | undefined {
+    if (this.planned?.step === step) return this.planned.plan;
+    const plan = step.plan() ?? this.writtenPlan(step.edits());
+    this.planned = plan && { step, plan };
+    return plan;
+  }
+
   private writtenPlan(edits: readonly Edit[]): Plan | undefined {
     try {
       const edited = this.store.wouldGiveNow(edits);
       return edited?.ok ? edited.plan : undefined;
     } catch (error) {
       if (!(error instanceof FullYamlMissing)) throw error;
-      void bringReader();
+      void bringReader().then(
+        () => this.step && this.nextAtRest(),
+        () => undefined,
+      );
       return undefined;
     }
   }
@@ -158,21 +172,26 @@ export class Preview {
   private next(): void {
     const { step } = this;
     if (this.underWay || !step) return;
-    const edits = step.edits();
-    if (edits.length === 0) return;
+    const plan = step.edits().length > 0 && this.planOf(step);
+    if (!plan) return;
     this.count += 1;
     const { text } = this.store.get();
-    // another tab may have changed the plan meanwhile
-    const holds = this.holds === "plan" && text !== this.begunOn ? "neither" : this.holds;
-    const request = { no: this.count, text, edits, holds };
-    this.underWay = { request, step };
+    const request: SettleRequest = { no: this.count, plan, holds: this.holdsNow() };
+    this.underWay = { no: this.count, text, step };
     this.started().postMessage(request);
+  }
+
+  private holdsNow(): SettleRequest["holds"] {
+    if (this.holds !== "plan") return this.holds;
+    const { text, reading } = this.store.get();
+    // another tab may have changed the plan meanwhile
+    return reading.ok && text === this.begunOn ? { text, plan: reading.plan } : "nothing";
   }
 
   private started(): Worker {
     if (this.worker) return this.worker;
-    const worker = new Worker(new URL("./preview-worker.ts", import.meta.url), { type: "module" });
-    worker.onmessage = ({ data }: MessageEvent<PreviewAnswer>) => this.answered(data);
+    const worker = startFiguresWorker();
+    worker.onmessage = ({ data }: MessageEvent<SettleAnswer>) => this.answered(data);
     worker.onerror = (event) => {
       // the figures shown stay those held; the fault itself is told when the edit is made
       event.preventDefault();
@@ -184,15 +203,14 @@ export class Preview {
     return worker;
   }
 
-  private answered({ no, settled }: PreviewAnswer): void {
+  private answered({ no, settled }: SettleAnswer): void {
     const { underWay, step } = this;
     this.underWay = undefined;
     this.answeredAt = performance.now();
     const held = this.held ?? figuresShown(this.store.get());
-    if (!underWay || !step || underWay.request.no !== no || no !== this.count) return;
-    const { request } = underWay;
-    if (request.text !== this.store.get().text || !settled || !held) {
-      this.holds = "neither";
+    if (!underWay || !step || underWay.no !== no || no !== this.count) return;
+    if (underWay.text !== this.store.get().text || !held) {
+      this.holds = "nothing";
       return;
     }
     this.held = { ...held, ...settled };
