@@ -19,6 +19,16 @@ export function exampleOf(kind: QuantityKind): string {
   return dimension === undefined ? (formExamples[kind] ?? "") : kinds[dimension].example;
 }
 
+const inchExamples: Partial<Readonly<Record<QuantityKind, string>>> = {
+  length: "2 ft 7 1/2 in",
+  mass: "33 lb",
+};
+
+/** A good example for someone who measures so. */
+export function exampleIn(kind: QuantityKind, lengths: "inches" | "millimetres"): string {
+  return (lengths === "inches" ? inchExamples[kind] : undefined) ?? exampleOf(kind);
+}
+
 export function bad(
   code: QuantityFault["code"],
   found: string,

@@ -45,7 +45,7 @@ export function readQuantity(text: string, expected: Dimension): QuantityResult<
     const amount = amountOf(match);
     if (amount === undefined) return bad("no number", text, expected);
     const sign = match[7]?.trim();
-    if (sign === undefined || sign === "") return noUnit(text, plain, expected);
+    if (sign === undefined || sign === "") return noUnit(text, plain, expected, last);
     const found = unitWritten(sign);
     if (found === undefined) return unknownUnit(text, sign, expected);
     if (found.dimension !== expected)
@@ -79,7 +79,15 @@ function follows(before: Unit, after: Unit): boolean {
   return toNumber(after.inBase) < toNumber(before.inBase);
 }
 
-function noUnit(text: string, plain: string, expected: Dimension): QuantityResult<never> {
+/** What a bare number after a part in these units can only be: `4 ft 10`, `1 h 30`. */
+const unitAfter: Readonly<Record<string, string>> = { ft: "in", h: "min" };
+
+function noUnit(text: string, plain: string, expected: Dimension, last?: Unit): QuantityResult<never> {
+  const then = last && unitAfter[last.sign];
+  if (then !== undefined) {
+    const nearest = `${plain} ${then}`;
+    return bad("no unit", text, expected, readQuantity(nearest, expected).ok ? { nearest } : {});
+  }
   if (!/^[-+]?[\d./ ]+$/.test(plain)) return bad("no unit", text, expected);
   if (expected === "share" && /^0?\.\d{1,15}$/.test(plain))
     return bad("no unit", text, expected, { nearest: `${toNumber(times(decimal(plain), hundred))} %` });

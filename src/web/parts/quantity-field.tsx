@@ -1,6 +1,7 @@
 import type { Shows } from "../../core/plan/model/plan.js";
 import type { QuantityFault, QuantityKind } from "../../core/quantity/fault.js";
 import { faultOf } from "../../core/quantity/fault-of.js";
+import { exampleIn } from "../../core/quantity/kinds.js";
 import type { ScreenWords } from "../../words/screen/en.js";
 import { useMeasured } from "../app/context.js";
 import { useWordsOfFields } from "../words/fields.js";
@@ -23,7 +24,9 @@ export function quantityProblem(
   const fault = faultOf(text, kind);
   if (fault === undefined || text === "work out") return undefined;
   return {
-    sentence: fields.notUsable[fault.code](`${fields.kindOf[kind]}, ${fields.example(fault.example)}`),
+    sentence: fields.notUsable[fault.code](
+      `${fields.kindOf[kind]}, ${fields.example(exampleIn(kind, lengths))}`,
+    ),
     meant: meantBy(fault, lengths),
   };
 }
@@ -34,6 +37,7 @@ function meantBy(fault: QuantityFault, lengths: Shows["lengths"]): readonly stri
   if (nearest === undefined) return [];
   if (fault.code !== "no unit") return [nearest];
   const bare = fault.found.trim();
+  if (!/^[-+]?[\d./ -]+$/.test(bare)) return [nearest];
   if (fault.expected === "mass")
     return lengths === "inches" ? [`${bare} lb`, `${bare} kg`] : [`${bare} kg`, `${bare} lb`];
   if (fault.expected !== "length") return [nearest];

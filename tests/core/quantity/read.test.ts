@@ -7,6 +7,7 @@ import {
   readDuty,
   readVoltageRange,
 } from "../../../src/core/quantity/forms.js";
+import { exampleIn } from "../../../src/core/quantity/kinds.js";
 import { readQuantity } from "../../../src/core/quantity/read.js";
 import type { Dimension } from "../../../src/core/quantity/units.js";
 
@@ -58,7 +59,11 @@ test.each<[string, Dimension, string, object]>([
   ["30 Wh", "charge", "wrong kind", { foundKind: "energy" }],
   ["5", "length", "no unit", { nearest: "5 mm" }],
   ["0.5", "share", "no unit", { nearest: "50 %" }],
-  ["2 ft 7", "length", "no unit", {}],
+  ["2 ft 7", "length", "no unit", { nearest: "2 ft 7 in" }],
+  ["4'10 1/2", "length", "no unit", { nearest: "4'10 1/2 in" }],
+
+  ["1 h 30", "time", "no unit", { nearest: "1 h 30 min" }],
+
   ["1,5 m", "length", "comma", { nearest: "1.5 m" }],
   ["5 furlong", "length", "unknown unit", {}],
   ["5 metrs", "length", "unknown unit", { nearest: "metre" }],
@@ -79,6 +84,12 @@ test.each<[string, Dimension, string, object]>([
 ])("%s as a %s: %s", (text, dimension, code, more) => {
   const read = readQuantity(text, dimension);
   expect(read).toMatchObject({ ok: false, fault: { code, expected: dimension, ...more } });
+});
+
+test.each(["4 foot 10 6 in", "1 m 20"])("what %s was to mean is not guessed", (text) => {
+  const read = readQuantity(text, "length");
+  expect(!read.ok && read.fault.code).toBe("no unit");
+  expect(!read.ok && read.fault).not.toHaveProperty("nearest");
 });
 
 test.each([
@@ -163,4 +174,13 @@ describe("forms made of several quantities", () => {
     expect(readAge("18 months")).toEqual({ ok: true, value: 1.5 });
     expect(readAge("2 V").ok).toBe(false);
   });
+});
+
+test("an example is in the measures of its reader", () => {
+  expect(exampleIn("length", "inches")).toBe("2 ft 7 1/2 in");
+  expect(exampleIn("length", "millimetres")).toBe("790 mm");
+  expect(exampleIn("mass", "inches")).toBe("33 lb");
+  expect(exampleIn("draw", "inches")).toBe(exampleIn("draw", "millimetres"));
+  for (const kind of ["length", "mass"] as const)
+    expect(readQuantity(exampleIn(kind, "inches"), kind).ok, kind).toBe(true);
 });
