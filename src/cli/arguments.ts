@@ -1,4 +1,5 @@
 import { parseArgs } from "node:util";
+import { composed } from "../core/quantity/look-alike.js";
 import { nearestOf } from "../core/quantity/nearest.js";
 import type { TerminalWords } from "../words/terminal/english.js";
 import { InputProblem } from "./problem.js";
@@ -8,7 +9,8 @@ import { harmless } from "./terminal.js";
 export interface Takes {
   readonly plan?: boolean;
   readonly rest?: Rest;
-  readonly flags: Readonly<Record<string, "value" | "switch">>;
+  /** `name`: of something in the plan, brought to the letters it has there. */
+  readonly flags: Readonly<Record<string, "value" | "name" | "switch">>;
 }
 
 interface Rest {
@@ -34,7 +36,7 @@ export function readArguments(command: string, words: readonly string[], takes: 
   const options = Object.fromEntries(
     Object.entries(takes.flags).map(([name, kind]) => [
       name,
-      { type: kind === "value" ? ("string" as const) : ("boolean" as const) },
+      { type: kind === "switch" ? ("boolean" as const) : ("string" as const) },
     ]),
   );
   const parsed = parseArgs({
@@ -53,7 +55,7 @@ export function readArguments(command: string, words: readonly string[], takes: 
         command,
         (say) => say.common.words.noOption(harmless(rawName)) + meant(name, takes, say.common.words),
       );
-    if (kind === "value" && value === undefined)
+    if (kind !== "switch" && value === undefined)
       throw wrong(command, ({ common: { words: say } }) => say.needsValue(name));
     if (kind === "switch" && value !== undefined)
       throw wrong(command, ({ common: { words: say } }) => say.takesNoValue(name));
@@ -70,7 +72,7 @@ export function readArguments(command: string, words: readonly string[], takes: 
   const values: Record<string, string | undefined> = {};
   const switches = new Set<string>();
   for (const [name, value] of Object.entries(parsed.values)) {
-    if (typeof value === "string") values[name] = value;
+    if (typeof value === "string") values[name] = takes.flags[name] === "name" ? composed(value) : value;
     else if (value === true) switches.add(name);
   }
   return { plan, rest: positionals, values, switches };

@@ -50,6 +50,8 @@ const inEnglish: ReadProblemWords = {
     "newer format": ({ bare, expected }) =>
       `The plan is written in format ${bare}; this program reads up to ${expected}. It was left as it is; a newer Skiffloom is needed.`,
     "no such format": ({ bare, expected }) => `There is no format ${bare}; write “skiffloom: ${expected}”.`,
+    "names alike": ({ found, firstLine }) =>
+      `${found} looks like the name on line ${firstLine} and is another: they differ in letters that cannot be told apart, spelt out here in brackets. Write both the same way, or give each a name of its own.`,
     "name used twice": ({ found, firstLine }) =>
       `${found} is already the name of something on line ${firstLine}; give each thing its own.`,
     "unknown place": ({ found }) => `Nothing in the plan is called ${found}.`,

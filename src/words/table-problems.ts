@@ -36,6 +36,10 @@ function sentence(problem: TableProblem, words: TerminalWords): string {
       return say.tooManyCells(problem.found, problem.expected);
     case "empty-cell":
       return say.emptyCell(headed(problem.column, words));
+    case "names-alike":
+      return say.namesAlike(problem.found, problem.firstLine);
+    case "name-twice":
+      return say.nameTwice(problem.found, problem.firstLine);
     case "not-one-of":
       return say.notOneOf(problem.found, problem.allowed.map((one) => wordOf(one, words)).join(", "));
     case "not-a-count":

@@ -236,6 +236,18 @@ describe("several lines", () => {
     expect(await planText(page)).toBe(dinghy);
   });
 
+  test("a name pasted with its letters taken apart is the same name; one that only looks like another is told at its cell", async () => {
+    const page = await open();
+    await (await cell(page, 3, "Name")).click();
+    await pasteHere(page, "Name\tDraws\nfar\u00F3la\t2 W\nfaro\u0301la\t3 W\nbow\u00A0lamp\t3 W\n");
+    await settled(page);
+    await expect.poll(() => page.locator('[aria-invalid="true"]').count()).toBeGreaterThan(0);
+    const text = await planText(page);
+    expect(text).toContain("far\u00F3la: {draws: 2 W");
+    expect(text).not.toContain("\u0301");
+    expect(text).not.toContain("bow\u00A0lamp");
+  });
+
   test("of a block with one wrong cell, all else is taken", async () => {
     const page = await open();
     await (await cell(page, 0, "Draws")).click();

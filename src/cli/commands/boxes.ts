@@ -23,7 +23,7 @@ import { notThere } from "../unknown.js";
 export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
   const given = readArguments("boxes", words, {
     plan: true,
-    flags: { box: "value", template: "value", to: "value", force: "switch", csv: "switch", json: "switch" },
+    flags: { box: "name", template: "value", to: "value", force: "switch", csv: "switch", json: "switch" },
   });
   const { figures, layout } = loadWhole(given.plan);
   const asked = given.values.box;

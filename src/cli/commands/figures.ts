@@ -19,7 +19,7 @@ import { notThere } from "../unknown.js";
 export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
   const given = readArguments("figures", words, {
     plan: true,
-    flags: { json: "switch", assumed: "switch", corner: "value" },
+    flags: { json: "switch", assumed: "switch", corner: "name" },
   });
   const { figures } = loadWhole(given.plan);
   if (given.switches.has("json")) {

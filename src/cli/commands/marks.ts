@@ -28,7 +28,7 @@ import { notThere } from "../unknown.js";
 export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
   const given = readArguments("marks", words, {
     plan: true,
-    flags: { face: "value", why: "switch", json: "switch" },
+    flags: { face: "name", why: "switch", json: "switch" },
   });
   const { figures, hull } = loadWhole(given.plan);
   const faces = facesAsked(hull, given.values.face);

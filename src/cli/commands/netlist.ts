@@ -9,7 +9,7 @@ import { notThere } from "../unknown.js";
 export function run(words: readonly string[]): number {
   const given = readArguments("netlist", words, {
     plan: true,
-    flags: { corner: "value", to: "value", force: "switch" },
+    flags: { corner: "name", to: "value", force: "switch" },
   });
   const { figures, circuit } = loadFigures(given.plan);
   const corner = given.values.corner ?? "worst drop";

@@ -14,7 +14,7 @@ import { notThere } from "../unknown.js";
 export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
   const given = readArguments("sheet", words, {
     plan: true,
-    flags: { only: "value", page: "value", paper: "value", to: "value", force: "switch" },
+    flags: { only: "name", page: "value", paper: "value", to: "value", force: "switch" },
   });
   const whole = loadWhole(given.plan);
   const plan = whole.figures.plan.source;

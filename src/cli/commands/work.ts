@@ -24,10 +24,10 @@ export async function run(words: readonly string[], told: TerminalWords): Promis
       built: "switch",
       json: "switch",
       now: "value",
-      done: "value",
-      undo: "value",
+      done: "name",
+      undo: "name",
       note: "value",
-      step: "value",
+      step: "name",
       finish: "value",
     },
   });

@@ -1,3 +1,5 @@
+import { looks } from "./look-alike.js";
+
 const maxLength = 64;
 
 /** Least number of letters changed, added, dropped or swapped with a neighbour to get from one text to the other. */
@@ -41,7 +43,7 @@ export function nearestOf(written: string, known: Iterable<string>): string | un
 }
 
 function loose(text: string): string {
-  return text
+  return looks(text)
     .slice(0, maxLength)
     .toLowerCase()
     .replace(/[-_\s]+/g, " ")

@@ -56,6 +56,8 @@ export const readProblemsInSpanish: ReadProblemWords = {
       `El plan está escrito en el formato ${bare}; este programa lee hasta el ${expected}. Se ha dejado como está; hace falta un Skiffloom más nuevo.`,
     "no such format": ({ bare, expected }) =>
       `No existe el formato ${bare}; escribe «skiffloom: ${expected}».`,
+    "names alike": ({ found, firstLine }) =>
+      `${found} parece el nombre de la línea ${firstLine} y es otro: difieren en signos que no se distinguen a la vista, aquí entre corchetes. Escribe los dos igual, o da a cada cosa el suyo.`,
     "name used twice": ({ found, firstLine }) =>
       `${found} ya es el nombre de algo en la línea ${firstLine}; da a cada cosa el suyo.`,
     "unknown place": ({ found }) => `Nada en el plan se llama ${found}.`,

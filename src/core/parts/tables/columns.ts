@@ -1,4 +1,5 @@
 import type { QuantityFault } from "../../quantity/fault.js";
+import { alikes, composed, revealedWhole } from "../../quantity/look-alike.js";
 import type { MoneyProblem } from "../../quantity/money.js";
 import { nearestOf } from "../../quantity/nearest.js";
 import { unitWritten } from "../../quantity/units.js";
@@ -22,6 +23,13 @@ export type TableProblem =
       readonly found: number;
     }
   | { readonly problem: "empty-cell"; readonly line: number; readonly column: string }
+  | {
+      readonly problem: "names-alike" | "name-twice";
+      readonly line: number;
+      readonly column: string;
+      readonly found: string;
+      readonly firstLine: number;
+    }
   | {
       readonly problem: "not-one-of";
       readonly line: number;
@@ -130,7 +138,7 @@ export function readColumns<Column extends string>(
     }
     const cells: Partial<Record<Column, string>> = {};
     found.forEach((column, k) => {
-      const cell = row.cells[k]?.trim() ?? "";
+      const cell = composed(row.cells[k] ?? "").trim();
       if (column !== undefined && cell !== "") cells[column] = cell;
     });
     const empty = required.find((column) => cells[column] === undefined);
@@ -142,10 +150,40 @@ export function readColumns<Column extends string>(
 }
 
 /** A heading or a word under one, as it is looked up: composed letters, small, blanks at its ends off. */
-export const nameOf = (cell: string): string => cell.normalize("NFC").trim().toLowerCase();
+export const nameOf = (cell: string): string => composed(cell).trim().toLowerCase();
 
 const namesOf = (also: OtherNames, columns: readonly string[]): string[] =>
   [...also].flatMap(([name, column]) => (columns.includes(column) ? [name] : []));
+
+/** Names of a column that look like one further up and are another; where each is for one thing, also those that are one. */
+export function nameProblems<Column extends string>(
+  rows: readonly TableRow<Column>[],
+  column: Column,
+  once: boolean,
+): TableProblem[] {
+  const named = rows.flatMap(({ line, cells }) => {
+    const name = cells[column];
+    return name === undefined ? [] : [{ line, name }];
+  });
+  const alike = alikes(named, ({ name }) => name).map(
+    ({ thing, first }): TableProblem => ({
+      problem: "names-alike",
+      line: thing.line,
+      column,
+      found: revealedWhole(thing.name),
+      firstLine: first.line,
+    }),
+  );
+  if (!once) return alike;
+  const seen = new Map<string, number>();
+  const twice = named.flatMap(({ line, name }): TableProblem[] => {
+    const firstLine = seen.get(name);
+    if (firstLine !== undefined) return [{ problem: "name-twice", line, column, found: name, firstLine }];
+    seen.set(name, line);
+    return [];
+  });
+  return [...alike, ...twice];
+}
 
 /** A count of things, or the problem with it. */
 export function readCount(text: string, line: number, column: string): number | TableProblem {

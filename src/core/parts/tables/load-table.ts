@@ -1,5 +1,12 @@
 import { readDraw } from "../../quantity/forms.js";
-import { type OtherNames, readColumns, readCount, type TableProblem, type TableRow } from "./columns.js";
+import {
+  nameProblems,
+  type OtherNames,
+  readColumns,
+  readCount,
+  type TableProblem,
+  type TableRow,
+} from "./columns.js";
 import { type TableStyle, writeColumns } from "./written.js";
 
 /** Columns of a load list: the plan's own keys of gear. */
@@ -29,7 +36,7 @@ export function readLoadTable(
   problems: readonly TableProblem[];
 } {
   const table = readColumns(text, { columns: loadColumns, required: ["name", "draws"], also });
-  const problems = [...table.problems];
+  const problems = [...table.problems, ...nameProblems(table.rows, "name", true)];
   const rows = table.rows.filter(({ line, cells }) => {
     const draw = readDraw(cells.draws ?? "");
     if (!draw.ok) problems.push({ problem: "not-a-quantity", line, column: "draws", fault: draw.fault });

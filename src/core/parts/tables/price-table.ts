@@ -1,6 +1,6 @@
 import { type Money, readMoney, sumMoney, writeMoney } from "../../quantity/money.js";
 import type { PackPrice } from "../parts-list.js";
-import { type OtherNames, readColumns, readCount, type TableProblem } from "./columns.js";
+import { nameProblems, type OtherNames, readColumns, readCount, type TableProblem } from "./columns.js";
 import { type TableStyle, writeColumns } from "./written.js";
 
 const columns = ["item", "pack", "count", "price"] as const;
@@ -15,7 +15,7 @@ export function readPriceTable(
   also?: OtherNames,
 ): { rows: PackPrice[]; problems: readonly TableProblem[] } {
   const table = readColumns(text, { columns, required: ["item", "count"], also });
-  const problems = [...table.problems];
+  const problems = [...table.problems, ...nameProblems(table.rows, "item", false)];
   const read = table.rows.flatMap(({ line, cells }): { line: number; row: PackPrice }[] => {
     const count = readCount(cells.count ?? "", line, "count");
     if (typeof count !== "number" || count === 0) {

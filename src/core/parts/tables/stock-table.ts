@@ -3,7 +3,14 @@ import { readConductorSize } from "../../quantity/conductor-size.js";
 import type { QuantityResult } from "../../quantity/fault.js";
 import { type Quantity, readQuantity } from "../../quantity/read.js";
 import { writeQuantity } from "../../quantity/write.js";
-import { nameOf, type OtherNames, readColumns, readCount, type TableProblem } from "./columns.js";
+import {
+  nameOf,
+  nameProblems,
+  type OtherNames,
+  readColumns,
+  readCount,
+  type TableProblem,
+} from "./columns.js";
 import { type TableStyle, wireUnit, writeColumns } from "./written.js";
 
 /** One line of stock on hand: a length of wire (with `size` and `lengthM`), or so many of something. */
@@ -31,7 +38,7 @@ export function readStockTable(
   also: OtherNames = new Map(),
 ): { rows: StockRow[]; problems: readonly TableProblem[] } {
   const table = readColumns(text, { columns, required: ["item", "count"], lengths: ["length"], also });
-  const problems = [...table.problems];
+  const problems = [...table.problems, ...nameProblems(table.rows, "item", false)];
   const rows = table.rows.flatMap(({ line, cells }): StockRow[] => {
     const count = readCount(cells.count ?? "", line, "count");
     if (typeof count !== "number") {

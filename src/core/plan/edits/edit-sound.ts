@@ -1,3 +1,4 @@
+import { composed } from "../../quantity/look-alike.js";
 import type { Plan } from "../model/plan.js";
 import { readPlan } from "../read-text.js";
 import { theFullYaml } from "../source/full.js";
@@ -29,7 +30,8 @@ export type Edited =
  * a column of 2,000 values costs one reading of the plan and not 2,000.
  * @throws FullYamlMissing where the full reader is wanted and not there; nothing is lost by asking again when it is.
  */
-export function editSound(sound: SoundPlan, edits: readonly Edit[]): Edited {
+export function editSound(sound: SoundPlan, asked: readonly Edit[]): Edited {
+  const edits = asked.map(composedEdit);
   let result: Edited = { ok: true, text: sound.document.text, plan: sound.plan, document: sound.document };
   for (let from = 0; from < edits.length && result.ok; ) {
     const locator = new Locator(result.document);
@@ -42,6 +44,14 @@ export function editSound(sound: SoundPlan, edits: readonly Edit[]): Edited {
     from += group;
   }
   return result;
+}
+
+/** An edit with its names as the reader of the plan has them. */
+function composedEdit(edit: Edit): Edit {
+  const fields = Object.entries(edit);
+  if (fields.every(([, value]) => typeof value !== "string" || composed(value) === value)) return edit;
+  const said = fields.map(([key, value]) => [key, typeof value === "string" ? composed(value) : value]);
+  return Object.fromEntries(said) as Edit;
 }
 
 /** Edits that do not touch each other. Where they can't be made in one go, by halves: what is wrong is then told of the one edit that is. */

@@ -1,3 +1,4 @@
+import { alikes, revealedWhole } from "../../quantity/look-alike.js";
 import { nearestOf } from "../../quantity/nearest.js";
 import type { Endpoint } from "../model/common.js";
 import type { Plan } from "../model/plan.js";
@@ -5,7 +6,7 @@ import type { Run } from "../model/runs.js";
 import { limits } from "../source/limits.js";
 import type { PlanDocument } from "../source/open.js";
 import type { Path, ReadCode, ReadProblem } from "../source/problem.js";
-import type { ProblemLog } from "../source/problem-log.js";
+import { type ProblemLog, shortened } from "../source/problem-log.js";
 import { startOf } from "../source/written.js";
 import { checkHullNames } from "./hull.js";
 import { Registry } from "./registry.js";
@@ -60,6 +61,14 @@ class References {
         found: name,
         firstLine: this.log.lineOf(first.keyStart),
       });
+    for (const { thing, first } of alikes(this.names.places, ([name]) => name)) {
+      const [name, { section, keyStart }] = thing;
+      this.log.tell(keyStart, [section, name], {
+        code: "names alike",
+        found: shortened(revealedWhole(name)),
+        firstLine: this.log.lineOf(first[1].keyStart),
+      });
+    }
     let gear = 0;
     for (const [name, place] of this.names.places) {
       gear += place.kind === "gear" ? place.count : 0;

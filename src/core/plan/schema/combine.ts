@@ -1,3 +1,4 @@
+import { alikes, revealedWhole } from "../../quantity/look-alike.js";
 import { limits } from "../source/limits.js";
 import { pathOf, shortened } from "../source/problem-log.js";
 import { type Shape, type Spot, type Told, tell, wrongForm } from "./shape.js";
@@ -77,6 +78,12 @@ export function named<T>(
       const { node, trail, log } = spot;
       if (node.kind === "scalar" && node.text === "") return [];
       if (node.kind !== "section") return wrongForm(spot, "section");
+      for (const { thing, first } of alikes(node.entries, ({ key }) => key))
+        log.tell(thing.keyStart, pathOf({ step: thing.key, outer: trail }), {
+          code: "names alike",
+          found: shortened(revealedWhole(thing.key)),
+          firstLine: log.lineOf(first.keyStart),
+        });
       return node.entries.flatMap(({ key, keyStart, value }) => {
         const inner = { step: key, outer: trail };
         if (!isName(key) || reserved.includes(key))

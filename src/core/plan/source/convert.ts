@@ -1,4 +1,5 @@
 import { isAlias, isMap, isScalar, isSeq, type Node, type Pair, type YAMLMap } from "yaml";
+import { composed } from "../../quantity/look-alike.js";
 import { limits } from "./limits.js";
 import { type ProblemLog, pathOf, shortened, type Trail } from "./problem-log.js";
 import type { Written, WrittenEntry } from "./written.js";
@@ -33,7 +34,7 @@ class Conversion {
     if (node.tag !== undefined)
       this.log.tell(start, pathOf(trail), { code: "tag", found: shortened(node.tag) });
     if (isScalar(node)) {
-      const text = node.source ?? "";
+      const text = composed(node.source ?? "");
       const value = plainValue(node.value);
       const scalar: Written = { kind: "scalar", value, text, start, end };
       if (node.anchor !== undefined) this.anchors.set(node.anchor, scalar);
@@ -115,7 +116,7 @@ class Conversion {
       return undefined;
     }
     const start = key.range?.[0] ?? fallbackAt;
-    const text = key.source ?? String(key.value ?? "");
+    const text = composed(key.source ?? String(key.value ?? ""));
     if (text === "<<" || text === "") {
       this.log.tell(start, pathOf(outer), { code: text === "" ? "key not a word" : "merge key" });
       return undefined;
@@ -127,6 +128,7 @@ class Conversion {
 }
 
 function plainValue(value: unknown): string | number | bigint | boolean | null {
-  const plain = ["string", "number", "bigint", "boolean"].includes(typeof value);
-  return plain ? (value as string | number | bigint | boolean) : null;
+  if (typeof value === "string") return composed(value);
+  const plain = ["number", "bigint", "boolean"].includes(typeof value);
+  return plain ? (value as number | bigint | boolean) : null;
 }

@@ -1,3 +1,4 @@
+import { revealed } from "../../quantity/look-alike.js";
 import { limits } from "./limits.js";
 import type { Lines } from "./lines.js";
 import type { Path, ReadProblem } from "./problem.js";
@@ -36,7 +37,10 @@ export class ProblemLog {
     this.heard.add(key);
     if (this.problems.length === limits.maxProblems)
       this.problems.push({ code: "more problems", ...where, path });
-    else this.problems.push({ ...problem, ...where, path });
+    else {
+      const found = problem.found === undefined ? {} : { found: revealed(problem.found) };
+      this.problems.push({ ...problem, ...found, ...where, path });
+    }
   }
 
   lineOf(at: number): number {

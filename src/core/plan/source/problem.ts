@@ -35,6 +35,7 @@ export const readCodes = [
   "newer format",
   "no such format",
   "name used twice",
+  "names alike",
   "unknown place",
   "unknown way",
   "unknown outlet",
@@ -92,6 +93,6 @@ export interface ReadProblem {
   readonly foundKind?: QuantityKind;
   /** For `yaml`: the kind of mistake, and what the YAML reader says of it. */
   readonly yaml?: { readonly code: string; readonly detail: string };
-  /** For `name used twice` and `duplicate key`: line of the first use. */
+  /** For `name used twice`, `names alike` and `duplicate key`: line of the first use. */
   readonly firstLine?: number;
 }

@@ -1,3 +1,4 @@
+import { composed } from "../../quantity/look-alike.js";
 import { limits } from "./limits.js";
 import type { Written, WrittenEntry, WrittenScalar } from "./written.js";
 
@@ -49,8 +50,12 @@ export class Keys {
 export class FlowReader {
   at = 0;
   private values = 0;
+  /** Are letters and their marks apart somewhere? No part of a text in form C is in another. */
+  private readonly apart: boolean;
 
-  constructor(readonly text: string) {}
+  constructor(readonly text: string) {
+    this.apart = composed(text) !== text;
+  }
 
   /** A value in `{ }` or `[ ]`; `indent` is that of the block around it, which every further line must pass. */
   collection(indent: number, depth: number): Written {
@@ -132,7 +137,8 @@ export class FlowReader {
     const text = this.text.slice(start, end);
     if (text.startsWith("-") && (text.length === 1 || text.charAt(1) === " ")) throw new NotPlain();
     this.at = end;
-    return { kind: "scalar", value: plainValue(text), text, start, end };
+    const said = this.apart ? composed(text) : text;
+    return { kind: "scalar", value: plainValue(said), text: said, start, end };
   }
 
   private endsKey(next: number, inFlow: boolean): boolean {
@@ -149,7 +155,8 @@ export class FlowReader {
     if (end === -1 || text.includes("\n") || text.includes("\\") || this.text.charAt(end + 1) === sign)
       throw new NotPlain();
     this.at = end + 1;
-    return { kind: "scalar", value: text, text, start, end: this.at };
+    const said = this.apart ? composed(text) : text;
+    return { kind: "scalar", value: said, text: said, start, end: this.at };
   }
 
   /** Blanks, comments and line breaks between the parts of a collection. */

@@ -1,3 +1,4 @@
+import { composed } from "../../../core/quantity/look-alike.js";
 import type { ListWords } from "../../words/lists.js";
 import { readBlock } from "./clipboard.js";
 import type { Column } from "./list-specs.js";
@@ -11,7 +12,7 @@ const mostCharacters = 4_000_000;
 /** Puts a block of text into a list, from the upper left cell of the block taken in. @returns what to say of it. */
 export function pasteInto(list: List, block: Block, text: string, words: ListWords): string {
   if (text.length > mostCharacters) return words.lists.pasteTooLarge;
-  const read = readBlock(text);
+  const read = readBlock(composed(text));
   const headed = headingsOf(read, list.spec.columns, words);
   const rows = headed ? read.slice(1) : read;
   const left = Math.max(block.left, 0);

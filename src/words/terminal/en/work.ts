@@ -101,6 +101,9 @@ export const work = {
     columnTwice: (column: string) => `The column ${column} stands there twice.`,
     tooManyCells: (found: number, expected: number) => `${found} cells where the heading has ${expected}.`,
     emptyCell: (column: string) => `The cell under ${column} is empty.`,
+    namesAlike: (found: string, firstLine: number) =>
+      `“${found}” looks like the name on line ${firstLine} and is another: they differ in what cannot be told apart, spelt out here in brackets. Write both the same way.`,
+    nameTwice: (found: string, firstLine: number) => `“${found}” stands on line ${firstLine} already.`,
     notOneOf: (found: string, allowed: string) => `“${found}” is none of ${allowed}.`,
     notACount: (found: string) => `“${found}” is no count; a whole number is needed.`,
     negativeStock: (found: string) => `“${found}” is less than none; count what is there.`,

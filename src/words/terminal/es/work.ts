@@ -107,6 +107,9 @@ export const work: TerminalWords["work"] = {
     columnTwice: (column) => `La columna ${column} está dos veces.`,
     tooManyCells: (found, expected) => `${found} celdas donde el encabezado tiene ${expected}.`,
     emptyCell: (column) => `La celda bajo ${column} está vacía.`,
+    namesAlike: (found, firstLine) =>
+      `«${found}» parece el nombre de la línea ${firstLine} y es otro: difieren en signos que no se distinguen a la vista, aquí entre corchetes. Escribe los dos igual.`,
+    nameTwice: (found, firstLine) => `«${found}» ya está en la línea ${firstLine}.`,
     notOneOf: (found, allowed) => `«${found}» no es ninguna de estas: ${allowed}.`,
     notACount: (found) => `«${found}» no es una cantidad; hace falta un número entero.`,
     negativeStock: (found) => `«${found}» es menos que nada; cuenta lo que hay.`,
