@@ -1,7 +1,7 @@
 import type { HullFigures, SideFigures } from "../core/hull/figures.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { fitText, type Type } from "../drawing/fonts/wrap.js";
-import { referenceLetters } from "../drawing/hull/marks-view.js";
+import { referenceLetters } from "../drawing/hull/marks-labels.js";
 import { points, text } from "../drawing/make.js";
 import { referenceWords } from "../words/hull-words.js";
 import type { PaperWords } from "../words/paper/paper-words.js";

@@ -4,7 +4,7 @@ import type { HullFigures } from "../../src/core/hull/figures.js";
 import { workOutWhole } from "../../src/core/layout-figures.js";
 import { readPlan } from "../../src/core/plan/read.js";
 import { boundsOf } from "../../src/drawing/bounds.js";
-import { referenceLetters } from "../../src/drawing/hull/marks-view.js";
+import { referenceLetters } from "../../src/drawing/hull/marks-labels.js";
 import { packetPages } from "../../src/packet/packet.js";
 import type { Page } from "../../src/packet/page.js";
 import { readingWords } from "../../src/words/hull-words.js";

@@ -1,13 +1,13 @@
 import { spotNear } from "../../core/hull/faces/near.js";
 import type { Spot } from "../../core/hull/faces/patch.js";
 import type { SideFigures } from "../../core/hull/figures.js";
-import { around, type Bounds, boundsOf } from "../bounds.js";
+import { type Bounds, boundsOf } from "../bounds.js";
 import { clipSegment, clipShapes, type Frame, isInside } from "../clip.js";
-import { placeLabels } from "../label-places.js";
-import { line, points, polygon, polyline, strokes, text } from "../make.js";
+import { polygon, polyline, strokes } from "../make.js";
 import type { Point, Shape, Stroke } from "../shapes.js";
-import { cutOutOf, keyOf, keyStripMm } from "./cut-out.js";
+import { keyOf, keyStripMm } from "./cut-out.js";
 import { flatView } from "./flat-view.js";
+import { type BeyondLabel, marksLabels, referenceLetters } from "./marks-labels.js";
 import { placeFigures } from "./tape-figure.js";
 import { tapes } from "./tapes.js";
 
@@ -25,84 +25,7 @@ export interface MarksView {
   readonly letters: ReadonlyMap<string, string>;
 }
 
-/** Scales a drawing is made at: those that a scale rule has. */
-const scales = {
-  millimetres: [1, 2, 2.5, 5, 10, 15, 20, 25, 30, 40, 50, 75, 100, 200],
-  inches: [1, 2, 4, 6, 8, 12, 16, 24, 32, 48, 64, 96, 192],
-} as const;
-/** Room kept round a face for what stands beside it [mm]. */
-const beside = { xMm: 8, yMm: 7 } as const;
-
-/** The largest scale at which a side fits a sheet, and how high it then is, room for its labels included [mm]. */
-export function marksScale(
-  side: SideFigures,
-  widthMm: number,
-  mostMm: number,
-  lengths: keyof typeof scales,
-): { scale: number; heightMm: number } {
-  return scaleFor(flatView(side.face, true), widthMm, mostMm, lengths);
-}
-
-/** A cut-out is drawn where its scale is so many times the whole face's. */
-const worthCutting = 1.6;
-
-/** The part of a side that holds its marks, and its scale, where that is worth it; undefined: the whole side is drawn as large. */
-export function marksPart(
-  side: SideFigures,
-  widthMm: number,
-  mostMm: number,
-  lengths: keyof typeof scales,
-  fromInside: boolean,
-): { part: Bounds; scale: number; heightMm: number } | undefined {
-  const part = cutOutOf(side, flatView(side.face, fromInside));
-  const { scale, heightMm } = scaleFor(part, widthMm, mostMm, lengths);
-  const whole = marksScale(side, widthMm, mostMm, lengths);
-  return whole.scale < worthCutting * scale ? undefined : { part, scale, heightMm: heightMm + keyStripMm };
-}
-
-function scaleFor(
-  { minX, maxX, minY, maxY }: Bounds,
-  widthMm: number,
-  mostMm: number,
-  lengths: keyof typeof scales,
-): { scale: number; heightMm: number } {
-  const wanted = Math.max(
-    ((maxX - minX) * 1000) / (widthMm - 2 * beside.xMm),
-    ((maxY - minY) * 1000) / (mostMm - 2 * beside.yMm),
-  );
-  const scale = scales[lengths].find((one) => one >= wanted) ?? Math.ceil(wanted / 100) * 100;
-  return { scale, heightMm: ((maxY - minY) * 1000) / scale + 2 * beside.yMm };
-}
 const zoneStroke: Stroke = { colour: "hair", widthMm: 0.2, dashMm: [1, 0.8] };
-
-/** Letters of the points that some mark is set out or checked from, A, B, C … in the order they lie along the face. */
-export function referenceLetters(side: SideFigures): Map<string, string> {
-  const used = new Set(
-    side.marks.flatMap(({ mark }) =>
-      [...mark.readings, ...(mark.check ? [mark.check] : [])].map(({ from }) => from),
-    ),
-  );
-  const names = side.references.filter(({ name }) => used.has(name)).map(({ name }) => name);
-  return new Map(names.map((name, index) => [name, letterOf(index)]));
-}
-
-/**
- * What each mark is called on the drawing, by its name: the number the gear itself has, so that `6` is coaming lamp 6 whatever
- * the order of setting out; where two would be called alike, or one has no number, all by their names.
- */
-function markLabels({ marks }: SideFigures): Map<string, string> {
-  const names = marks.map(({ mark }) => mark.name);
-  const own = names.map((name) => / (\d{1,3})$/.exec(name)?.[1] ?? "");
-  const clear = own.every((number) => number !== "") && new Set(own).size === own.length;
-  const longest = 26;
-  const short = (name: string) => (name.length > longest ? `${name.slice(0, longest - 1)}…` : name);
-  return new Map(names.map((name, index) => [name, clear ? (own[index] ?? name) : short(name)]));
-}
-
-function letterOf(index: number): string {
-  const letter = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? letter : `${letterOf(Math.floor(index / 26) - 1)}${letter}`;
-}
 
 /**
  * One side of a face to scale, as one sees it from the working side: outline, zones, openings, points, holes, and the tapes to each mark.
@@ -148,7 +71,7 @@ export function marksView(
     ),
     ...beyond.map(({ arrow }) => arrow),
   ];
-  const named = labels(side, place, letters, beyond, frame);
+  const named = marksLabels(side, place, letters, beyond, frame);
   const shapes: Shape[] = [
     ...side.zones.map((zone) =>
       polygon(
@@ -182,9 +105,7 @@ export function marksView(
   };
 }
 
-interface Beyond {
-  readonly at: Point;
-  readonly letter: string;
+interface Beyond extends BeyondLabel {
   readonly arrow: Shape;
 }
 
@@ -265,75 +186,5 @@ function holeMark({ x, y }: Point, r: number, toMark: boolean): Shape[] {
           ),
         ]
       : []),
-  ];
-}
-
-function labels(
-  side: SideFigures,
-  place: (spot: Spot) => Point,
-  letters: ReadonlyMap<string, string>,
-  beyond: readonly Beyond[],
-  shown: Frame,
-): Shape[] {
-  const frame: Bounds = { minX: shown.x0, minY: shown.y0, maxX: shown.x1, maxY: shown.y1 };
-  const isSeen = ({ at }: { readonly at: Point }) => isInside(at, shown);
-  const called = markLabels(side);
-  const short = [...called.values()].every((words) => words.length <= 3);
-  const markStyle = { sizeMm: points(short ? 13 : 10), weight: "semibold" } as const;
-  const big = { sizeMm: points(13), weight: "semibold" } as const;
-  const marks = side.placed.flatMap(({ piece, spot }) => {
-    const words = called.get(piece.name);
-    return words === undefined ? [] : [{ at: place(spot), words, style: markStyle, clearMm: 2.4 }];
-  });
-  const letterStyle = { ...big, colour: "accent" as const };
-  const references = [
-    ...side.references.flatMap(({ name, spot }) => {
-      const letter = letters.get(name);
-      return letter === undefined || spot === undefined
-        ? []
-        : [{ at: place(spot), words: letter, style: letterStyle, clearMm: 3.2 }];
-    }),
-    ...beyond.map(({ at, letter }) => ({ at, words: letter, style: letterStyle, clearMm: 1.8 })),
-  ];
-  // labels keep off the points and holes themselves
-  const taken = [...side.placed, ...side.references].flatMap(({ spot }): Bounds[] => {
-    if (spot === undefined) return [];
-    const { x, y } = place(spot);
-    return [{ minX: x - 1.2, maxX: x + 1.2, minY: y - 1.2, maxY: y + 1.2 }];
-  });
-  const put = placeLabels([...marks, ...references].filter(isSeen), frame, taken);
-  const soft = { sizeMm: points(8.5), colour: "soft" as const };
-  const there = side.placed
-    .filter(({ toMark }) => !toMark)
-    .map(({ piece, spot }) => ({ at: place(spot), words: piece.name, style: soft, clearMm: 2.2 }));
-  const zones = side.zones.map((zone) => {
-    const middle = around(zone.outline.map(place));
-    return {
-      at: { x: (middle.minX + middle.maxX) / 2, y: middle.minY + 1 },
-      words: zone.name,
-      style: soft,
-      clearMm: 1,
-    };
-  });
-  const openings = side.openings.map(({ name, at }) => ({
-    at: place(spotNear(side.face, at).spot),
-    words: name.replace(/ (port|starboard)$/, ""),
-    style: soft,
-    clearMm: 0.5,
-  }));
-  const rest = placeLabels([...there, ...zones, ...openings].filter(isSeen), frame, [
-    ...taken,
-    ...put.shapes.map(boundsOf),
-  ]);
-  return [...put.shapes, ...rest.shapes];
-}
-
-/** A bar that shows the drawing's scale, with its length in words. */
-export function scaleBar(x: number, y: number, lengthMm: number, words: string): Shape[] {
-  return [
-    line(x, y, x + lengthMm, y, strokes.line),
-    line(x, y - 1, x, y + 1, strokes.line),
-    line(x + lengthMm, y - 1, x + lengthMm, y + 1, strokes.line),
-    text(x + lengthMm + 2, y - 1.1, words, { sizeMm: points(9), colour: "soft" }),
   ];
 }

@@ -3,7 +3,7 @@ import { workOutWhole } from "../../../src/core/layout-figures.js";
 import { planWork } from "../../../src/core/work/plan-work.js";
 import { boundsOf } from "../../../src/drawing/bounds.js";
 import { textWidthMm } from "../../../src/drawing/fonts/measure.js";
-import { marksScale } from "../../../src/drawing/hull/marks-view.js";
+import { marksScale } from "../../../src/drawing/hull/marks-scale.js";
 import type { Shape } from "../../../src/drawing/shapes.js";
 import { planOfRuns } from "../../../src/drawing/work/step-circuit.js";
 import { type StepDrawing, stepDrawings } from "../../../src/drawing/work/step-drawing.js";
