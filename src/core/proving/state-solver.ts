@@ -1,5 +1,6 @@
 import { type Factor, sparseFactor } from "../circuit/solve/factor.js";
-import { loadLaw, type NetworkNumbers } from "../circuit/solve/types.js";
+import type { NetworkNumbers } from "../circuit/solve/types.js";
+import { BentLoads, risenShare } from "./bent-loads.js";
 import { networkPattern } from "./network-pattern.js";
 import { TwoPoles } from "./two-poles.js";
 
@@ -22,13 +23,6 @@ const restStepV = 1e-8;
 /** Likewise the last change of what converters give, as a share. */
 const restOutShare = 1e-6;
 
-/** Piece of its curve a load is on: its law above the knee, a resistance under it, nothing backwards. */
-const piece = { law: 0, resistance: 1, none: 2 } as const;
-/** A voltage that rises so far over the sound boat's is no solution: nothing but the load's own falling curve drives it. */
-export const risenShare = 1.25;
-/** A load that left its law so often stays a resistance: there is no point above the knee to work at. */
-const mostReturns = 3;
-
 /**
  * One state of the boat, prepared once and solved thousands of times with other values. Unlike `solveNetwork`, which asks whether gear
  * can work at all, this follows a circuit with anything wrong in it: under its knee voltage a load draws like a resistance
@@ -42,7 +36,7 @@ export class StateSolver {
   private readonly place: Int32Array;
   private readonly branches: TwoPoles;
   private readonly sources: TwoPoles;
-  private readonly loads: TwoPoles;
+  private readonly loads: BentLoads;
   private readonly inputs: TwoPoles;
   private readonly outputs: TwoPoles;
   private readonly x: Float64Array;
@@ -51,16 +45,10 @@ export class StateSolver {
   private readonly working: Uint8Array;
   /** Input voltage of each converter in the sound boat; 0: not known yet [V]. */
   private readonly soundInV: Float64Array;
-  /** By load: piece of its curve, voltage it is straightened at, its voltage in the sound boat, and how often it went back to its law. */
-  private readonly pieceOf: Uint8Array;
-  private readonly atV: Float64Array;
-  private readonly soundV: Float64Array;
-  private readonly returns: Uint8Array;
-
   /** @param kneeV By load of `network`. */
   constructor(
     readonly network: NetworkNumbers,
-    private readonly kneeV: Float64Array,
+    kneeV: Float64Array,
   ) {
     const { branches, sources, loads, converters, nodeCount } = network;
     const { pattern, place } = networkPattern(network);
@@ -70,7 +58,7 @@ export class StateSolver {
     const poles = (plus: Int32Array, minus: Int32Array) => new TwoPoles(plus, minus, this.place, this.matrix);
     this.branches = poles(branches.from, branches.to);
     this.sources = poles(sources.plus, sources.minus);
-    this.loads = poles(loads.plus, loads.minus);
+    this.loads = new BentLoads(loads, poles(loads.plus, loads.minus), kneeV);
     this.inputs = poles(converters.inPlus, converters.inMinus);
     this.outputs = poles(converters.outPlus, converters.outMinus);
     this.x = new Float64Array(size);
@@ -79,11 +67,6 @@ export class StateSolver {
     this.outA = new Float64Array(converters.outputV.length);
     this.working = new Uint8Array(converters.outputV.length).fill(1);
     this.soundInV = new Float64Array(converters.outputV.length);
-    const count = loads.value.length;
-    this.pieceOf = new Uint8Array(count).fill(piece.none);
-    this.atV = new Float64Array(count);
-    this.soundV = new Float64Array(count);
-    this.returns = new Uint8Array(count);
   }
 
   /**
@@ -102,7 +85,7 @@ export class StateSolver {
         x[u] = right[u] as number;
       }
       const changed = this.followConverters(values);
-      if (!this.followLoads() && !changed && moved < restStepV) {
+      if (!this.loads.follow(x) && !changed && moved < restStepV) {
         this.settled = true;
         break;
       }
@@ -132,14 +115,8 @@ export class StateSolver {
     }
     this.working.fill(1);
     this.outA.fill(0);
-    this.returns.fill(0);
     for (let i = 0; i < this.soundInV.length; i++) this.soundInV[i] = this.inputs.across(this.x, i);
-    for (let i = 0; i < this.pieceOf.length; i++) {
-      const v = this.loads.across(this.x, i);
-      this.soundV[i] = v;
-      this.atV[i] = v;
-      this.pieceOf[i] = v >= (this.kneeV[i] as number) ? piece.law : v > 0 ? piece.resistance : piece.none;
-    }
+    this.loads.restart(this.x);
   }
 
   /**
@@ -166,9 +143,7 @@ export class StateSolver {
 
   /** What load i would take more at this voltage for one unit more of its value [A per W, A or Ω]. */
   perValue(i: number, value: number, v: number): number {
-    if (this.network.loads.law[i] === loadLaw.resistance)
-      return value < Number.POSITIVE_INFINITY ? -v / (value * value) : 0;
-    return v > 0 ? this.shape(i, v).perValue : 0;
+    return this.loads.perValue(i, value, v);
   }
 
   private push(plus: number, minus: number, amp: number): void {
@@ -190,19 +165,7 @@ export class StateSolver {
       this.sources.stamp(values, i, s);
       this.sources.drive(right, i, s * (emfV[i] as number));
     }
-    const { law } = network.loads;
-    for (let i = 0; i < loadValue.length; i++) {
-      const value = loadValue[i] as number;
-      if (law[i] === loadLaw.resistance) {
-        this.loads.stamp(values, i, 1 / value);
-        continue;
-      }
-      const v = this.atV[i] as number;
-      const { perValue, slopePerValue } = this.shape(i, v);
-      const slope = slopePerValue * value;
-      this.loads.stamp(values, i, slope);
-      this.loads.drive(right, i, slope * v - perValue * value);
-    }
+    this.loads.assemble(values, right, loadValue);
     const { efficiency, standbyW } = network.converters;
     for (let i = 0; i < outputV.length; i++) {
       if (this.working[i] === 0) continue;
@@ -215,57 +178,6 @@ export class StateSolver {
       this.inputs.stamp(values, i, -watts / (inV * inV));
       this.inputs.drive(right, i, (-2 * watts) / inV);
     }
-  }
-
-  /** Current per unit of value, and its slope, of a load of constant power or current at a voltage, on the piece of its curve it is on. */
-  private shape(i: number, v: number): { perValue: number; slopePerValue: number } {
-    const knee = this.kneeV[i] as number;
-    const power = this.network.loads.law[i] === loadLaw.power;
-    switch (this.pieceOf[i]) {
-      case piece.law:
-        return power ? { perValue: 1 / v, slopePerValue: -1 / (v * v) } : { perValue: 1, slopePerValue: 0 };
-      case piece.resistance: {
-        const s = power ? 1 / (knee * knee) : 1 / knee;
-        return { perValue: s * v, slopePerValue: s };
-      }
-      default:
-        return { perValue: 0, slopePerValue: 0 };
-    }
-  }
-
-  /**
-   * Takes each load one piece of its curve further, never two: where a falling curve meets no supply, Newton's own steps swing for
-   * ever. From the resistance back to its law it starts at the sound boat's voltage, above any solution. True: something changed.
-   */
-  private followLoads(): boolean {
-    const { law } = this.network.loads;
-    let changed = false;
-    for (let i = 0; i < this.pieceOf.length; i++) {
-      if (law[i] === loadLaw.resistance) continue;
-      const v = this.loads.across(this.x, i);
-      const was = this.pieceOf[i] as number;
-      const now = this.pieceAt(i, was, v);
-      if (was === piece.none && this.soundV[i] === 0 && v > 0) this.soundV[i] = v;
-      const back = was === piece.resistance && now === piece.law;
-      if (back) this.returns[i] = (this.returns[i] as number) + 1;
-      this.atV[i] = back ? Math.max(v, this.soundV[i] as number) : v;
-      this.pieceOf[i] = now;
-      changed ||= now !== was;
-    }
-    return changed;
-  }
-
-  private pieceAt(i: number, was: number, v: number): number {
-    const knee = this.kneeV[i] as number;
-    const soundV = this.soundV[i] as number;
-    if (was === piece.law)
-      return v < knee || (soundV > 0 && v > risenShare * soundV) ? piece.resistance : piece.law;
-    if (was === piece.none && soundV === 0)
-      return v >= knee ? piece.law : v > 0 ? piece.resistance : piece.none;
-    if (!(v > 0)) return piece.none;
-    return was === piece.resistance && v > knee && (this.returns[i] as number) < mostReturns
-      ? piece.law
-      : piece.resistance;
   }
 
   /** Output currents of the converters, and those that stop for want of input. True: something changed. */

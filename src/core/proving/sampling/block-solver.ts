@@ -1,6 +1,7 @@
 import { loadLaw, type NetworkNumbers } from "../../circuit/solve/types.js";
+import { risenShare } from "../bent-loads.js";
 import { networkPattern } from "../network-pattern.js";
-import { converterOhm, leakS, risenShare } from "../state-solver.js";
+import { converterOhm, leakS } from "../state-solver.js";
 import { BlockFactor } from "./block-factor.js";
 import { BlockPoles } from "./block-poles.js";
 
