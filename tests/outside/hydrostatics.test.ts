@@ -244,6 +244,18 @@ test("what weighs more than the whole hull can displace sinks, with both figures
   expect(rest).toMatchObject({ problem: "sinks", figure: 6000 });
 });
 
+// a box barge that heels about its middle keeps its displacement while neither bilge nor deck edge is reached (closed form): the lower
+// edge of the deck comes to (D − T)·cos θ − (B/2)·sin θ over the water
+test.each([-10, 0, 10, 12])("freeboard of a box barge heeled %d°", (heelDeg) => {
+  const [length, beam, depth, massKg] = [4, 1.5, 0.6, 1200];
+  const load = loadOf([at(length / 2, 0, 0.2, massKg)]);
+  const [point] = rightingCurve(boxHull(length, beam, depth), load, [heelDeg]);
+  const angle = (Math.abs(heelDeg) * Math.PI) / 180;
+  const draftM = massKg / (1025 * length * beam);
+  const expectedM = (depth - draftM) * Math.cos(angle) - (beam / 2) * Math.sin(angle);
+  expect(point?.freeboardM).toBeCloseTo(expectedM, 5);
+});
+
 describe("holes afloat", () => {
   const hull = boxHull(4, 1.5, 0.6);
   const weights = [at(2, 0, 0.2, 1200)];

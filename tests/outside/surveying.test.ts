@@ -3,9 +3,13 @@ import { describe, expect, test } from "vitest";
 import { flatFace } from "../../src/core/hull/faces/face.js";
 import type { Spot } from "../../src/core/hull/faces/patch.js";
 import { adjust } from "../../src/core/hull/marks/adjust.js";
+import { edgeReferences } from "../../src/core/hull/marks/along-square.js";
+import { checkBandM } from "../../src/core/hull/marks/band.js";
 import { crossingCovariance, crossingDeg, ellipseOf, type Ray } from "../../src/core/hull/marks/ellipse.js";
+import { type Mark, markFor, type Wanted } from "../../src/core/hull/marks/mark.js";
 import type { Network } from "../../src/core/hull/marks/network.js";
-import type { ReferencePoint } from "../../src/core/hull/marks/tape.js";
+import { type ReferencePoint, readingSigmaM, type Tape } from "../../src/core/hull/marks/tape.js";
+import { settingOut } from "../../src/core/reference/setting-out.js";
 
 /**
  * Where two tapes alone put a mark that was looked for some way off, by the least squares that judge readings on the boat: nothing else
@@ -145,6 +149,70 @@ describe("error ellipse N = Σ u·uᵀ/σ² (computed checks of the reference ta
   test("half of all marks: a circle of σ·√(2·ln 2) when both spreads are equal, 0.6745 σ when one is nothing", () => {
     expect(ellipseOf({ aa: 1, au: 0, uu: 1 }).halfRadiusM).toBeCloseTo(Math.sqrt(2 * Math.log(2)), 4);
     expect(ellipseOf({ aa: 1, au: 0, uu: 1e-8 }).halfRadiusM).toBeCloseTo(0.6745, 3);
+  });
+});
+
+describe("a mark on a board, held against plain geometry", () => {
+  const board = flatFace(
+    [0, 0, 0],
+    [1, 0, 0],
+    [0, 0, 1],
+    [
+      [0, 0],
+      [9, 0],
+      [9, 9],
+      [0, 9],
+    ],
+  );
+  const tape: Tape = { sigmaM: 0.001, graduationM: 1e-6, longestM: 20, lies: "straight", side: "outside" };
+  const spots: Record<string, Spot> = { a: [0, 0], b: [6, 0], c: [7, 7] };
+  const references = Object.entries(spots).map(
+    ([name, spot]): ReferencePoint => ({ name, at: [spot[0], 0, spot[1]], spot, sigmaM: 0 }),
+  );
+  const markAt = (spot: Spot, wanted: Wanted): Mark =>
+    markFor(
+      board,
+      { name: "m", spot },
+      { references, onEdges: edgeReferences(board, references), tape, wanted },
+    );
+  const distanceM = (from: string, to: Spot) =>
+    Math.hypot(to[0] - (spots[from]?.[0] ?? Number.NaN), to[1] - (spots[from]?.[1] ?? Number.NaN));
+
+  // second method: one reading of the pair is spoilt, the mark found where the two circles cross then, and the third tape laid to it
+  test("the check brings out what it says it does, and its band is three spreads of what the three tapes do to it", () => {
+    const spot: Spot = [3, 4];
+    const mark = markAt(spot, "two tapes");
+    const [first = "", second = ""] = mark.readings.map(({ from }) => from);
+    const check = mark.check?.from ?? "";
+    const from: [Spot, Spot] = [spots[first] ?? [0, 0], spots[second] ?? [0, 0]];
+    const spoilt = [0, 1].map((which) => {
+      const errorM = 1e-4;
+      const readM = [distanceM(first, spot), distanceM(second, spot)] as [number, number];
+      readM[which] = (readM[which] ?? 0) + errorM;
+      return (
+        (distanceM(check, spotByTwoTapes(from, readM, [spot[0] + 0.1, spot[1] - 0.1])) -
+          distanceM(check, spot)) /
+        errorM
+      );
+    });
+    const spreadM = 0.001 * Math.hypot(1, ...spoilt);
+    // the slopes are those of a tenth of a millimetre: to a thousandth
+    expect(Math.abs((checkBandM(mark) ?? 0) / (3 * spreadM) - 1)).toBeLessThan(1e-3);
+    const leastSeen = Math.min(...spoilt.map(Math.abs));
+    expect(leastSeen).toBeLessThan(0.9 * Math.max(...spoilt.map(Math.abs)));
+    expect(Math.abs((mark.check?.findsM ?? 0) / ((3 * spreadM) / leastSeen) - 1)).toBeLessThan(1e-3);
+  });
+
+  test("a square off an edge strays sideways by its own tilt as well as by the tape (computed)", () => {
+    const upM = 0.8;
+    const { method, covariance } = markAt([2, upM], "along then square");
+    expect(method).toBe("along then square");
+    const tapeM = readingSigmaM(tape, 0);
+    const strayM = Math.hypot(tapeM, upM * Math.tan((settingOut.square.sigmaDeg * Math.PI) / 180));
+    expect(strayM).toBeGreaterThan(5 * tapeM);
+    expect(Math.sqrt(covariance?.aa ?? 0) / strayM).toBeCloseTo(1, 3);
+    expect(Math.sqrt(covariance?.uu ?? 0) / tapeM).toBeCloseTo(1, 6);
+    expect(covariance?.au).toBeCloseTo(0, 12);
   });
 });
 

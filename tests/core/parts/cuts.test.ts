@@ -146,6 +146,38 @@ test("a kerf at each cut", () => {
   });
 });
 
+test("money goes before length opened, however long the cheaper length is", () => {
+  const pieces = [{ id: "tail", lengthMm: 100 }];
+  const stock = [
+    { id: "long", lengthMm: 10_000, source: "new", count: "any", priceMinor: 1 },
+    { id: "short", lengthMm: 150, source: "new", count: "any", priceMinor: 2 },
+  ] as const;
+  expect(solveCuts({ kind: "w", pieces, stock })).toMatchObject({
+    ok: true,
+    plan: { lengths: [{ stock: "long" }], total: { priceMinor: 1 } },
+  });
+});
+
+test("a rest is what is left behind the last cut: the kerf that is lost there makes it scrap", () => {
+  const pieces = [1000, 900].map((lengthMm) => ({ id: `${lengthMm}`, lengthMm }));
+  const stock = [1500, 1401].map(
+    (lengthMm) => ({ id: `${lengthMm}`, lengthMm, source: "offcut", count: 1 }) as const,
+  );
+  // 1500 − 1000 − 4 and 1401 − 900 − 4 are both under 500; the other way round 596 are left
+  const answer = solveCuts({ kind: "w", pieces, stock, kerfMm: 4, minUsefulMm: 500 });
+  if (!answer.ok) throw new Error(JSON.stringify(answer.problems));
+  const cut = answer.plan.lengths.map(({ stock: of, cuts, leftMm, leftIsUseful }) => [
+    of,
+    cuts[0]?.piece,
+    leftMm,
+    leftIsUseful,
+  ]);
+  expect(cut.toSorted()).toEqual([
+    ["1401", "1000", 397, false],
+    ["1500", "900", 596, true],
+  ]);
+});
+
 describe("the old end of what is on hand", () => {
   const pieces = [{ id: "bow lead", lengthMm: 3000 }];
   const reel = { id: "reel", stepMm: 1000, pricePerStepMinor: 190 };

@@ -125,6 +125,13 @@ describe("length to cut", () => {
     expect(cutLength(3.3, { kind: "gear", slackM: 0.1 }, { kind: "gear", slackM: 0.08 }).cutMm).toBe(3480);
     expect(cutLength(1.001, { kind: "fixed", slackM: 0 }, { kind: "fixed", slackM: 0 }).cutMm).toBe(1010);
   });
+  // an inch is 25.4 mm (international yard and pound agreement of 1959): 1 m is 39.37 in, so one cuts 40 in
+  test("on a tape in inches it is cut to the next whole inch, kept in whole millimetres", () => {
+    const bare = { kind: "fixed", slackM: 0 } as const;
+    expect(cutLength(1, bare, bare, "inch").cutMm).toBe(1016);
+    expect(cutLength(0.0254 * 7, bare, bare, "inch").cutMm).toBe(178);
+    expect(cutLength(0.0254 * 100, bare, bare, "inch").cutMm).toBe(2540);
+  });
   test.each([-1, Number.NaN])("a way of %d m is refused", (way) => {
     expect(() => cutLength(way, { kind: "box" }, { kind: "box" })).toThrow(RangeError);
   });
