@@ -39,7 +39,7 @@ const widthsMm: Readonly<Record<NodeKind, number>> = {
 };
 
 export const mapMm = {
-  run: 48,
+  run: 54,
   row: 14,
   spare: 11,
   /** More above the line of what has two lines of words over it. */

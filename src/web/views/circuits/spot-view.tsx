@@ -112,22 +112,20 @@ export function NarrowSpot({ spot, at, role, level, shorten }: SpotProps) {
   const { node, widthMm } = spot;
   const left = 9.5;
   const right = widthMm - 6;
-  const volts = figuresLine({ voltageV: at.voltageV, inTurn: at.inTurn });
-  const current = figuresLine({ currentA: at.currentA, dropShare: at.dropShare, inTurn: at.inTurn });
+  const { voltageV, currentA, dropShare, inTurn } = at;
+  // the drop stands with the voltage: beside the current it would leave no room for the length to cut
+  const volts = figuresLine({ voltageV, dropShare, inTurn });
+  const current = figuresLine({ currentA, inTurn });
   const devices = at.devices
     .flatMap(({ ratingA }) => (ratingA === undefined ? [] : [marked(ratingA, "A")]))
     .join(" · ");
   const second = at.run ? runLine(at.run, words, shows) : devices;
-  const nameRoom = right - left - (volts === "" ? 0 : 15);
+  const nameRoom = right - left - (volts === "" ? 0 : dropShare === undefined ? 15 : 25);
   return (
     <>
       <ShapeView shapes={narrowSymbol(spot, at, role)} />
       <Words x={left} y={-0.8} name={shorten(nameOf(node, words), nameRoom, nameMm, "semibold")} />
-      <Words
-        x={left}
-        y={3.7}
-        small={shorten(second, right - left - (at.dropShare === undefined ? 14 : 25), smallMm)}
-      />
+      <Words x={left} y={3.7} small={shorten(second, right - left - 14, smallMm)} />
       <text className="map-small" x={right} y={-0.8} fontSize={smallMm} textAnchor="end">
         {volts}
       </text>

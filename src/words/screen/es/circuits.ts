@@ -27,7 +27,7 @@ export const circuits: ScreenWords["circuits"] = {
     unknown: (to) => `? ${to}`,
   },
   lost: (share) => `${share} de pérdida`,
-  cut: (length) => `cortar\u00a0${length}`,
+  cut: (length) => `corte\u00a0${length}`,
   through: (run, what) => `por ${run}: ${what}`,
   withFinding: (level) => `hallazgo: ${level}`,
   trace: "Los dos conductores",

@@ -4,12 +4,16 @@ import { bottomAt, sheerAt } from "./hull-at.js";
 import type { BoatScene, Moves } from "./scene.js";
 import type { BoatThing } from "./things.js";
 
-/** Between the middles of things one has not moved apart yet [m]. */
-const apartM = 0.3;
+/** Between the middles of things one has not moved apart yet, and what their places are rounded to [m]: figures one can lay off with a tape. */
+const spacing = {
+  inches: { apartM: 12 * 0.0254, roundM: 0.0254 },
+  millimetres: { apartM: 0.3, roundM: 0.01 },
+} as const;
 
 /** The place on the centreline nearest to amidships that nothing stands at yet [m from station 0]. */
-export function freeAmidships({ drawn: { form }, things }: BoatScene): number {
-  const middle = (form.fromM + form.toM) / 2;
+export function freeAmidships({ plan, drawn: { form }, things }: BoatScene): number {
+  const { apartM, roundM } = spacing[plan.source.shows.lengths];
+  const middle = Math.round((form.fromM + form.toM) / 2 / roundM) * roundM;
   const taken = things.flatMap(({ at }) => (at && Math.abs(at[1]) < apartM ? [at[0]] : []));
   for (let step = 0; step * apartM < (form.toM - form.fromM) / 2; step += 1)
     for (const x of [middle - step * apartM, middle + step * apartM])
@@ -94,14 +98,15 @@ export function mirror(things: readonly BoatThing[]): Moves | undefined {
 
 /** Where the pieces of an entry come to lie that is brought aboard at a place: in a row fore and aft, lamps at the sheer and all else on the bottom, unless the height is known. */
 export function broughtAboard(
-  { drawn }: BoatScene,
+  { plan, drawn }: BoatScene,
   pieces: readonly BoatThing[],
   at: Point,
   heightKnown: boolean,
 ): Moves {
   const { form } = drawn;
   const room = (form.toM - form.fromM) * 0.6;
-  const apart = pieces.length > 1 ? Math.min(0.3, room / (pieces.length - 1)) : 0;
+  const { apartM } = spacing[plan.source.shows.lengths];
+  const apart = pieces.length > 1 ? Math.min(apartM, room / (pieces.length - 1)) : 0;
   return new Map(
     pieces.map(({ name, role, sizeM }, i): [string, Point] => {
       const x = at[0] + apart * (i - (pieces.length - 1) / 2);
