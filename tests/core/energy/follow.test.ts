@@ -97,6 +97,21 @@ test("a pump on its float switch uses its share, and is judged while it runs", (
   expect(figures.brownOuts[0]?.voltageV).toBeCloseTo(12.85 - 7 * 0.008 - 1.8, 6);
 });
 
+test("a battery stops at the charge at which all that may come on pulls it down, whatever share of the time it is on", () => {
+  const weak = { ...house, internalOhm: 0.05, cutOffV: 11.8 };
+  const left = [1, 0.5, 0.1].map((duty) => {
+    const periods = [{ fromH: 0, toH: 200, duty, level: 1 }];
+    return trace(followOuting(outing(200, [{ id: "pump", law: "current", value: 10, periods }], [weak])));
+  });
+  const [always] = left;
+  expect(always?.chargeLeft).toBeGreaterThan(0.1);
+  // one charge, reached the later the less it is on
+  for (const [index, { chargeLeft, cutOffAtH }] of left.entries()) {
+    expect(chargeLeft).toBeCloseTo(always?.chargeLeft ?? 0, 9);
+    expect(cutOffAtH).toBeCloseTo((always?.cutOffAtH ?? 0) * ([1, 2, 10][index] ?? 0), 9);
+  }
+});
+
 test("the moment gear browns out is where its own voltage crosses its limit", () => {
   const figures = followOuting(outing(20, [lamp(2, { wireOhm: 0.25, minV: 11.8 })]));
   const [out] = figures.brownOuts;
