@@ -100,6 +100,13 @@ describe("readings that cannot be", () => {
     expect(diagnose(figures, circuit, unlike).meterShare).toBeUndefined();
   });
 
+  test("a meter that is off by more than a sound wire has does not promise less than no ohms", () => {
+    const { band, verdict } = only(taken("house +", "helm +", 0.05, [], { kind: "ohm" })) ?? {};
+    expect(verdict).toBe("within");
+    expect(band?.low).toBe(0);
+    expect(band?.high).toBeGreaterThan(band?.expected ?? Infinity);
+  });
+
   test("more volts than the boat has, and less than no ohms", () => {
     expect(only(taken("house +", "house -", 40))?.verdict).toBe("impossible");
     expect(only(taken("house +", "helm +", -3, [], { kind: "ohm" }))?.verdict).toBe("impossible");
