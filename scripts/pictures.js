@@ -14,6 +14,7 @@ const views = {
   start: "The start view: examples, a new plan, a file, plans kept here",
   new: "A new plan: a few questions",
   survey: "Survey: the form of the boat, faces and zones, and where things are",
+  tape: "Station by station: the figure measured now, the table, and how well the figures agree",
   gear: "Gear: lists that behave like a spreadsheet",
   layout: "Layout: the boat to scale, things to drag, runs along their way",
   circuits: "Circuits: the map, with voltage, current and rating at each point",

@@ -79,7 +79,7 @@ export function nextReasonWords(
 }
 
 /** A length of the survey as it is written down: inches without feet, or millimetres. */
-const surveyWords = (valueM: number, shows: Shows): string =>
+export const surveyWords = (valueM: number, shows: Shows): string =>
   shows.lengths === "inches"
     ? writeInches(valueM, 16).replaceAll(" ", tie)
     : `${decimals(valueM * 1000, 0)}${tie}mm`;

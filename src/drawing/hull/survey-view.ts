@@ -1,6 +1,6 @@
-import type { FormFigures } from "../../core/hull/figures.js";
+import type { LaidForm } from "../../core/hull/figures.js";
 import type { Form } from "../../core/hull/form/form.js";
-import { type FairLine, lineAt } from "../../core/hull/form/line.js";
+import { type FairLine, lineAt, reaches } from "../../core/hull/form/line.js";
 import { fitText } from "../fonts/wrap.js";
 import { line, points, polyline, strokes, text } from "../make.js";
 import type { Point, Shape, Stroke } from "../shapes.js";
@@ -20,15 +20,22 @@ interface Layout {
   readonly profile: Point;
 }
 
+/** Where one measures now: a station, and of it a line. */
+export interface MeasuredNow {
+  readonly xM: number;
+  readonly line?: string;
+}
+
 /**
  * Plan (half-breadths) and profile (heights) of the lines with the stations measured, one over the other or side by side, whichever is larger.
  * Dots are what was measured.
  */
 export function surveyView(
-  form: FormFigures,
+  form: LaidForm,
   stationsM: readonly number[],
   isMeasured: (line: string, xM: number) => boolean,
   room: Room,
+  now?: MeasuredNow,
 ): Shape[] {
   const made = form.form;
   if (made === undefined) return [];
@@ -60,6 +67,7 @@ export function surveyView(
           .filter((point) => isMeasured(one.name, point[0]))
           .map((point) => dot(at(point[0], point[axis]))),
       ]),
+    ...(now === undefined ? [] : nowShapes(made, now, at, axis, low, high)),
   ]);
   const names = views.flatMap(({ at, axis }) =>
     lineNames(
@@ -70,6 +78,31 @@ export function surveyView(
   );
   return [...shapes, ...names];
 }
+
+function nowShapes(
+  { lines }: Form,
+  { xM, line: name }: MeasuredNow,
+  at: (xM: number, valueM: number) => Point,
+  axis: 1 | 2,
+  lowM: number,
+  highM: number,
+): Shape[] {
+  const [low, high] = [at(xM, lowM), at(xM, highM)];
+  const on = lines.find((one) => one.name === name);
+  return [
+    line(low.x, low.y - 1.5, high.x, high.y + 1.5, strokes.accent),
+    ...(on === undefined || !reaches(on, xM) ? [] : [ring(at(xM, lineAt(on, xM)[axis]))]),
+  ];
+}
+
+const ring = ({ x, y }: Point): Shape => ({
+  kind: "circle",
+  cx: x,
+  cy: y,
+  r: 1.4,
+  stroke: strokes.accent,
+  fill: "paper",
+});
 
 const nameStyle = { sizeMm: points(9), colour: "soft", anchor: "end" } as const;
 const fullName = { sizeMm: nameStyle.sizeMm, weight: "regular" } as const;

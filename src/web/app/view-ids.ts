@@ -10,7 +10,7 @@ export const stageIds = [
   "proof",
   "log",
 ] as const;
-export const toolIds = ["findings", "outing", "print", "text", "terms"] as const;
+export const toolIds = ["findings", "tape", "outing", "print", "text", "terms"] as const;
 export const viewIds = [...stageIds, ...toolIds] as const;
 export type ViewId = (typeof viewIds)[number];
 

@@ -14,6 +14,7 @@ const loads: Partial<Readonly<Record<ViewId, Load>>> = {
   findings: () => import("../views/findings/findings-view.js"),
   gear: () => import("../views/lists/lists-view.js"),
   log: () => import("../views/log/log-view.js"),
+  tape: () => import("../views/tape/tape-view.js"),
   terms: () => import("../views/terms/terms-view.js"),
   outing: () => import("../views/outing/outing-view.js"),
   parts: () => import("../views/parts/parts-view.js"),

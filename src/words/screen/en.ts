@@ -18,6 +18,7 @@ import type { shell } from "./en/shell.js";
 import type { slip } from "./en/slip.js";
 import type { start } from "./en/start.js";
 import type { survey } from "./en/survey.js";
+import type { tape } from "./en/tape.js";
 import type { terms } from "./en/terms.js";
 import type { views } from "./en/views.js";
 import type { walk } from "./en/walk.js";
@@ -45,6 +46,7 @@ export interface ScreenWords {
   readonly slip: typeof slip;
   readonly start: typeof start;
   readonly survey: typeof survey;
+  readonly tape: typeof tape;
   readonly terms: typeof terms;
   readonly views: typeof views;
   readonly walk: typeof walk;

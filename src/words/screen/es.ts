@@ -19,6 +19,7 @@ import { shell } from "./es/shell.js";
 import { slip } from "./es/slip.js";
 import { start } from "./es/start.js";
 import { survey } from "./es/survey.js";
+import { tape } from "./es/tape.js";
 import { terms } from "./es/terms.js";
 import { views } from "./es/views.js";
 import { walk } from "./es/walk.js";
@@ -46,6 +47,7 @@ export const es: ScreenWords = {
   slip,
   start,
   survey,
+  tape,
   terms,
   views,
   walk,

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { startingAgreement, surveyAgreement } from "../../../src/core/hull/form/agreement.js";
 import { unfairIn } from "../../../src/core/hull/form/fair-survey.js";
 import { formFrom, type LinePoints } from "../../../src/core/hull/form/form.js";
 import { lengthAlongM, lineAt } from "../../../src/core/hull/form/line.js";
@@ -301,5 +302,56 @@ describe("table of offsets as text", () => {
       { problem: "unknown column", at: "column 3", terms: { found: "colour" } },
       { problem: "number expected", at: "line 2, column 2", terms: { found: "low" } },
     ]);
+  });
+});
+
+describe("how figures agree", () => {
+  test("of a fair survey every figure agrees, each within the spread told; one slip differs by what it is, and alone", () => {
+    const fair = surveyAgreement(survey());
+    expect(fair).toHaveLength(5 * stationsM.length);
+    expect(new Set(fair.map(({ verdict }) => verdict))).toEqual(new Set(["agrees"]));
+    for (const { against } of fair)
+      expect(Math.abs(against?.differsM ?? 1)).toBeLessThan(3.5 * (against?.sigmaM ?? 0));
+    const slipped = surveyAgreement(survey((i) => (i === 3 ? 0.03 : 0)));
+    const wrong = slipped.filter(({ verdict }) => verdict === "differs");
+    expect(wrong).toMatchObject([{ line: "sheer", coordinate: "half-breadth", atM: 1.8 }]);
+    // the others are a parabola: what they say of the place is right to a millimetre
+    expect(wrong[0]?.against?.differsM).toBeCloseTo(0.03, 3);
+    expect(wrong[0]?.against?.fairM).toBeCloseTo(half(1.8), 3);
+  });
+  test("a line with five figures is not checked, and says nothing", () => {
+    const few = { ...survey(), stationsM: stationsM.slice(0, 5) };
+    const cut = few.lines.map((line) => ({
+      ...line,
+      heightsM: line.heightsM.slice(0, 5),
+      ...(line.halfBreadthsM && { halfBreadthsM: line.halfBreadthsM.slice(0, 5) }),
+    }));
+    for (const one of surveyAgreement({ ...few, lines: cut })) {
+      expect(one.verdict).toBe("not checked");
+      expect(one.against).toBeUndefined();
+    }
+  });
+  test("a figure of a starting form is judged by the shape bent through the others, as if it were not there", () => {
+    const scale = { lengthM: 4.2, beamM: 1.5, depthM: 0.6 };
+    const drawn = (x: number, measured: Parameters<typeof startingLines>[2] = []) => {
+      const { form } = formFrom(startingLines("flat-bottomed skiff", scale, measured));
+      const sheer = form?.lines.at(-1);
+      if (!sheer) throw new Error("no form");
+      return lineAt(sheer, x)[1];
+    };
+    const at = (atM: number, valueM: number) =>
+      ({ line: "sheer", coordinate: "half-breadth", atM, valueM }) as const;
+    const measured = [at(1.26, drawn(1.26) + 0.02), at(2.1, drawn(2.1) + 0.02), at(2.94, drawn(2.94) - 0.25)];
+    const found = startingAgreement("flat-bottomed skiff", scale, measured, 0.002);
+    expect(found.map(({ atM, verdict }) => [atM, verdict])).toEqual([
+      [2.94, "differs"],
+      [1.26, "agrees"],
+      [2.1, "agrees"],
+    ]);
+    expect(found[0]?.against?.fairM).toBeCloseTo(drawn(2.94, measured.slice(0, 2)), 3);
+    // one alone has the shape itself to go by, within its eight hundredths of half the beam
+    const [lone] = startingAgreement("flat-bottomed skiff", scale, measured.slice(0, 1), 0.002);
+    expect(lone?.against?.differsM).toBeCloseTo(0.02, 6);
+    expect(lone?.against?.sigmaM).toBeGreaterThan(0.06);
   });
 });

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { applyEdit, applyEdits } from "../../../src/core/plan/edits/apply.js";
 import type { Edit } from "../../../src/core/plan/edits/edit.js";
@@ -176,6 +177,19 @@ test("a rename follows the name everywhere", () => {
   expect(edited(text, { edit: "rename", at: "trunk", to: "main trunk" })).toBe(
     text.replace("  trunk: {", "  main trunk: {"),
   );
+});
+
+test("a line of the form is renamed in its readings, as an edge, and wherever something is counted off it", () => {
+  const text = readFileSync("examples/second-season.yaml", "utf8");
+  const after = edited(text, { edit: "rename", at: "lines / sheer", to: "gunwale" });
+  const names = (of: string) => of.split("\n").filter((line) => /^(?!.*#).*\bsheer\b/.test(line));
+  expect(names(text).length).toBeGreaterThan(15);
+  expect(names(after)).toEqual([]);
+  expect(after.replaceAll("gunwale", "sheer").replace(/#.*/g, "")).toBe(text.replace(/#.*/g, ""));
+  expect(applyEdit(text, { edit: "rename", at: "lines / sheer", to: "keel" })).toMatchObject({
+    ok: false,
+    problem: { code: "name taken" },
+  });
 });
 
 test("several edits are made one after the other, or none", () => {

@@ -24,6 +24,9 @@ export type RedundantMeasurement =
       readonly readM: number;
     };
 
+/** How far a reading may be from what the form implies, both of readings of that spread [m]. */
+export const contradictionLimitM = (sigmaM: number): number => 3 * Math.SQRT2 * sigmaM;
+
 /**
  * Which redundant measurements disagree with the form, and by how much.
  * @param sigmaM Spread of one reading [m]; a difference above 3·√2 of it is told.
@@ -35,7 +38,7 @@ export function contradictions(
   sigmaM: number,
 ): HullProblem[] {
   if (!(sigmaM > 0)) throw new RangeError(`spread of a reading must be > 0 m, got ${sigmaM}`);
-  const limit = 3 * Math.SQRT2 * sigmaM;
+  const limit = contradictionLimitM(sigmaM);
   return measured.flatMap((one): HullProblem[] => {
     const right = impliedM(form, one);
     const figure = one.readM - right;
@@ -56,7 +59,7 @@ export function contradictions(
 }
 
 /** What the form says a redundant measurement should read [m]. */
-function impliedM(form: Form, one: RedundantMeasurement): number {
+export function impliedM(form: Form, one: RedundantMeasurement): number {
   const line = form.lines.find(({ name }) => name === one.line);
   if (line === undefined)
     throw new RangeError(`line must be one of ${form.lines.map((l) => l.name).join(", ")}, got ${one.line}`);

@@ -87,7 +87,8 @@ export function halfBreadthM(line: ShapeLine, scale: Scale, xM: number): number 
   return "halfBreadths" in line ? (scaled(scale.lengthM, line.halfBreadths, xM) * scale.beamM) / 2 : 0;
 }
 
-function heightM(line: ShapeLine, scale: Scale, xM: number): number {
+/** Height of a line of the scaled form at a station, before it is bent [m]. */
+export function heightM(line: ShapeLine, scale: Scale, xM: number): number {
   return scaled(scale.lengthM, line.heights, xM) * scale.depthM;
 }
 

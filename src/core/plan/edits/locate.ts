@@ -43,7 +43,7 @@ export class Locator {
     this.registry = new Registry(document.root);
   }
 
-  /** `house`, `helm / lamps`, `lamp leads 2` (one of `lamp leads`), an outing, corner, face or reference point, a section (`conductors`), or `plan`. */
+  /** `house`, `helm / lamps`, `lamp leads 2` (one of `lamp leads`), an outing, corner, face or reference point, `lines / chine` of the form, a section (`conductors`), or `plan`. */
   find(at: string): Location | undefined {
     if (at === "plan") return { path: [], kind: "plan" };
     const [panel = "", way] = at.split(" / ", 2);
@@ -51,6 +51,8 @@ export class Locator {
       const named = ownNames.find(([section]) => section === panel);
       if (named !== undefined && this.node([panel, way]) !== undefined)
         return { path: [panel, way], kind: named[1] };
+      const line = ["craft", "form", "lines", way];
+      if (panel === "lines" && this.node(line) !== undefined) return { path: line, kind: "line" };
       const place = this.registry.places.get(panel);
       return place?.kind === "panel" && place.ways.has(way)
         ? { path: ["panels", panel, "ways", way], kind: "way" }

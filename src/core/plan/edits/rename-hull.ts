@@ -4,10 +4,13 @@ import type { Locator } from "./locate.js";
 import type { Step } from "./step.js";
 import { keyText } from "./value.js";
 
+const hullSections = ["gear", "references", "faces"];
+
 /** Steps that carry a new name into the sections about the hull. `kind`: of the thing that gets it. */
 export function hullRenameSteps(locator: Locator, kind: string, renamed: (text: string) => string): Step[] {
-  const mentioned = kind === "face" ? namesFace : kind === "reference" ? namesReference : () => false;
-  const texts = ["gear", "references", "faces"].flatMap((section) =>
+  const mentioned = mentions[kind] ?? (() => false);
+  const sections = kind === "line" ? [...hullSections, "craft", "as built"] : hullSections;
+  const texts = sections.flatMap((section) =>
     [...scalars(locator.node([section]), [section])].flatMap(({ path, text }): Step[] => {
       const now = mentioned(path) ? renamed(text) : text;
       return now === text ? [] : [{ do: "set", path, to: keyText(now) }];
@@ -48,6 +51,27 @@ function namesReference(path: Path): boolean {
   if (path[0] === "references") return path[2] === "measured" && last === "from";
   return (path[2] === "openings" || path[2] === "holes") && path[4] === "at" && last === "from";
 }
+
+/** Lines of the form: in its own readings, as edges of strips, and where something is counted along or off them. */
+function namesLine(path: Path): boolean {
+  const [section, , key, inner] = path;
+  const last = path.at(-1);
+  if (section === "craft")
+    return (
+      path[1] === "form" && (key === "checks" || key === "measured") && (last === "line" || last === "to")
+    );
+  const edge = last === "below" || last === "above";
+  if (section === "as built") return path[3] === "at" && edge;
+  if (section === "gear") return (key === "at" || key === "row") && edge;
+  if (section === "references") return (key === "on" && path.length === 3) || edge;
+  return (key === "strip" && path.length === 4) || (inner !== undefined && path[4] === "at" && edge);
+}
+
+const mentions: Readonly<Record<string, (path: Path) => boolean>> = {
+  face: namesFace,
+  reference: namesReference,
+  line: namesLine,
+};
 
 function* scalars(node: Written | undefined, path: Path): Generator<{ path: Path; text: string }> {
   if (node?.kind === "scalar") yield { path, text: node.text };

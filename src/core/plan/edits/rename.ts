@@ -16,9 +16,9 @@ export function renameSteps(locator: Locator, at: string, to: string): Steps {
   const old = location.path.at(-1);
   if (location.path.length < 2 || typeof old !== "string") return { code: "wrong kind of thing" };
   if (!isName(to)) return { code: "bad value" };
-  const ownName = ["face", "reference", "outing", "corner"].includes(location.kind);
-  const taken =
-    location.kind === "way" || ownName ? `${location.path[location.kind === "way" ? 1 : 0]} / ${to}` : to;
+  const ownName = ["face", "reference", "outing", "corner", "line"].includes(location.kind);
+  const among = location.kind === "way" ? 1 : location.kind === "line" ? 2 : 0;
+  const taken = location.kind === "way" || ownName ? `${location.path[among]} / ${to}` : to;
   if (locator.find(taken)?.path.at(-1) === to) return { code: "name taken" };
   const renamed =
     location.kind === "way" ? wayRenamer(locator, String(location.path[1]), old, to) : placeRenamer(old, to);

@@ -1,3 +1,5 @@
+import { ViewLink } from "../../parts/view-link.js";
+import { useWordsOfSurvey } from "../../words/survey.js";
 import { BoatView } from "./boat-view.js";
 import type { BoatScene } from "./model/scene.js";
 import { HerMeasures } from "./survey/her-measures.js";
@@ -9,9 +11,14 @@ export function View() {
 }
 
 function WhatToMeasure({ scene }: { readonly scene: BoatScene }) {
+  const words = useWordsOfSurvey().survey;
   return (
     <>
-      <HerMeasures scene={scene} />
+      <HerMeasures scene={scene}>
+        <p>
+          <ViewLink view="tape">{words.byStation}</ViewLink>
+        </p>
+      </HerMeasures>
       <PlacesToMark scene={scene} />
     </>
   );

@@ -84,6 +84,7 @@ function listText(typed: string): string {
   return `[${parts.map((part) => (/^[\w µΩ°./-]+$/.test(part) ? part : JSON.stringify(part))).join(", ")}]`;
 }
 
-function faultSentence(fault: QuantityFault, { fields }: ListWords): string {
+/** What is wrong with a text as a quantity, and what was wanted. */
+export function faultSentence(fault: QuantityFault, { fields }: ListWords): string {
   return fields.notUsable[fault.code](`${fields.kindOf[fault.expected]}, ${fields.example(fault.example)}`);
 }

@@ -1,14 +1,14 @@
 import { Icon } from "../../parts/icon.js";
 import { useWordsOfLists } from "../../words/lists.js";
-import { columnTitle } from "./column-title.js";
+import type { GridLine, GridSource } from "./grid-source.js";
 import type { Grid } from "./use-grid.js";
-import type { List } from "./use-list.js";
 
 /** Headings of a list. A tap sorts by a column, another turns the order round, a third gives the plan's again. */
-export function GridHead({ list, grid }: { list: List; grid: Grid }) {
+export function GridHead<L extends GridLine>({ list, grid }: { list: GridSource<L>; grid: Grid<L> }) {
   const words = useWordsOfLists();
-  const { sorted } = list;
-  const all = list.rows.length > 0 && list.rows.every(({ key }) => grid.picked.has(key));
+  const { order } = list;
+  const rows = list.views.filter(({ row }) => row !== undefined);
+  const all = rows.length > 0 && rows.every(({ key }) => grid.picked.has(key));
   return (
     <thead>
       <tr aria-rowindex={1}>
@@ -21,25 +21,29 @@ export function GridHead({ list, grid }: { list: List; grid: Grid }) {
             onChange={(event) => grid.pickAll(event.target.checked)}
           />
         </th>
-        {list.spec.columns.map((column, number) => {
-          const title = columnTitle(column.key, words);
-          const direction = sorted?.column === column.key ? sorted.direction : undefined;
+        {list.columns.map((column, number) => {
+          const title = list.titleOf(column);
+          const direction = order?.by?.column === column.key ? order.by.direction : undefined;
           const next = () => {
-            if (direction === "descending") list.sort(undefined, "ascending");
-            else list.sort(column, direction === "ascending" ? "descending" : "ascending");
+            if (direction === "descending") order?.sort(undefined, "ascending");
+            else order?.sort(column, direction === "ascending" ? "descending" : "ascending");
           };
           return (
             <th
               key={column.key}
               scope="col"
               aria-colindex={number + 2}
-              aria-sort={direction ?? "none"}
+              aria-sort={order && (direction ?? "none")}
               data-as={column.takes.as}
             >
-              <button type="button" className="list-sort" tabIndex={-1} onClick={next}>
-                {title}
-                {direction && <Icon name={direction === "ascending" ? "up" : "down"} />}
-              </button>
+              {order ? (
+                <button type="button" className="list-sort" tabIndex={-1} onClick={next}>
+                  {title}
+                  {direction && <Icon name={direction === "ascending" ? "up" : "down"} />}
+                </button>
+              ) : (
+                <bdi className="list-title">{title}</bdi>
+              )}
             </th>
           );
         })}

@@ -1,10 +1,10 @@
 import type { KeyboardEvent } from "react";
+import type { GridLine, GridSource } from "./grid-source.js";
 import type { Grid } from "./use-grid.js";
-import type { List } from "./use-list.js";
 
-interface KeyParts {
-  readonly list: List;
-  readonly grid: Grid;
+interface KeyParts<L extends GridLine> {
+  readonly list: GridSource<L>;
+  readonly grid: Grid<L>;
   readonly pageRows: number;
   /** Enter on a figure. */
   readonly openFigure: () => void;
@@ -13,7 +13,7 @@ interface KeyParts {
 }
 
 /** What the keys do in a list, as one knows it from tables one types into. Tab leaves the list. */
-export function onGridKey(event: KeyboardEvent, parts: KeyParts): void {
+export function onGridKey<L extends GridLine>(event: KeyboardEvent, parts: KeyParts<L>): void {
   const { list, grid } = parts;
   if (grid.typing || event.altKey) return;
   const control = event.ctrlKey || event.metaKey;
@@ -27,10 +27,10 @@ export function onGridKey(event: KeyboardEvent, parts: KeyParts): void {
   event.preventDefault();
 }
 
-function wayOf(key: string, control: boolean, { list, grid, pageRows }: KeyParts) {
+function wayOf<L extends GridLine>(key: string, control: boolean, { list, grid, pageRows }: KeyParts<L>) {
   const { here, spot } = grid;
   const lastRow = list.views.length - 1;
-  const lastColumn = list.spec.columns.length - 1;
+  const lastColumn = list.columns.length - 1;
   const at = (row: number, column: number) => ({ row, column });
   switch (key) {
     case "ArrowDown":
@@ -54,17 +54,20 @@ function wayOf(key: string, control: boolean, { list, grid, pageRows }: KeyParts
   }
 }
 
-function chord(key: string, { grid, filled }: KeyParts): boolean {
+function chord<L extends GridLine>(key: string, { grid, filled }: KeyParts<L>): boolean {
   if (key.toLowerCase() === "d") filled(grid.fillDown());
   else if (key.toLowerCase() === "a") grid.pickAll(true);
   else return false;
   return true;
 }
 
-function change({ key, shiftKey }: KeyboardEvent, { list, grid, openFigure }: KeyParts): boolean {
+function change<L extends GridLine>(
+  { key, shiftKey }: KeyboardEvent,
+  { list, grid, openFigure }: KeyParts<L>,
+): boolean {
   const { here, spot } = grid;
   const view = list.views[here];
-  const column = list.spec.columns[spot.column];
+  const column = list.columns[spot.column];
   if (key === " " && (shiftKey || !column)) grid.pick(spot.row, !grid.picked.has(spot.row));
   else if (key === "Delete" || key === "Backspace") grid.clearBlock();
   else if (key !== "Enter" && key !== "F2") return false;

@@ -1,21 +1,20 @@
 import type { ReactNode } from "react";
 import { useWordsOfLists } from "../../words/lists.js";
+import type { CellNote, GridLine, GridSource } from "./grid-source.js";
 import type { Column } from "./list-specs.js";
 import type { Grid } from "./use-grid.js";
-import type { List } from "./use-list.js";
-import type { ViewRow } from "./view-rows.js";
 
-interface GridRowProps {
-  readonly list: List;
-  readonly grid: Grid;
-  readonly view: ViewRow;
+interface GridRowProps<L extends GridLine> {
+  readonly list: GridSource<L>;
+  readonly grid: Grid<L>;
+  readonly view: L;
   readonly index: number;
   /** Stands in the cell one is typing in. */
   readonly editor: ReactNode;
 }
 
 /** One line of a list. Only the lines in sight, and the one where one is, are made. */
-export function GridRow({ list, grid, view, index, editor }: GridRowProps) {
+export function GridRow<L extends GridLine>({ list, grid, view, index, editor }: GridRowProps<L>) {
   const words = useWordsOfLists().lists;
   const missing = list.missingIn(view);
   const picked = grid.picked.has(view.key);
@@ -38,13 +37,14 @@ export function GridRow({ list, grid, view, index, editor }: GridRowProps) {
           />
         )}
       </Cell>
-      {list.spec.columns.map((column, number) => (
+      {list.columns.map((column, number) => (
         <Cell
           key={column.key}
           {...at}
           number={number}
           column={column}
           problem={list.problemIn(view, column)?.sentence}
+          note={list.noteIn?.(view, column)}
         >
           {grid.typing && grid.here === index && grid.spot.column === number ? (
             editor
@@ -57,17 +57,19 @@ export function GridRow({ list, grid, view, index, editor }: GridRowProps) {
   );
 }
 
-interface CellProps {
-  readonly list: List;
-  readonly grid: Grid;
+interface CellProps<L extends GridLine> {
+  readonly list: GridSource<L>;
+  readonly grid: Grid<L>;
   readonly index: number;
   readonly number: number;
   readonly column?: Column;
   readonly problem?: string | undefined;
+  readonly note?: CellNote | undefined;
   readonly children: ReactNode;
 }
 
-function Cell({ list, grid, index, number, column, problem, children }: CellProps) {
+function Cell<L extends GridLine>(props: CellProps<L>) {
+  const { list, grid, index, number, column, problem, note, children } = props;
   const { block } = grid;
   const active = grid.here === index && grid.spot.column === number;
   const inBlock =
@@ -92,6 +94,12 @@ function Cell({ list, grid, index, number, column, problem, children }: CellProp
       data-as={column?.takes.as}
     >
       {children}
+      {note && problem === undefined && (
+        <span className="cell-note" title={note.sentence}>
+          <span aria-hidden="true">{note.sign}</span>
+          <span className="away">{note.sentence}</span>
+        </span>
+      )}
       {problem !== undefined && (
         <span className="cell-problem" id={problemId} data-open={active}>
           {problem}
@@ -101,26 +109,26 @@ function Cell({ list, grid, index, number, column, problem, children }: CellProp
   );
 }
 
-interface CellWordsProps {
-  readonly list: List;
-  readonly view: ViewRow;
+interface CellWordsProps<L extends GridLine> {
+  readonly list: GridSource<L>;
+  readonly view: L;
   readonly column: Column;
   readonly wanted: boolean;
 }
 
-function CellWords({ list, view, column, wanted }: CellWordsProps) {
+function CellWords<L extends GridLine>({ list, view, column, wanted }: CellWordsProps<L>) {
   const { fields, lists } = useWordsOfLists();
   const text = list.textIn(view, column);
   if (text === "") {
     if (wanted) return <span className="cell-wanted">{lists.wanted}</span>;
-    if (view.draft && column.takes.as === "name")
+    if (view.draft !== undefined && column === list.columns[0])
       return <span className="cell-assumed">{lists.newLine}</span>;
-    const assumed = view.row && list.figured.assumed(view.row.name, column.key);
+    const assumed = list.assumedIn(view, column);
     if (assumed === undefined) return null;
     return (
-      <span className="cell-assumed" title={lists.assumed(assumed)}>
+      <span className="cell-assumed" title={list.tellAssumed(assumed)}>
         <bdi>{assumed}</bdi>
-        <span className="away">{lists.assumed("")}</span>
+        <span className="away">{list.tellAssumed("")}</span>
       </span>
     );
   }

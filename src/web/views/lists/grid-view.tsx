@@ -1,28 +1,29 @@
 import { type ClipboardEvent, Fragment, type MouseEvent, useLayoutEffect, useRef } from "react";
-import { useSlip } from "../../app/slip-state.js";
 import { useWordsOfLists } from "../../words/lists.js";
 import { CellEditor } from "./cell-editor.js";
 import { writeBlock } from "./clipboard.js";
-import { columnTitle } from "./column-title.js";
 import { GridHead } from "./grid-head.js";
 import { onGridKey } from "./grid-keys.js";
 import { GridRow } from "./grid-row.js";
+import type { GridLine, GridSource } from "./grid-source.js";
 import { pasteInto } from "./paste.js";
-import { namesAmong } from "./rows.js";
 import type { Grid } from "./use-grid.js";
-import type { List } from "./use-list.js";
 import { madeLines, useSight } from "./window.js";
 
 /** A table one moves in cell by cell. */
 const gridKind = { role: "grid", "aria-multiselectable": true } as const;
 
 /** A list one types into: a grid with one cell in the order of tabbing, and only the lines in sight made. */
-export function GridView({ list, grid, say }: { list: List; grid: Grid; say: (sentence: string) => void }) {
+export function GridView<L extends GridLine>(props: {
+  list: GridSource<L>;
+  grid: Grid<L>;
+  say: (sentence: string) => void;
+}) {
+  const { list, grid, say } = props;
   const words = useWordsOfLists();
-  const { showWorking } = useSlip();
   const scroller = useRef<HTMLDivElement>(null);
   const sight = useSight(scroller, list.views.length);
-  const { columns } = list.spec;
+  const { columns } = list;
   const column = columns[grid.spot.column];
   const view = list.views[grid.here];
 
@@ -35,8 +36,7 @@ export function GridView({ list, grid, say }: { list: List; grid: Grid; say: (se
   });
 
   const openFigure = () => {
-    const figure = view && column && list.figured.figure(view.key, column.key);
-    if (figure) showWorking(figure.of);
+    if (view && column) list.openFigure?.(view, column);
   };
   const filled = (changes: number) => say(words.lists.changes(changes));
   const take = (text: string, then: "down" | "right" | "left" | "stay") => {
@@ -52,9 +52,9 @@ export function GridView({ list, grid, say }: { list: List; grid: Grid; say: (se
     <CellEditor
       key={`${view.key}\n${column.key}`}
       column={column}
-      label={columnTitle(column.key, words)}
+      label={list.titleOf(column)}
       start={grid.typing.text}
-      options={optionsOf(list, column)}
+      options={list.optionsIn(column)}
       onTake={take}
       onLeave={grid.stopTyping}
       onBlock={(text) => {
@@ -91,7 +91,7 @@ export function GridView({ list, grid, say }: { list: List; grid: Grid; say: (se
       <table
         {...gridKind}
         className="list-grid"
-        aria-label={words.lists.names[list.spec.id]}
+        aria-label={list.title}
         aria-rowcount={list.views.length + 1}
         aria-colcount={columns.length + 1}
         onKeyDown={(event) => onGridKey(event, { list, grid, pageRows: sight.pageRows, openFigure, filled })}
@@ -138,9 +138,4 @@ function spotOf(target: EventTarget): { row: number; column: number } | undefine
   if (!(target instanceof Element) || target.closest("input")) return undefined;
   const cell = target.closest<HTMLElement>("[data-row]");
   return cell ? { row: Number(cell.dataset.row), column: Number(cell.dataset.column) } : undefined;
-}
-
-function optionsOf(list: List, { takes }: List["spec"]["columns"][number]): readonly string[] {
-  if (takes.as === "choice") return takes.of;
-  return takes.as === "named" && list.root ? namesAmong(list.root, takes.among) : [];
 }

@@ -1,6 +1,5 @@
 import type { PlanStore } from "../../state/plan-store.js";
 import type { CellProblem } from "./check-cell.js";
-import type { ListId } from "./list-specs.js";
 import type { Draft } from "./new-things.js";
 
 /** The order of lines as they were when they were sorted; a line that changes stays where it is until the next time. */
@@ -17,18 +16,20 @@ export interface ListMemory {
   readonly sorted: SortedBy | undefined;
   /** Number of the next draft. */
   readonly next: number;
+  /** Lines that have another key by now: a draft that has come into the plan, a station that has moved. */
+  readonly became?: ReadonlyMap<string, string>;
 }
 
 const nothing: ListMemory = { drafts: [], problems: new Map(), sorted: undefined, next: 1 };
-const kept = new WeakMap<PlanStore, Map<ListId, ListMemory>>();
+const kept = new WeakMap<PlanStore, Map<string, ListMemory>>();
 
 /** What was typed stays while the plan is open, though one goes to another view and back. */
-export function memoryOf(store: PlanStore, list: ListId): ListMemory {
+export function memoryOf(store: PlanStore, list: string): ListMemory {
   return kept.get(store)?.get(list) ?? nothing;
 }
 
-export function remember(store: PlanStore, list: ListId, memory: ListMemory): void {
-  const lists = kept.get(store) ?? new Map<ListId, ListMemory>();
+export function remember(store: PlanStore, list: string, memory: ListMemory): void {
+  const lists = kept.get(store) ?? new Map<string, ListMemory>();
   kept.set(store, lists.set(list, memory));
 }
 

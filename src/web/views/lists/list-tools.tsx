@@ -1,14 +1,14 @@
 import { useSelection } from "../../app/place.js";
 import { useWordsOfLists } from "../../words/lists.js";
-import { writeBlock } from "./clipboard.js";
+import { copyBlock, pasteBlock } from "./clipboard-tools.js";
 import { columnTitle } from "./column-title.js";
-import { pasteInto } from "./paste.js";
 import type { Grid } from "./use-grid.js";
 import type { List } from "./use-list.js";
+import type { ViewRow } from "./view-rows.js";
 
 interface ToolsProps {
   readonly list: List;
-  readonly grid: Grid;
+  readonly grid: Grid<ViewRow>;
   readonly say: (sentence: string) => void;
 }
 
@@ -21,16 +21,6 @@ export function ListTools({ list, grid, say }: ToolsProps) {
   const chosen = grid.chosen();
   const things = chosen.filter(({ row }) => row !== undefined);
   const here = views[grid.here]?.row;
-  const paste = async () => {
-    try {
-      say(pasteInto(list, grid.block, await navigator.clipboard.readText(), words));
-    } catch {
-      say(lists.pasteByKey);
-    }
-  };
-  const copy = async () => {
-    await navigator.clipboard.writeText(writeBlock(grid.blockTexts()));
-  };
   const after = (refused: string | undefined) => {
     grid.pickAll(false);
     say(refused ?? lists.changes(things.length));
@@ -52,12 +42,12 @@ export function ListTools({ list, grid, say }: ToolsProps) {
           <button type="button" onClick={() => say(lists.changes(grid.fillDown()))}>
             {lists.fillDown}
           </button>
-          <button type="button" onClick={() => void paste()}>
+          <button type="button" onClick={() => void pasteBlock(list, grid, words).then(say)}>
             {lists.paste}
           </button>
         </>
       )}
-      <button type="button" onClick={() => void copy()}>
+      <button type="button" onClick={() => void copyBlock(grid)}>
         {lists.copy}
       </button>
       {here && here.at !== "stock" && (
@@ -76,11 +66,11 @@ export function ListTools({ list, grid, say }: ToolsProps) {
 function Order({ list }: { list: List }) {
   const words = useWordsOfLists();
   const { lists } = words;
-  const { sorted } = list;
+  const { by: sorted, sort } = list.order;
   const value = sorted ? `${sorted.direction} ${sorted.column}` : "";
   const choose = (chosen: string) => {
     const direction = chosen.startsWith("descending") ? "descending" : "ascending";
-    list.sort(
+    sort(
       list.spec.columns.find(({ key }) => chosen === `${direction} ${key}`),
       direction,
     );

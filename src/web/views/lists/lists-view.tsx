@@ -8,8 +8,9 @@ import { GridView } from "./grid-view.js";
 import { type ListId, listIds, listSpecs } from "./list-specs.js";
 import { ListTools } from "./list-tools.js";
 import { rowsOf } from "./rows.js";
-import { useGrid } from "./use-grid.js";
+import { type Grid as GridOf, useGrid } from "./use-grid.js";
 import { useList } from "./use-list.js";
+import type { ViewRow } from "./view-rows.js";
 
 /** Gear, ways, runs, places and stock as lists one types into. */
 export function View() {
@@ -83,7 +84,7 @@ function OneList({ id }: { id: ListId }) {
 }
 
 type List = ReturnType<typeof useList>;
-type Grid = ReturnType<typeof useGrid>;
+type Grid = GridOf<ViewRow>;
 
 /** What is selected in another view is where one is in the list; the focus stays where it was. */
 function useFollow(selected: string | undefined, list: List, grid: Grid): void {

@@ -1,19 +1,15 @@
 import type { Edit } from "../../../core/plan/edits/edit.js";
 import type { ListWords } from "../../words/lists.js";
 import { type CellProblem, problemOf } from "./check-cell.js";
+import type { CellText as TextOfCell } from "./grid-source.js";
 import { type CellChange, type Planned, planEdits } from "./list-edits.js";
 import { cellKey, type ListMemory } from "./list-memory.js";
-import type { Column, ListSpec } from "./list-specs.js";
+import type { ListSpec } from "./list-specs.js";
 import { type Draft, type NamesTaken, type Readiness, readyToAdd } from "./new-things.js";
 import type { Taken } from "./take-edits.js";
 import type { ViewRow } from "./view-rows.js";
 
-/** A text for a cell. */
-export interface CellText {
-  readonly view: ViewRow;
-  readonly column: Column;
-  readonly text: string;
-}
+export type CellText = TextOfCell<ViewRow>;
 
 export interface Put {
   readonly made: number;

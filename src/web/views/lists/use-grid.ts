@@ -1,8 +1,6 @@
 import { useRef, useState } from "react";
+import type { CellText, GridLine, GridSource } from "./grid-source.js";
 import type { Column } from "./list-specs.js";
-import type { CellText } from "./put-cells.js";
-import type { List } from "./use-list.js";
-import type { ViewRow } from "./view-rows.js";
 
 /** A cell by its line's key and its column's number; column −1 holds the picks. */
 export interface Spot {
@@ -16,16 +14,18 @@ export interface Typing {
 }
 
 /** Where one is in a list, what is taken in besides, and what is being typed. */
-export function useGrid(list: List) {
-  const { views } = list;
-  const { columns } = list.spec;
+export function useGrid<L extends GridLine>(list: GridSource<L>) {
+  const { views, columns } = list;
   const [spot, setSpot] = useState<Spot>({ row: views[0]?.key ?? "", column: 0 });
   const [anchor, setAnchor] = useState<Spot>();
   const [picked, setPicked] = useState<ReadonlySet<string>>(new Set());
   const [typing, setTyping] = useState<Typing>();
   /** The grid itself asked for the cell: it is brought into sight and given the focus. */
   const wantsFocus = useRef(false);
-  const rowAt = (key: string) => views.findIndex((view) => view.key === key);
+  const rowAt = (key: string) => {
+    const now = views.findIndex((view) => view.key === key);
+    return now < 0 && list.follow ? views.findIndex((view) => view.key === list.follow?.(key)) : now;
+  };
   const here = Math.max(rowAt(spot.row), 0);
 
   const go = (row: number, column: number, extend = false) => {
@@ -39,7 +39,7 @@ export function useGrid(list: List) {
   };
 
   const block = blockOf(here, spot.column, anchor, rowAt);
-  const cellsOf = (rows: readonly ViewRow[], from: number, to: number, text: string): CellText[] =>
+  const cellsOf = (rows: readonly L[], from: number, to: number, text: string): CellText<L>[] =>
     rows.flatMap((view) => columns.slice(from, to + 1).map((column) => ({ view, column, text })));
   const blockRows = views.slice(block.top, block.bottom + 1);
 
@@ -65,9 +65,10 @@ export function useGrid(list: List) {
       else next.delete(key);
       setPicked(next);
     },
-    pickAll: (on: boolean) => setPicked(new Set(on ? list.rows.map(({ key }) => key) : [])),
+    pickAll: (on: boolean) =>
+      setPicked(new Set(on ? views.flatMap(({ key, row }) => (row ? [key] : [])) : [])),
     /** The lines that what one does next is done to: those picked, else those of the block. */
-    chosen: (): readonly ViewRow[] => {
+    chosen: (): readonly L[] => {
       const wanted = views.filter(({ key }) => picked.has(key));
       return wanted.length > 0 ? wanted : blockRows;
     },
@@ -92,9 +93,10 @@ export function useGrid(list: List) {
   };
 }
 
-export type Grid = ReturnType<typeof useGrid>;
+export type Grid<L extends GridLine> = ReturnType<typeof useGrid<L>>;
 
-const isTyped = ({ column }: CellText): boolean => column.takes.as !== "figure" && column.takes.as !== "name";
+const isTyped = ({ column }: { readonly column: Column }): boolean =>
+  column.takes.as !== "figure" && column.takes.as !== "name";
 
 export interface Block {
   readonly top: number;

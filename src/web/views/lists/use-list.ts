@@ -1,20 +1,23 @@
 import { useMemo, useState } from "react";
 import { useFigures, usePlan, usePlanStore } from "../../app/context.js";
+import { useSlip } from "../../app/slip-state.js";
 import { useProblemWords } from "../../parts/use-problem-words.js";
 import { useWordsOfLists } from "../../words/lists.js";
 import { cellFigures } from "./cell-figures.js";
+import { columnTitle } from "./column-title.js";
 import { removals } from "./list-edits.js";
 import { cellKey, type ListMemory, memoryOf, remember } from "./list-memory.js";
 import { type Column, type ListSpec, listIds } from "./list-specs.js";
 import { type Draft, duplicates, type NamesTaken, readyToAdd } from "./new-things.js";
 import { type CellText, putCells } from "./put-cells.js";
-import { type ListRow, rowsOf } from "./rows.js";
+import { type ListRow, namesAmong, rowsOf } from "./rows.js";
 import { takeEdits } from "./take-edits.js";
 import { draftKey, sortedBy, type ViewRow, viewRows, writtenIn } from "./view-rows.js";
 
 /** Lines of a list, and everything one can do to them. Each call that changes the plan is one step of its history. */
 export function useList(spec: ListSpec) {
   const store = usePlanStore();
+  const { showWorking } = useSlip();
   const words = useWordsOfLists();
   const { words: say } = useProblemWords();
   const reading = usePlan((state) => state.reading);
@@ -43,14 +46,30 @@ export function useList(spec: ListSpec) {
   const firstRefusal = (edits: Parameters<typeof takeEdits>[1]): string | undefined =>
     [...take(edits).refused.values()][0];
 
+  const emptyLine = (number: number): ViewRow => {
+    const key = draftKey(number);
+    return { key, draft: { key, cells: {} } };
+  };
+
   return {
     spec,
-    root,
+    columns: spec.columns,
+    title: words.lists.names[spec.id],
+    titleOf: ({ key }: Column) => columnTitle(key, words),
     rows,
     views,
     readOnly,
-    figured,
-    sorted: memory.sorted,
+    draftLine: emptyLine,
+    optionsIn: ({ takes }: Column): readonly string[] => {
+      if (takes.as === "choice") return takes.of;
+      return takes.as === "named" && root ? namesAmong(root, takes.among) : [];
+    },
+    openFigure: (view: ViewRow, column: Column) => {
+      const figure = figured.figure(view.key, column.key);
+      if (figure) showWorking(figure.of);
+    },
+    assumedIn: ({ row }: ViewRow, column: Column) => row && figured.assumed(row.name, column.key),
+    tellAssumed: words.lists.assumed,
     problems: memory.problems,
     textIn: (view: ViewRow, column: Column): string =>
       column.takes.as === "figure"
@@ -72,13 +91,16 @@ export function useList(spec: ListSpec) {
     },
     /** Forgets what was typed and not taken over, in lines of the plan. */
     dropProblems: () => change({ problems: new Map() }),
-    sort: (column: Column | undefined, direction: "ascending" | "descending") => {
-      if (!column) return change({ sorted: undefined });
-      const shown = (row: ListRow) =>
-        column.takes.as === "figure"
-          ? (figured.figure(row.key, column.key)?.value ?? "")
-          : writtenIn({ key: row.key, row }, column);
-      change({ sorted: sortedBy(rows, column, direction, shown) });
+    order: {
+      by: memory.sorted,
+      sort: (column: Column | undefined, direction: "ascending" | "descending") => {
+        if (!column) return change({ sorted: undefined });
+        const shown = (row: ListRow) =>
+          column.takes.as === "figure"
+            ? (figured.figure(row.key, column.key)?.value ?? "")
+            : writtenIn({ key: row.key, row }, column);
+        change({ sorted: sortedBy(rows, column, direction, shown) });
+      },
     },
     /** @returns a sentence where it was refused. */
     remove: (gone: readonly ViewRow[]): string | undefined => {

@@ -11,6 +11,7 @@ export const survey = {
   waitsFor: (wanted: readonly string[]) => `The depth waits for: ${wanted.join(", ")}.`,
   surveyed: (stations: number) => `Her form is a survey at ${stations} stations.`,
   fromTable: "Her form is a table of offsets.",
+  byStation: "Measure her station by station",
   next: "Worth measuring next",
   nextHint:
     "Where the form is least sure. Half-breadth: from the centreline square out to the line. Height: up from the base line, the level of the keel amidships. Stations count from the aft end.",

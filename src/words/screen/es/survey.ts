@@ -13,6 +13,7 @@ export const survey: ScreenWords["survey"] = {
   waitsFor: (wanted) => `El hondo espera a: ${wanted.join(", ")}.`,
   surveyed: (stations) => `Su forma viene de medir en ${stations} estaciones.`,
   fromTable: "Su forma viene de una cartilla de trazado.",
+  byStation: "Medirla estación por estación",
   next: "Lo que más conviene medir ahora",
   nextHint:
     "Donde la forma es menos segura. Semimanga: de crujía hacia fuera, a escuadra, hasta la línea. Altura: desde la línea de base, la altura de la quilla en el centro. Las estaciones se cuentan desde popa.",

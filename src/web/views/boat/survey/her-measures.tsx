@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { type ReactNode, useState } from "react";
 import type { Edit } from "../../../../core/plan/edits/edit.js";
 import { materials } from "../../../../core/reference/drilling.js";
 import type { StartingKind } from "../../../../core/reference/starting-forms.js";
@@ -6,14 +6,13 @@ import { usePlan, usePlanStore } from "../../../app/context.js";
 import { QuantityField } from "../../../parts/quantity-field.js";
 import { ShapeChoice } from "../../../parts/shape-choice.js";
 import { useRefusal } from "../../../parts/use-refusal.js";
-import { ViewLink } from "../../../parts/view-link.js";
 import { useWordsOfSurvey } from "../../../words/survey.js";
 import { cellText, valueAt } from "../../lists/written-text.js";
 import type { BoatScene } from "../model/scene.js";
 import { MeasuredFigures } from "./measured-figures.js";
 
 /** What the tape says of the boat: shape, length, beam, depth, then figure by figure. */
-export function HerMeasures({ scene }: { scene: BoatScene }) {
+export function HerMeasures({ scene, children }: { scene: BoatScene; children?: ReactNode }) {
   const words = useWordsOfSurvey();
   const { survey } = words;
   const store = usePlanStore();
@@ -55,12 +54,12 @@ export function HerMeasures({ scene }: { scene: BoatScene }) {
   return (
     <section className="her-measures" aria-labelledby="her-measures">
       <h3 id="her-measures">{survey.title}</h3>
+      {children}
       {starting ? (
         <ShapeChoice label={survey.shape} chosen={shape} disabled={readOnly} onChoose={takeShape} />
       ) : (
         <p className="hint">
-          {form.kind === "survey" ? survey.surveyed(form.stationsM.length) : survey.fromTable}{" "}
-          <ViewLink view="text">{words.shell.toText}</ViewLink>
+          {form.kind === "survey" ? survey.surveyed(form.stationsM.length) : survey.fromTable}
         </p>
       )}
       <div className="measure-fields">
