@@ -19,7 +19,7 @@ import { panel, way } from "../core/plan/schema/panels.js";
 import { holeKeys, placeKeys, rowKeys } from "../core/plan/schema/placing.js";
 import { planKeys } from "../core/plan/schema/plan.js";
 import { run, slack } from "../core/plan/schema/runs.js";
-import { partPrice, priceKeys, priceSections, stock, stockWire } from "../core/plan/schema/stock.js";
+import { bought, boughtWire, partPrice, priceKeys, priceSections, stock, stockWire } from "../core/plan/schema/stock.js";
 import { battery, charger, converter } from "../core/plan/schema/supply.js";
 import { leg, near, openingKeys, waypoint } from "../core/plan/schema/ways.js";
 import {
@@ -79,6 +79,8 @@ const sections: readonly (readonly [string, { readonly keys: Keys }])[] = [
   ["A stretch of time (`on` of an outing)", period],
   ["`stock`", stock],
   ["`wire` in `stock`", stockWire],
+  ["`bought`", bought],
+  ["`wire` in `bought`", boughtWire],
   ["`prices`", priceSections],
   ["`wire` in `prices`", priceKeys],
   ["`parts` in `prices`", partPrice],

@@ -1,52 +1,88 @@
-import type { Edit } from "../plan/edits/edit.js";
-import type { StockWire } from "../plan/model/layout.js";
+import type { BoughtWire } from "../plan/model/layout.js";
 import type { Plan } from "../plan/model/plan.js";
-import type { PartLine } from "./parts-list.js";
-import type { CutFigures } from "./plan-cuts.js";
-import type { PartsFigures } from "./plan-parts.js";
-import { wireText } from "./stock-after.js";
+import {
+  type BoughtFigures,
+  type BoughtThing,
+  type BoughtWireThing,
+  boughtItem,
+  newLengthsMm,
+  piecesBought,
+} from "./bought-lines.js";
+import type { PartsList } from "./parts-list.js";
+import { type CutFigures, planCuts } from "./plan-cuts.js";
 
-/** Pieces in the packs that the list says to buy; what no price list has is bought by the piece. */
-export function piecesBought({ toBuy, packs, leftOver, needed, spares, fromStock }: PartLine): number {
-  return toBuy === 0 ? 0 : packs.length === 0 ? toBuy : leftOver + needed + spares - fromStock;
+/** What was bought against what is to buy: the list may have changed since. */
+export function boughtFigures(plan: Plan, cuts: readonly CutFigures[], { lines }: PartsList): BoughtFigures {
+  const byItem = new Map(lines.map((line) => [line.item, line]));
+  const parts = plan.boughtParts
+    .filter(({ count }) => count > 0)
+    .map(({ item, count }): BoughtThing => {
+      const line = byItem.get(item);
+      const toBuy = line?.toBuy ?? 0;
+      return {
+        kind: line?.kind ?? "other",
+        item,
+        bought: count,
+        wanted: toBuy > 0,
+        more: Math.max(0, toBuy - count),
+        over: Math.max(0, count - (line === undefined ? 0 : piecesBought(line))),
+      };
+    });
+  return { wire: wireBought(plan, cuts), parts };
 }
 
-/**
- * Edits that put what was bought on the shelf, as the list said to buy it: the next list then takes it from there.
- * @param items Kinds of wire, and parts, by the names the list has.
- */
-export function boughtEdits(
+function wireBought(plan: Plan, cuts: readonly CutFigures[]): BoughtWireThing[] {
+  const items = new Map<string, BoughtWire[]>();
+  for (const line of plan.boughtWire) {
+    const item = boughtItem(line, cuts);
+    items.set(item, [...(items.get(item) ?? []), line]);
+  }
+  return [...items].map(([item, lines]) => {
+    const cut = cuts.find(({ kind }) => kind === item);
+    const asked = cut === undefined ? [] : newLengthsMm(cut);
+    // no more of them than are asked for: a count may be of any size
+    const had = lines.flatMap(({ lengthM, count }) =>
+      Array.from({ length: Math.min(count, asked.length) }, () => lengthM * 1000),
+    );
+    const moreLengthsMm = coverAll(had, asked) ? [] : stillToBuyMm(plan, cuts, item, lines);
+    const bought = sum(lines.map(({ lengthM, count }) => lengthM * 1000 * count));
+    const more = sum(moreLengthsMm);
+    return {
+      kind: "conductor",
+      item,
+      bought,
+      wanted: asked.length > 0,
+      more,
+      over: more > 0 ? 0 : Math.max(0, bought - sum(asked)),
+      moreLengthsMm,
+    };
+  });
+}
+
+const sum = (lengths: readonly number[]): number => lengths.reduce((all, one) => all + one, 0);
+
+/** A length goes for one that is a millimetre shorter: it may have been written in feet. */
+const writtenMm = 1;
+
+/** Is there a length of its own, long enough, for each that is asked for? */
+function coverAll(had: readonly number[], asked: readonly number[]): boolean {
+  const longest = had.toSorted((a, b) => b - a);
+  return asked
+    .toSorted((a, b) => b - a)
+    .every((lengthMm, index) => (longest[index] ?? 0) >= lengthMm - writtenMm);
+}
+
+/** What the cut list would still buy of a kind if what was bought of it lay on the shelf. */
+function stillToBuyMm(
   plan: Plan,
   cuts: readonly CutFigures[],
-  { list }: PartsFigures,
-  items: ReadonlySet<string>,
-): Edit[] {
-  const unit = plan.shows.lengths === "inches" ? "ft" : "m";
-  const wire = cuts
-    .filter(({ kind }) => items.has(kind))
-    .flatMap(lengthsBought)
-    .map((line): Edit => ({ edit: "add", kind: "stock wire", name: "", as: wireText(line, unit) }));
-  const parts = list.lines
-    .filter((line) => items.has(line.item) && piecesBought(line) > 0)
-    .map((line): Edit => {
-      const to = line.fromStock + piecesBought(line);
-      return { edit: "set field", at: "stock", field: `parts / ${line.item}`, to };
-    });
-  return [...wire, ...parts];
-}
-
-/** New lengths, alike ones on one line. Wire the shop cuts off is unbroken, as a spool is. */
-function lengthsBought({ size, cores, colour, plan }: CutFigures): StockWire[] {
-  const counts = new Map<number, number>();
-  for (const { source, lengthMm } of plan?.lengths ?? [])
-    if (source === "new" || source === "by length") counts.set(lengthMm, (counts.get(lengthMm) ?? 0) + 1);
-  return [...counts].map(([lengthMm, count]) => ({
-    size,
-    cores,
-    ...(colour === undefined ? {} : { colour }),
-    lengthM: lengthMm / 1000,
-    kind: "spool",
-    count,
-    fresh: true,
-  }));
+  item: string,
+  lines: readonly BoughtWire[],
+): number[] {
+  const stockWire = [
+    ...plan.stockWire,
+    ...lines.map((line) => ({ ...line, kind: "spool" as const, fresh: true })),
+  ];
+  const cut = planCuts({ ...plan, stockWire }, cuts).kinds.find(({ kind }) => kind === item);
+  return cut === undefined ? [] : newLengthsMm(cut);
 }

@@ -1,4 +1,6 @@
 import { type Money, sumMoney } from "../quantity/money.js";
+import { boughtFigures } from "./bought.js";
+import type { BoughtFigures } from "./bought-lines.js";
 import { inTheBoat, leftToMake, needsLeft } from "./in-the-boat.js";
 import type { PackPrice } from "./parts-list.js";
 import { type PartsList, partsList } from "./parts-list.js";
@@ -24,6 +26,8 @@ export interface WireLine {
 
 export interface PartsFigures {
   readonly list: PartsList;
+  /** What was bought, held against the list; the list is what is to buy in all. */
+  readonly bought: BoughtFigures;
   readonly wire: readonly WireLine[];
   /** Of everything that has a price, where all prices are in one currency. */
   readonly total?: Money;
@@ -57,6 +61,7 @@ export function planParts(input: NeedsInput): PartsFigures {
   ]);
   return {
     list,
+    bought: boughtFigures(input.plan.source, input.cuts.kinds, list),
     wire,
     ...(currencies.length <= 1 && total.ok && total.total !== undefined ? { total: total.total } : {}),
     withoutPrice: [

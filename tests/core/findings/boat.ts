@@ -336,6 +336,8 @@ function sourceOf({ rules, runs }: Parts): Plan {
     legs: [],
     stockWire: [],
     stockParts: [],
+    boughtWire: [],
+    boughtParts: [],
     wireOffers: [],
     partOffers: [],
     wirePrices: [],

@@ -19,6 +19,7 @@ const lone = [
   "checked",
   "float",
   "stock",
+  "bought",
   "prices",
   "free hours",
   "work done",

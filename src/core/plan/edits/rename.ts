@@ -5,6 +5,7 @@ import { located } from "./field.js";
 import type { Locator } from "./locate.js";
 import { boxRenameSteps } from "./rename-boxes.js";
 import { hullRenameSteps } from "./rename-hull.js";
+import { partRenameSteps } from "./rename-parts.js";
 import { workRenameSteps } from "./rename-work.js";
 import type { Step, Steps } from "./step.js";
 import { keyText } from "./value.js";
@@ -30,6 +31,7 @@ export function renameSteps(locator: Locator, at: string, to: string): Steps {
     }
   steps.push(...boxRenameSteps(locator, location.kind, (text) => renamed(text, undefined)));
   steps.push(...workRenameSteps(locator, recordRenamer(location.kind, old, to)));
+  steps.push(...partRenameSteps(locator, location.kind, old, to));
   return [...steps, { do: "rename", path: location.path, to }];
 }
 

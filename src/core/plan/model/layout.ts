@@ -158,6 +158,9 @@ export interface StockPart {
   readonly count: number;
 }
 
+/** Wire that was bought for the plan and is not among the stock yet: `{size: 16 AWG, cores: 2, length: 100 ft}`. */
+export type BoughtWire = Pick<StockWire, "size" | "cores" | "colour" | "lengthM" | "count">;
+
 /** Wire as it is sold: by the spool, or cut off by the step. */
 export type WireOffer = {
   readonly size: ConductorSize;
@@ -190,6 +193,8 @@ export interface LayoutSections {
   readonly currency?: string;
   readonly stockWire: readonly StockWire[];
   readonly stockParts: readonly StockPart[];
+  readonly boughtWire: readonly BoughtWire[];
+  readonly boughtParts: readonly StockPart[];
   readonly wireOffers: readonly WireOffer[];
   readonly partOffers: readonly PartOffer[];
 }

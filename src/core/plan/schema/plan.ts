@@ -14,7 +14,7 @@ import { panels } from "./panels.js";
 import { runs } from "./runs.js";
 import { choice, text, whole } from "./scalars.js";
 import type { Shape } from "./shape.js";
-import { prices, pricesPerMetre, stock } from "./stock.js";
+import { bought, prices, pricesPerMetre, stock } from "./stock.js";
 import { batteries, chargers, converters } from "./supply.js";
 import { legs, waypoints } from "./ways.js";
 import { workSections } from "./work.js";
@@ -70,6 +70,12 @@ export const planKeys = fields("a plan", {
   corners: otherwise("corners", corners, [], "Conditions to solve at, besides the three every plan gets."),
   outings: otherwise("outings", outings, [], "Outings by name."),
   stock: otherwise("stock", stock, { wire: [], parts: [] }, "What is on hand."),
+  bought: otherwise(
+    "bought",
+    bought,
+    { wire: [], parts: [] },
+    "What was bought for the plan, as ticked on its shopping list, and is not among the stock yet.",
+  ),
   prices: otherwise("prices", prices, { wire: [], parts: [] }, "Prices."),
   ...workSections,
   asBuilt: otherwise("as built", builtKeys, nothingBuilt, "What was really built."),
@@ -77,7 +83,7 @@ export const planKeys = fields("a plan", {
 
 export const planShape: Shape<Plan> = map(
   planKeys,
-  ({ skiffloom: _version, shows, stock: onHand, prices: known, ...all }): Plan => {
+  ({ skiffloom: _version, shows, stock: onHand, bought: inBasket, prices: known, ...all }): Plan => {
     const { references: points, faces: drilled, marks: wanted, checked: read, float, ...most } = all;
     const { catalogue: toBuy, ...others } = most;
     const { freeHours, workDone, notes, readings, mends, projects, asBuilt, ...rest } = others;
@@ -98,6 +104,8 @@ export const planShape: Shape<Plan> = map(
       ...(known.currency === undefined ? {} : { currency: known.currency }),
       stockWire: onHand.wire,
       stockParts: onHand.parts,
+      boughtWire: inBasket.wire,
+      boughtParts: inBasket.parts,
       wireOffers: known.wire,
       partOffers: known.parts,
       wirePrices: pricesPerMetre(known.wire),

@@ -29,14 +29,34 @@ export const stockWire = fields("wire on hand", {
 });
 
 /** Items by the names they are bought under, each with a count. */
-const stockParts: Shape<readonly StockPart[]> = map(
-  named({ ...map(onHand, (count) => ({ count })), label: "a count" }),
-  (list) => list.map(({ name, count }) => ({ item: name, count })),
-);
+const countedParts = (count: Shape<number>): Shape<readonly StockPart[]> =>
+  map(named({ ...map(count, (read) => ({ count: read })), label: "a count" }), (list) =>
+    list.map(({ name, count: read }) => ({ item: name, count: read })),
+  );
 
 export const stock = fields("what is on hand", {
   wire: otherwise("wire", listOf(stockWire), [], "Wire on hand, one line a spool or piece."),
-  parts: otherwise("parts", stockParts, [], "Everything else on hand: `M12 gland: 4`."),
+  parts: otherwise("parts", countedParts(onHand), [], "Everything else on hand: `M12 gland: 4`."),
+});
+
+const timesBought = whole(1, 1_000_000);
+
+export const boughtWire = fields("wire that was bought", {
+  size: required("size", conductorSize, "Size."),
+  cores,
+  colour,
+  lengthM: required("length", aboveZeroM, "Length bought, in one piece."),
+  count: otherwise("count", timesBought, 1, "How many of that length."),
+});
+
+export const bought = fields("what was bought", {
+  wire: otherwise("wire", listOf(boughtWire), [], "Wire that was bought, one line a length."),
+  parts: otherwise(
+    "parts",
+    countedParts(timesBought),
+    [],
+    "Everything else that was bought, in pieces, by the names the parts list has: `M12 gland: 10`.",
+  ),
 });
 
 export const priceKeys = fields("the price of wire", {
