@@ -19,7 +19,15 @@ import { panel, way } from "../core/plan/schema/panels.js";
 import { holeKeys, placeKeys, rowKeys } from "../core/plan/schema/placing.js";
 import { planKeys } from "../core/plan/schema/plan.js";
 import { run, slack } from "../core/plan/schema/runs.js";
-import { bought, boughtWire, partPrice, priceKeys, priceSections, stock, stockWire } from "../core/plan/schema/stock.js";
+import {
+  bought,
+  boughtWire,
+  partPrice,
+  priceKeys,
+  priceSections,
+  stock,
+  stockWire,
+} from "../core/plan/schema/stock.js";
 import { battery, charger, converter } from "../core/plan/schema/supply.js";
 import { leg, near, openingKeys, waypoint } from "../core/plan/schema/ways.js";
 import {

@@ -1,7 +1,9 @@
 // Faces of boxes one moves holes on, and the shopping list one ticks off in the shop.
 import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import {
+  desk,
   goToView,
   openExample,
   openRig,
@@ -92,7 +94,7 @@ test("a box of the catalogue is laid out by hand too, in inches for whoever read
   expect(text).toContain(`entries: {${name}: {on: `);
 });
 
-test("on a phone the list is ticked, the ticks outlast a reload, and only what is left is shown", {
+test("on a phone the list is ticked, the ticks go with the plan wherever it is opened, and only what is left is shown", {
   timeout,
 }, async () => {
   const { page } = await visit(rig, { viewport: phone });
@@ -107,14 +109,36 @@ test("on a phone the list is ticked, the ticks outlast a reload, and only what i
   expect(
     await page.locator(".parts").evaluate((one) => one.scrollWidth - one.clientWidth),
   ).toBeLessThanOrEqual(0);
+  // wire comes first, then parts by the piece
   await lines.nth(0).locator("label").click();
   await lines.nth(1).locator("label").click();
+  await settled(page);
   expect(await page.locator(".basket-head").textContent()).toContain(`2 of ${all} in the basket`);
   await page.reload();
   await lines.first().waitFor({ timeout: 120_000 });
   expect(await page.locator(".basket-head").textContent()).toContain(`2 of ${all} in the basket`);
   await page.getByLabel("Only what is left to get").check();
   expect(await lines.count()).toBe(all - 2);
+  const text = await planText(page);
+  expect(text).toMatch(/^bought:/m);
+
+  // at home, in another browser: the file brings the ticks; one taken away there is away, and undo brings it back
+  const home = (await visit(rig, { viewport: desk })).page;
+  await openText(home, text);
+  await goToView(home, "parts");
+  const atHome = home.locator(".basket li");
+  await atHome.first().waitFor({ timeout: 120_000 });
+  expect(
+    await atHome
+      .locator("input")
+      .evaluateAll((all) => all.map((one) => (one as HTMLInputElement).checked).slice(0, 3)),
+  ).toEqual([true, true, false]);
+  await atHome.nth(0).locator("label").click();
+  await settled(home);
+  expect(await home.locator(".basket-head").textContent()).toContain(`1 of ${all} in the basket`);
+  await home.locator(".undo button").first().click();
+  await settled(home);
+  expect(await planText(home)).toBe(text);
 
   // bought: the plan has it as stock, wherever it is opened, and the list is shorter by it; undo brings it back
   await page.getByRole("button", { name: "Bought: put all 2 on the shelf" }).click();
@@ -122,6 +146,7 @@ test("on a phone the list is ticked, the ticks outlast a reload, and only what i
   await page.locator('.parts[aria-busy="false"]').waitFor({ timeout: 120_000 });
   expect(await page.locator(".basket-head").textContent()).toContain(`0 of ${all - 2} in the basket`);
   expect(await planText(page)).toMatch(/^stock:/m);
+  expect(await planText(page)).not.toMatch(/^bought:/m);
   await page.locator(".undo button").first().click();
   await settled(page);
   await page.locator('.parts[aria-busy="false"]').waitFor({ timeout: 120_000 });
@@ -154,4 +179,77 @@ test("a list without prices says so once, with what to do; one with most of them
   await lines.first().waitFor({ timeout: 120_000 });
   expect(await parts.locator(".basket-prices").count()).toBe(0);
   expect(await parts.textContent()).toContain("price not known");
+});
+
+/** Until what is to buy is worked out of the plan as it is now. */
+async function listed(page: Page): Promise<void> {
+  await settled(page);
+  await page.locator('.parts[aria-busy="false"]').waitFor({ timeout: 120_000 });
+}
+
+test("what was bought is held against the list as it changes: more wanted, more than asked for, and no longer wanted", {
+  timeout,
+}, async () => {
+  const { page } = await visit(rig, { viewport: phone });
+  const utility = readFileSync("examples/utility.yaml", "utf8");
+  await openText(
+    page,
+    `${utility}\nbought: {parts: {M16 gland: 1, "<img src=x onerror=alert(1)>": 3, fore lamp: 40}, wire: [{size: 18 AWG, cores: 2, length: 1 ft}]}\n`,
+  );
+  await goToView(page, "parts");
+  const basket = page.locator(".basket");
+  await basket.first().waitFor({ timeout: 120_000 });
+  await listed(page);
+  const gland = basket.locator("li", { hasText: "M16 gland" });
+  expect(await gland.textContent()).toMatch(/1 bought, \d+ more wanted/);
+  expect(await gland.locator("input").isChecked()).toBe(false);
+  const wire = basket.locator("li", { hasText: "18 AWG, 2 cores" });
+  expect(await wire.textContent()).toMatch(/bought, .* more wanted/);
+  const gone = page.locator(".not-wanted li");
+  expect(await gone.allTextContents()).toEqual(
+    expect.arrayContaining([expect.stringContaining("<img src=x onerror=alert(1)>3")]),
+  );
+  const before = await gone.count();
+  await gone.filter({ hasText: "img src" }).getByRole("button").click();
+  await listed(page);
+  expect(await gone.count()).toBe(before - 1);
+  for (const line of [gland, wire]) {
+    await line.locator("label").click();
+    await listed(page);
+    expect(await line.locator("input").isChecked()).toBe(true);
+    expect(await line.textContent()).not.toContain("more wanted");
+  }
+  expect(
+    await page.locator(".parts").evaluate((one) => one.scrollWidth - one.clientWidth),
+  ).toBeLessThanOrEqual(0);
+});
+
+test("ticks kept by an earlier form of the page go into the plan by themselves, once; what the list does not ask for waits", {
+  timeout,
+}, async () => {
+  const { page } = await visit(rig, { viewport: phone });
+  await openExample(page, "tender");
+  await goToView(page, "parts");
+  const lines = page.locator(".basket li");
+  await lines.first().waitFor({ timeout: 120_000 });
+  const names = await lines.locator("b bdi").allTextContents();
+  const key = await page.evaluate(() => `skiffloom basket ${location.hash.split("/")[2]}`);
+  const [wire = ""] = names;
+  const old = [`wire\n${wire}`, "terminal\nno such ring", "not a key"];
+  await page.evaluate(
+    ([to, ticks]) => localStorage.setItem(to ?? "", ticks ?? ""),
+    [key, JSON.stringify(old)],
+  );
+  await page.reload();
+  await lines.nth(0).locator("input:checked").waitFor({ timeout: 120_000 });
+  const kept = () => page.evaluate((at) => localStorage.getItem(at), key);
+  await expect.poll(kept).toBe(JSON.stringify(old.slice(1)));
+  await listed(page);
+  const text = await planText(page);
+  expect(text).toMatch(/^bought: \{wire: \[/m);
+  // it is not put in again, however often it is opened
+  await page.reload();
+  await lines.first().waitFor({ timeout: 120_000 });
+  await listed(page);
+  expect(await planText(page)).toBe(text);
 });

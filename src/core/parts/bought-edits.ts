@@ -28,8 +28,10 @@ export function tickEdits(plan: Plan, { cuts, list, bought }: Ticking, lines: re
   for (const { wire: isWire, item } of lines) {
     if (isWire) {
       const cut = cuts.find(({ kind }) => kind === item);
-      const before = bought.wire.find((one) => one.item === item);
-      if (cut) wire.push(...lengthsOf(cut, before?.moreLengthsMm ?? newLengthsMm(cut)));
+      // by the plan itself: what was held against the list may be a moment older
+      const had = plan.boughtWire.some((line) => boughtItem(line, cuts) === item);
+      const more = bought.wire.find((one) => one.item === item)?.moreLengthsMm ?? [];
+      if (cut) wire.push(...lengthsOf(cut, had ? more : newLengthsMm(cut)));
       continue;
     }
     const line = list.lines.find((one) => one.item === item);

@@ -1,4 +1,5 @@
 import type { BoughtWire } from "../plan/model/layout.js";
+import type { Plan } from "../plan/model/plan.js";
 import type { PartKind, PartLine } from "./parts-list.js";
 import type { CutFigures } from "./plan-cuts.js";
 
@@ -28,6 +29,26 @@ export interface BoughtFigures {
 /** Pieces in the packs that the list says to buy; what no price list has is bought by the piece. */
 export function piecesBought({ toBuy, packs, leftOver, needed, spares, fromStock }: PartLine): number {
   return toBuy === 0 ? 0 : packs.length === 0 ? toBuy : leftOver + needed + spares - fromStock;
+}
+
+/** Parts that were bought against those to buy. */
+export function partsBought(
+  { boughtParts }: Pick<Plan, "boughtParts">,
+  { lines }: { readonly lines: readonly PartLine[] },
+): BoughtThing[] {
+  const byItem = new Map(lines.map((line) => [line.item, line]));
+  return boughtParts.map(({ item, count }): BoughtThing => {
+    const line = byItem.get(item);
+    const toBuy = line?.toBuy ?? 0;
+    return {
+      kind: line?.kind ?? "other",
+      item,
+      bought: count,
+      wanted: toBuy > 0,
+      more: Math.max(0, toBuy - count),
+      over: Math.max(0, count - (line === undefined ? 0 : piecesBought(line))),
+    };
+  });
 }
 
 /** The kind of wire of the list that a length was bought for; of what the list has not, what it would be called. */

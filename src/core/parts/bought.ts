@@ -2,33 +2,17 @@ import type { BoughtWire } from "../plan/model/layout.js";
 import type { Plan } from "../plan/model/plan.js";
 import {
   type BoughtFigures,
-  type BoughtThing,
   type BoughtWireThing,
   boughtItem,
   newLengthsMm,
-  piecesBought,
+  partsBought,
 } from "./bought-lines.js";
 import type { PartsList } from "./parts-list.js";
 import { type CutFigures, planCuts } from "./plan-cuts.js";
 
 /** What was bought against what is to buy: the list may have changed since. */
-export function boughtFigures(plan: Plan, cuts: readonly CutFigures[], { lines }: PartsList): BoughtFigures {
-  const byItem = new Map(lines.map((line) => [line.item, line]));
-  const parts = plan.boughtParts
-    .filter(({ count }) => count > 0)
-    .map(({ item, count }): BoughtThing => {
-      const line = byItem.get(item);
-      const toBuy = line?.toBuy ?? 0;
-      return {
-        kind: line?.kind ?? "other",
-        item,
-        bought: count,
-        wanted: toBuy > 0,
-        more: Math.max(0, toBuy - count),
-        over: Math.max(0, count - (line === undefined ? 0 : piecesBought(line))),
-      };
-    });
-  return { wire: wireBought(plan, cuts), parts };
+export function boughtFigures(plan: Plan, cuts: readonly CutFigures[], list: PartsList): BoughtFigures {
+  return { wire: wireBought(plan, cuts), parts: partsBought(plan, list) };
 }
 
 function wireBought(plan: Plan, cuts: readonly CutFigures[]): BoughtWireThing[] {

@@ -1,13 +1,21 @@
+import {
+  type BoughtFigures,
+  type BoughtThing,
+  type BoughtWireThing,
+  boughtItem,
+  partsBought,
+} from "../../../core/parts/bought-lines.js";
 import type { LayoutFigures } from "../../../core/parts/layout-types.js";
 import type { PartKind } from "../../../core/parts/parts-list.js";
 import { pricesWanting } from "../../../core/parts/prices-wanting.js";
-import type { Shows } from "../../../core/plan/model/plan.js";
+import type { Plan, Shows } from "../../../core/plan/model/plan.js";
 import type { LayoutWords } from "../../../words/layout/english.js";
 import { moneyWords, packWords, roundLengthWords, wireBuyWords } from "../../../words/layout-words.js";
 
 /** One line of the shopping list; what is nought is left out. */
 export interface BuyLine {
   readonly key: string;
+  readonly wire: boolean;
   readonly kind: PartKind;
   /** What stock and prices in the plan are matched by. */
   readonly item: string;
@@ -36,6 +44,7 @@ export function buyLines({ parts }: LayoutFigures, shows: Shows, words: LayoutWo
       .map(
         (line): BuyLine => ({
           key: `wire\n${line.item}`,
+          wire: true,
           kind: "conductor",
           item: line.item,
           name: words.wire(line.item),
@@ -53,6 +62,7 @@ export function buyLines({ parts }: LayoutFigures, shows: Shows, words: LayoutWo
       .map(
         (line): BuyLine => ({
           key: `${line.kind}\n${line.item}`,
+          wire: false,
           kind: line.kind,
           item: line.item,
           name: words.part(line.item, line.kind),
@@ -66,6 +76,55 @@ export function buyLines({ parts }: LayoutFigures, shows: Shows, words: LayoutWo
         }),
       ),
   ];
+}
+
+/**
+ * What was bought, as the plan has it now. Of wire the list has to be worked out anew to say how much more is wanted: until that is done, what
+ * was bought just now counts as all that was wanted.
+ */
+export function boughtNow(plan: Plan, { cuts, parts }: LayoutFigures, fresh: boolean): BoughtFigures {
+  if (fresh) return parts.bought;
+  const known = new Map(parts.bought.wire.map((one) => [one.item, one]));
+  const wire = new Map<string, BoughtWireThing>();
+  for (const line of plan.boughtWire) {
+    const item = boughtItem(line, cuts.kinds);
+    const bought = (wire.get(item)?.bought ?? 0) + line.lengthM * line.count * 1000;
+    const wanted = parts.wire.some((one) => one.item === item && one.buy.length > 0);
+    wire.set(item, { kind: "conductor", item, bought, wanted, more: 0, over: 0, moreLengthsMm: [] });
+  }
+  const same = (one: BoughtWireThing) => Math.abs((known.get(one.item)?.bought ?? 0) - one.bought) < 1;
+  return {
+    wire: [...wire.values()].map((one) => (same(one) ? (known.get(one.item) ?? one) : one)),
+    parts: partsBought(plan, parts.list),
+  };
+}
+
+/** How much of a thing that is: pieces, or a length of wire. */
+export function amountWords(amount: number, wire: boolean, shows: Shows): string {
+  return wire ? roundLengthWords(amount, shows) : String(amount);
+}
+
+/** Something that was bought and that the list does not ask for any more. */
+export interface Unwanted {
+  readonly wire: boolean;
+  readonly item: string;
+  readonly name: string;
+  readonly amount: string;
+}
+
+export function unwantedLines(bought: BoughtFigures, shows: Shows, words: LayoutWords): Unwanted[] {
+  const said = (wire: boolean) => (one: BoughtThing) =>
+    one.wanted
+      ? []
+      : [
+          {
+            wire,
+            item: one.item,
+            name: wire ? words.wire(one.item) : words.part(one.item, one.kind),
+            amount: amountWords(one.bought, wire, shows),
+          },
+        ];
+  return [...bought.wire.flatMap(said(true)), ...bought.parts.flatMap(said(false))];
 }
 
 /** What comes from the shelf. */

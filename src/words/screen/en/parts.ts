@@ -30,7 +30,14 @@ export const parts = {
   bought: (count: number) =>
     count === 1 ? "Bought: put it on the shelf" : `Bought: put all ${count} on the shelf`,
   boughtHint:
-    "The plan then has it as stock and takes it from there. Undo takes it back. Until then the ticks are kept in this browser only.",
+    "The plan then has it as stock, and the list takes it from there. Undo takes it back. The ticks stand in the plan too: they go with its file.",
+  moreWanted: (had: string, more: string) => `${had} bought, ${more} more wanted`,
+  moreThanAsked: (had: string, over: string) => `${had} bought, ${over} more than the list asks for`,
+  notWanted: "Bought, and no longer on the list",
+  notWantedHint:
+    "The list asks for none of it any more. Put it on the shelf, or take it off if it went back to the shop.",
+  takeOff: "Take it off",
+  takeOffItem: (item: string) => `Take it off: ${item}`,
   clear: "Take all ticks away",
   clearSure: "Really? Tap again",
   total: "Total of what has a price",
