@@ -1,10 +1,18 @@
+import type { BoughtFigures, BoughtThing } from "../core/parts/bought-lines.js";
 import type { LayoutFigures } from "../core/parts/layout-types.js";
 import { type PartLine, partKinds } from "../core/parts/parts-list.js";
 import type { WireLine } from "../core/parts/plan-parts.js";
 import { pricesWanting } from "../core/parts/prices-wanting.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import type { LayoutWords } from "../words/layout/english.js";
-import { moneyWords, packWords, roundLengthWords, wireBuyWords } from "../words/layout-words.js";
+import {
+  boughtAmountWords,
+  boughtWords,
+  moneyWords,
+  packWords,
+  roundLengthWords,
+  wireBuyWords,
+} from "../words/layout-words.js";
 import { listed } from "../words/listed.js";
 import type { PaperWords } from "../words/paper/paper-words.js";
 import { flow } from "./flow.js";
@@ -44,19 +52,28 @@ export function shoppingList(
   const groups = partKinds.flatMap((kind) => {
     const rows =
       kind === "conductor"
-        ? wire.map((line) => wireRow(line, pieces.get(line.item) ?? 0, shows, words, saidOnce))
-        : buying.filter((line) => line.kind === kind).map((line) => partRow(line, words, saidOnce));
+        ? wire.map((line) => ({
+            ...wireRow(line, pieces.get(line.item) ?? 0, shows, words, saidOnce),
+            ...boughtRow(parts.bought.wire, line.item, shows, words),
+          }))
+        : buying
+            .filter((line) => line.kind === kind)
+            .map((line) => ({
+              ...partRow(line, words, saidOnce),
+              ...boughtRow(parts.bought.parts, line.item, shows, words),
+            }));
     return rows.length === 0 ? [] : [{ name: words.of.layout.partKinds[kind], rows }];
   });
   const list = groupedTable(columns(say), groups, widthMm, words.frame.continued);
   const shelf = shelfWords(parts, shows, words.of.layout);
+  const notWanted = notWantedWords(parts.bought, shows, words.of.layout);
   // beside the title a sum of the few that have a price would pass for the whole
   const total = parts.total === undefined || saidOnce ? "" : moneyWords(parts.total);
   return {
     title: say.title,
     subtitle: [say.count(buying.length + wire.length), total].filter((part) => part !== "").join(" · "),
     pages:
-      parts.list.lines.length + parts.wire.length === 0
+      parts.list.lines.length + parts.wire.length === 0 && notWanted === ""
         ? []
         : flow(
             [
@@ -70,6 +87,12 @@ export function shoppingList(
                   ]
                 : []),
               ...(groups.length === 0 ? [] : list),
+              ...(notWanted === ""
+                ? []
+                : [
+                    heading(words.of.layout.bought.notWanted, widthMm),
+                    paragraph({ text: notWanted, maxLines: 12 }, widthMm, 1),
+                  ]),
               ...(shelf === "" ? [] : [heading(say.shelf, widthMm)]),
               ...(shelf === "" ? [] : [paragraph({ text: shelf, maxLines: 12 }, widthMm, 1)]),
               space(2),
@@ -105,6 +128,29 @@ function partRow(line: PartLine, words: PaperWords, saidOnce: boolean): Row {
       { words: [{ text: usesWords(line, words), sizePt: 9.5, colour: "soft", maxLines: 2 }] },
     ],
   };
+}
+
+/** The tick of what was bought, and what is to be said of it. */
+function boughtRow(
+  things: readonly BoughtThing[],
+  item: string,
+  shows: Shows,
+  { of: { layout } }: PaperWords,
+): Pick<Row, "ticked" | "note"> {
+  const bought = things.find((one) => one.item === item && one.wanted);
+  const said = boughtWords(bought, shows, layout);
+  return {
+    ticked: bought?.more === 0,
+    ...(said === undefined ? {} : { note: { text: said, weight: "semibold" } }),
+  };
+}
+
+function notWantedWords({ wire, parts }: BoughtFigures, shows: Shows, words: LayoutWords): string {
+  const gone = (things: readonly BoughtThing[]) => things.filter(({ wanted }) => !wanted);
+  return [
+    ...gone(wire).map((one) => `${words.wire(one.item)}: ${boughtAmountWords(one, shows)}`),
+    ...gone(parts).map((one) => `${words.part(one.item, one.kind)}: ${boughtAmountWords(one, shows)}`),
+  ].join(";  ");
 }
 
 const some = (count: number): string => (count > 0 ? String(count) : "");

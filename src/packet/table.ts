@@ -32,6 +32,8 @@ export interface Row {
   /** Words across the table from the second column on, under the cells. */
   readonly note?: Words;
   readonly shaded?: boolean;
+  /** Done already: its square has its tick. */
+  readonly ticked?: boolean;
 }
 
 const padMm = 1.7;
@@ -193,7 +195,9 @@ function rowPiece(row: Row, places: readonly Place[], widthMm: number, head: Pie
       ...(row.shaded === true ? [box(x, top - heightMm, widthMm, heightMm, { fill: "wash" })] : []),
       ...cells.flatMap((cell) => cell.draw(x, top - rowPadMm)),
       ...places.flatMap((place, index) =>
-        place.hand === "write" && cells[index]?.empty === false ? [] : byHand(place, x, top, cellsMm),
+        place.hand === "write" && cells[index]?.empty === false
+          ? []
+          : byHand(place, x, top, cellsMm, row.ticked),
       ),
       ...(note?.draw(x, top - rowPadMm - cellsMm) ?? []),
       line(x, top - heightMm, x + widthMm, top - heightMm, strokes.hair),
@@ -208,8 +212,14 @@ interface SetCell {
 }
 
 /** The square or field of a row, for a pencil. */
-function byHand({ hand, left, widthMm }: Place, x: number, top: number, cellsMm: number): Shape[] {
-  if (hand === "tick") return [tickSquare(x + left + padMm, top - rowPadMm)];
+function byHand(
+  { hand, left, widthMm }: Place,
+  x: number,
+  top: number,
+  cellsMm: number,
+  ticked = false,
+): Shape[] {
+  if (hand === "tick") return tickSquare(x + left + padMm, top - rowPadMm, ticked);
   if (hand !== "write") return [];
   const heightMm = cellsMm + 2 * rowPadMm - 1.4;
   return [box(x + left + 0.8, top - 0.7 - heightMm, widthMm - 1.6, heightMm, { stroke: strokes.fine })];

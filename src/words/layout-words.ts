@@ -1,5 +1,6 @@
 import type { DrillStep } from "../core/box/drill-order.js";
 import type { BoxProblem } from "../core/box/layout.js";
+import type { BoughtThing } from "../core/parts/bought-lines.js";
 import type { CutLength, CutProblem } from "../core/parts/cuts/types.js";
 import type { PartLine } from "../core/parts/parts-list.js";
 import type { CutFigures } from "../core/parts/plan-cuts.js";
@@ -187,6 +188,23 @@ export function packWords(
   return packs
     .map(({ pack, times }) => (pack === item ? words.pieces(times) : `${times} × ${pack}`))
     .join(", ");
+}
+
+/** How much of a thing was bought: pieces, or a length of wire. */
+export function boughtAmountWords({ kind, bought }: BoughtThing, shows: Shows, amount = bought): string {
+  return kind === "conductor" ? roundLengthWords(amount, shows) : String(amount);
+}
+
+/** Where what was bought is not just what the list asks for. */
+export function boughtWords(
+  one: BoughtThing | undefined,
+  shows: Shows,
+  { bought: words }: LayoutWords = layoutInEnglish,
+): string | undefined {
+  if (one === undefined) return undefined;
+  const amount = (of: number) => boughtAmountWords(one, shows, of);
+  if (one.more > 0) return words.more(amount(one.bought), amount(one.more));
+  return one.over > 0 ? words.over(amount(one.bought), amount(one.over)) : undefined;
 }
 
 /** How sure the cut list is. */

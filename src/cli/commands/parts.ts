@@ -1,4 +1,5 @@
 import { workOutWhole } from "../../core/layout-figures.js";
+import { boughtOnShelf, nothingBought, shelveEdits } from "../../core/parts/bought-edits.js";
 import type { LayoutFigures } from "../../core/parts/layout-types.js";
 import { partKinds } from "../../core/parts/parts-list.js";
 import { pricesWanting } from "../../core/parts/prices-wanting.js";
@@ -15,7 +16,14 @@ import { editSound } from "../../core/plan/edits/edit-sound.js";
 import type { Plan } from "../../core/plan/model/plan.js";
 import type { PlanTable } from "../../packet/files/table-names.js";
 import { planTable } from "../../packet/files/tables.js";
-import { moneyWords, packWords, roundLengthWords, wireBuyWords } from "../../words/layout-words.js";
+import {
+  boughtAmountWords,
+  boughtWords,
+  moneyWords,
+  packWords,
+  roundLengthWords,
+  wireBuyWords,
+} from "../../words/layout-words.js";
 import { paperWords } from "../../words/paper/fetch.js";
 import { tableProblemLine } from "../../words/table-problems.js";
 import { tablesInAnyLanguage } from "../../words/tables/also.js";
@@ -41,6 +49,7 @@ export async function run(words: readonly string[], told: TerminalWords): Promis
       prices: "value",
       csv: "value",
       book: "switch",
+      shelve: "switch",
       loads: "value",
       to: "value",
       force: "switch",
@@ -50,10 +59,11 @@ export async function run(words: readonly string[], told: TerminalWords): Promis
   const loaded = loadPlan(given.plan);
   if (given.values.loads !== undefined)
     return takeLoads(loaded, given.values.loads, given, await screenIn(told));
+  if (given.switches.has("shelve")) return shelve(loaded, given, told);
+  if (given.switches.has("book")) return book(loaded, given, told);
   const plan = withTables(loaded.plan, given);
   const whole = workOutWhole(plan);
   const { figures, layout } = whole;
-  if (given.switches.has("book")) return book(loaded, plan, layout, given, told);
   if (given.switches.has("json")) {
     printJson({ skiffloom: "parts", version: 1, plan: { name: plan.name }, parts: layout.parts });
     return exit.fine;
@@ -71,6 +81,7 @@ export async function run(words: readonly string[], told: TerminalWords): Promis
     ...wantingLines(layout, screen),
     ...wireLines(layout, plan, screen),
     ...partLines(layout, screen),
+    ...boughtLines(layout, plan, screen),
     ...totalLines(layout, screen),
     ...layoutFindingLines(figures, ["parts"], screen),
   ]);
@@ -169,6 +180,23 @@ function partLines({ parts }: LayoutFigures, screen: Screen): string[] {
   });
 }
 
+/** What was bought, as ticked, against what is to buy. */
+function boughtLines({ parts: { bought } }: LayoutFigures, { shows }: Plan, screen: Screen): string[] {
+  const { layout: words } = screen.paper.of;
+  const { boughtHeads: heads, allBought } = screen.told.layout.parts;
+  const things = [
+    ...bought.wire.map((one) => ({ one, name: words.wire(one.item) })),
+    ...bought.parts.map((one) => ({ one, name: words.part(one.item, one.kind) })),
+  ];
+  if (things.length === 0) return [];
+  const rows = things.map(({ one, name }) => [
+    name,
+    boughtAmountWords(one, shows),
+    one.wanted ? (boughtWords(one, shows, words) ?? allBought) : words.bought.gone,
+  ]);
+  return ["", ...textTable([left(heads.bought), right(heads.amount), left(heads.against)], rows, screen)];
+}
+
 function totalLines({ parts }: LayoutFigures, screen: Screen): string[] {
   const { parts: say } = screen.told.layout;
   const total = parts.total === undefined ? "" : say.total(moneyWords(parts.total));
@@ -178,17 +206,28 @@ function totalLines({ parts }: LayoutFigures, screen: Screen): string[] {
   return line === "" ? [] : ["", ...wrap(line, screen.width)];
 }
 
-/** The plan's stock as it is when the work is done. */
-function book(
-  loaded: LoadedPlan,
-  plan: Plan,
-  { cuts, parts }: LayoutFigures,
-  given: Given,
-  { common, layout }: TerminalWords,
-): number {
-  const edits = stockEdits(loaded.plan, stockAfter(plan, cuts.kinds, parts));
+/** What was bought is stock from now on. */
+function shelve(loaded: LoadedPlan, given: Given, { common, layout: { parts: say } }: TerminalWords): number {
+  const things = loaded.plan.boughtWire.length + loaded.plan.boughtParts.length;
+  if (things === 0) {
+    print([say.nothingBought]);
+    return exit.fine;
+  }
+  const to = writeEdited(loaded, shelveEdits(loaded.plan), given);
+  print([say.shelved(common.lines(things), to)]);
+  return exit.fine;
+}
+
+/** The plan's stock as it is when the work is done. What was bought is used with it, and counts once. */
+function book(loaded: LoadedPlan, given: Given, { common, layout: said }: TerminalWords): number {
+  const plan = withTables(boughtOnShelf(loaded.plan), given);
+  const { layout } = workOutWhole(plan);
+  const edits: Edit[] = [
+    ...stockEdits(loaded.plan, stockAfter(plan, layout.cuts.kinds, layout.parts)),
+    ...(nothingBought(loaded.plan) ? [] : [{ edit: "remove", at: "bought" } as const]),
+  ];
   const to = writeEdited(loaded, edits, given);
-  print([layout.parts.booked(common.lines(edits.length), to)]);
+  print([said.parts.booked(common.lines(edits.length), to)]);
   return exit.fine;
 }
 

@@ -1,5 +1,6 @@
 import type { BoxFigures } from "../../core/box/plan-boxes.js";
 import type { Whole } from "../../core/layout-figures.js";
+import type { BoughtThing } from "../../core/parts/bought-lines.js";
 import type { LayoutFigures } from "../../core/parts/layout-types.js";
 import type { PartLine } from "../../core/parts/parts-list.js";
 import { writeCsv } from "../../core/parts/tables/csv.js";
@@ -89,12 +90,14 @@ function shoppingTable(layout: LayoutFigures, plan: Plan, style: TableStyle, wor
       heading("spares"),
       heading("from stock", amount),
       heading("to buy", amount),
+      heading("bought", amount),
       heading("packs"),
       heading("left over", amount),
       heading("price"),
     ],
     ...wireRows(layout, plan, style, words),
-    ...layout.parts.list.lines.map((line) => lineRow(line, words)),
+    ...layout.parts.list.lines.map((line) => lineRow(line, layout, words)),
+    ...notWantedRows(layout, style, words),
   ]);
 }
 
@@ -110,19 +113,57 @@ function wireRows(layout: LayoutFigures, { shows }: Plan, style: TableStyle, wor
       line.buy.reduce((sum, one) => sum + one.lengthMm * one.times, 0),
       style,
     ),
+    wireNumber(boughtOf(layout.parts.bought.wire, line.item), style),
     plainBlanks(wireBuyWords(line, shows, words.of.layout)),
     wireNumber(line.leftMm, style),
     line.price === undefined ? "" : plainBlanks(moneyWords(line.price)),
   ]);
 }
 
-const lineRow = (line: PartLine, { tables, of: { layout } }: PaperWords): string[] => [
+/** What was bought and has no line of its own any more. */
+function notWantedRows(
+  { parts: { bought, list, wire } }: LayoutFigures,
+  style: TableStyle,
+  { tables, of: { layout } }: PaperWords,
+): string[][] {
+  const listed = new Set([...list.lines, ...wire].map(({ item }) => item));
+  const row = (kind: string, item: string, amount: string) => [
+    kind,
+    item,
+    "0",
+    "",
+    "",
+    "0",
+    amount,
+    "",
+    "",
+    "",
+  ];
+  return [
+    ...bought.wire
+      .filter(({ item }) => !listed.has(item))
+      .map((one) => row(tables.kinds.conductor, layout.wire(one.item), wireNumber(one.bought, style))),
+    ...bought.parts
+      .filter(({ item }) => !listed.has(item))
+      .map((one) => row(tables.kinds[one.kind], layout.part(one.item, one.kind), String(one.bought))),
+  ];
+}
+
+const boughtOf = (things: readonly BoughtThing[], item: string): number =>
+  things.find((one) => one.item === item)?.bought ?? 0;
+
+const lineRow = (
+  line: PartLine,
+  { parts: { bought } }: LayoutFigures,
+  { tables, of: { layout } }: PaperWords,
+): string[] => [
   tables.kinds[line.kind],
   layout.part(line.item, line.kind),
   String(line.needed),
   String(line.spares),
   String(line.fromStock),
   String(line.toBuy),
+  String(boughtOf(bought.parts, line.item)),
   line.packs.length === 0 ? "" : plainBlanks(packWords(line, layout)),
   String(line.leftOver),
   line.price === undefined ? "" : plainBlanks(moneyWords(line.price)),

@@ -127,6 +127,12 @@ export const layoutInEnglish = {
     spools: (times: number, length: string) => `${times} × spool of ${length}`,
     cutOff: (length: string) => `${length} cut off`,
   },
+  bought: {
+    more: (had: string, more: string) => `${had} bought, ${more} more wanted`,
+    over: (had: string, over: string) => `${had} bought, ${over} more than the list asks for`,
+    notWanted: "Bought, and no longer on the list",
+    gone: "no longer on the list",
+  },
   cores: (count: number) => `${count}\u00a0cores`,
   end: {
     lug: (size: string) => `lug ${size}`,

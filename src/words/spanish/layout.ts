@@ -114,6 +114,12 @@ export const layoutInSpanish: LayoutWords = {
     cutOff: (length) => `${length} al corte`,
   },
   cores: (count) => `${count}\u00a0conductores`,
+  bought: {
+    more: (had, more) => `${had} ya comprado, hace falta además ${more}`,
+    over: (had, over) => `${had} ya comprado, ${over} más de lo que pide la lista`,
+    notWanted: "Comprado, y ya no está en la lista",
+    gone: "ya no está en la lista",
+  },
   end: {
     lug: (size) => `de tubo ${size}`,
     tab: (size) => `lengüeta ${size}\u00a0mm`,

@@ -5,6 +5,7 @@ import type { Said } from "../said.js";
 export const tablesInEnglish = {
   headings: {
     "behaves as": "behaves as",
+    bought: "bought",
     box: "box",
     colour: "colour",
     colours: "colours",

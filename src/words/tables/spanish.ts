@@ -3,6 +3,7 @@ import type { TableWords } from "./english.js";
 export const tablesInSpanish: TableWords = {
   headings: {
     "behaves as": "se comporta como",
+    bought: "comprado",
     box: "caja",
     colour: "color",
     colours: "colores",

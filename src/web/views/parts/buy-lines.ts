@@ -10,7 +10,13 @@ import type { PartKind } from "../../../core/parts/parts-list.js";
 import { pricesWanting } from "../../../core/parts/prices-wanting.js";
 import type { Plan, Shows } from "../../../core/plan/model/plan.js";
 import type { LayoutWords } from "../../../words/layout/english.js";
-import { moneyWords, packWords, roundLengthWords, wireBuyWords } from "../../../words/layout-words.js";
+import {
+  boughtAmountWords,
+  moneyWords,
+  packWords,
+  roundLengthWords,
+  wireBuyWords,
+} from "../../../words/layout-words.js";
 
 /** One line of the shopping list; what is nought is left out. */
 export interface BuyLine {
@@ -99,11 +105,6 @@ export function boughtNow(plan: Plan, { cuts, parts }: LayoutFigures, fresh: boo
   };
 }
 
-/** How much of a thing that is: pieces, or a length of wire. */
-export function amountWords(amount: number, wire: boolean, shows: Shows): string {
-  return wire ? roundLengthWords(amount, shows) : String(amount);
-}
-
 /** Something that was bought and that the list does not ask for any more. */
 export interface Unwanted {
   readonly wire: boolean;
@@ -121,7 +122,7 @@ export function unwantedLines(bought: BoughtFigures, shows: Shows, words: Layout
             wire,
             item: one.item,
             name: wire ? words.wire(one.item) : words.part(one.item, one.kind),
-            amount: amountWords(one.bought, wire, shows),
+            amount: boughtAmountWords(one, shows),
           },
         ];
   return [...bought.wire.flatMap(said(true)), ...bought.parts.flatMap(said(false))];

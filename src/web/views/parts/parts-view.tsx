@@ -3,22 +3,14 @@ import type { BoughtThing } from "../../../core/parts/bought-lines.js";
 import type { LayoutFigures } from "../../../core/parts/layout-types.js";
 import { partKinds } from "../../../core/parts/parts-list.js";
 import { pricesWanting } from "../../../core/parts/prices-wanting.js";
-import { moneyWords } from "../../../words/layout-words.js";
+import { boughtWords, moneyWords } from "../../../words/layout-words.js";
 import { usePlan, useShows } from "../../app/context.js";
 import { ReadProblems } from "../../app/read-problems.js";
 import { useLayoutWords } from "../../parts/use-layout-words.js";
 import { ViewLink } from "../../parts/view-link.js";
 import { useLayout } from "../../print/use-layout.js";
 import { useWordsOfParts } from "../../words/parts.js";
-import {
-  amountWords,
-  type BuyLine,
-  boughtNow,
-  buyLines,
-  shelfLines,
-  type Unwanted,
-  unwantedLines,
-} from "./buy-lines.js";
+import { type BuyLine, boughtNow, buyLines, shelfLines, type Unwanted, unwantedLines } from "./buy-lines.js";
 import { useOldTicks } from "./use-old-ticks.js";
 import { useTicks } from "./use-ticks.js";
 
@@ -157,9 +149,10 @@ function Shopping({ layout, fresh }: { layout: LayoutFigures; fresh: boolean }) 
 function NotWanted(props: { lines: readonly Unwanted[]; takeOff: ((line: Unwanted) => void) | undefined }) {
   const { lines, takeOff } = props;
   const words = useWordsOfParts().parts;
+  const { words: told } = useLayoutWords();
   return (
     <section className="not-wanted">
-      <h3>{words.notWanted}</h3>
+      <h3>{told.bought.notWanted}</h3>
       <p className="hint">{words.notWantedHint}</p>
       <ul className="shelf-list">
         {lines.map((line) => (
@@ -212,6 +205,7 @@ function Line(props: {
   const { line, noPrice, bought, onTick } = props;
   const done = bought?.more === 0;
   const shows = useShows();
+  const { words: told } = useLayoutWords();
   const words = useWordsOfParts().parts;
   const facts = [
     [words.needed, line.needed],
@@ -219,13 +213,7 @@ function Line(props: {
     [words.onHand, line.onHand],
     [words.leftOver, line.leftOver],
   ].filter(([, amount]) => amount !== "");
-  const amount = (of: number) => amountWords(of, line.wire, shows);
-  const said =
-    bought && bought.more > 0
-      ? words.moreWanted(amount(bought.bought), amount(bought.more))
-      : bought && bought.over > 0
-        ? words.moreThanAsked(amount(bought.bought), amount(bought.over))
-        : undefined;
+  const said = boughtWords(bought, shows, told);
   return (
     <li data-done={done}>
       <label>

@@ -31,9 +31,6 @@ export const parts = {
     count === 1 ? "Bought: put it on the shelf" : `Bought: put all ${count} on the shelf`,
   boughtHint:
     "The plan then has it as stock, and the list takes it from there. Undo takes it back. The ticks stand in the plan too: they go with its file.",
-  moreWanted: (had: string, more: string) => `${had} bought, ${more} more wanted`,
-  moreThanAsked: (had: string, over: string) => `${had} bought, ${over} more than the list asks for`,
-  notWanted: "Bought, and no longer on the list",
   notWantedHint:
     "The list asks for none of it any more. Put it on the shelf, or take it off if it went back to the shop.",
   takeOff: "Take it off",

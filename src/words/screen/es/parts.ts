@@ -28,9 +28,6 @@ export const parts: ScreenWords["parts"] = {
     count === 1 ? "Comprado: ponlo en el estante" : `Comprado: pon los ${count} en el estante`,
   boughtHint:
     "El plan lo tiene entonces como existencias, y la lista lo toma de ahí. Deshacer lo devuelve. Las marcas también están en el plan: van con su archivo.",
-  moreWanted: (had, more) => `${had} ya en la cesta, hace falta además ${more}`,
-  moreThanAsked: (had, over) => `${had} ya en la cesta, ${over} más de lo que pide la lista`,
-  notWanted: "Comprado, y ya no está en la lista",
   notWantedHint: "La lista ya no pide nada de esto. Ponlo en el estante, o quítalo si volvió a la tienda.",
   takeOff: "Quitar",
   takeOffItem: (item) => `Quitar: ${item}`,

@@ -144,7 +144,7 @@ piece before it leaves the spool.
 Stock stands in the plan: stock: {wire: [{size: 16 AWG, cores: 2, length: 11 ft}]}; so do prices, by the foot, the
 metre or the spool: prices: {wire: [{size: 16 AWG, cores: 2, spool: 100 ft, price: 62 USD}]}.`,
   parts: `skiffloom parts PLAN [--stock FILE] [--prices FILE] [--csv WHAT] [--json]
-skiffloom parts PLAN --book [--to FILE]
+skiffloom parts PLAN --book | --shelve [--to FILE]
 skiffloom parts PLAN --loads FILE [--to FILE]
 
 Prints what to take from the shelf and what to buy: wire, terminals, sleeve, glands, fuses, everything, with spares, in the
@@ -156,6 +156,7 @@ cheapest packs. What has no price is named and left out of the total; a price is
   --csv WHAT     'list' the shopping list; 'stock' and 'prices' as tables to fill in; 'loads' the gear; lengths in the plan's unit
   --book         when the work is done: writes what is left over into the plan's stock, as if nothing was spoiled;
                  --to FILE writes it there and leaves PLAN as it is, --force writes over a file
+  --shelve       what was bought, as ticked on the list, becomes stock: the next list takes it from there
   --loads FILE   a CSV of gear, as --csv loads writes it: gear the plan lacks is added, what differs is set; written into PLAN,
                  or with --to FILE there
   --json         everything as data (docs/json.md)

@@ -66,6 +66,11 @@ export const layout = {
     without: (count: number) =>
       ` ${count} ${count === 1 ? "item has" : "items have"} no price and ${count === 1 ? "is" : "are"} not in it.`,
     booked: (lines: string, path: string) => `${lines} of stock brought up to date: written to ${path}`,
+    boughtHeads: { bought: "bought", amount: "amount", against: "against the list" },
+    allBought: "all that is wanted",
+    nothingBought: "Nothing is noted as bought: nothing written.",
+    shelved: (lines: string, path: string) =>
+      `${lines} of what was bought put on the shelf: written to ${path}`,
     nothing: "The plan has all that already: nothing written.",
     writtenTo: (path: string) => `written to ${path}`,
   },

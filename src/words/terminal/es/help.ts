@@ -148,7 +148,7 @@ el rollo.
 Las existencias están en el plan: stock: {wire: [{size: 16 AWG, cores: 2, length: 11 ft}]}; también los precios, por pie,
 por metro o por rollo: prices: {wire: [{size: 16 AWG, cores: 2, spool: 100 ft, price: 62 USD}]}.`,
   parts: `skiffloom parts PLAN [--stock ARCHIVO] [--prices ARCHIVO] [--csv TABLA] [--json]
-skiffloom parts PLAN --book [--to ARCHIVO]
+skiffloom parts PLAN --book | --shelve [--to ARCHIVO]
 skiffloom parts PLAN --loads ARCHIVO [--to ARCHIVO]
 
 Muestra qué tomar del estante y qué comprar: cable, terminales, funda, prensaestopas, fusibles, todo, con repuestos, en
@@ -161,6 +161,7 @@ los envases más baratos. Lo que no tiene precio se nombra y queda fuera del tot
                     'loads' los aparatos; longitudes en la unidad del plan
   --book            cuando el trabajo está hecho: escribe lo que sobra en las existencias del plan, como si nada se hubiera
                     estropeado; --to ARCHIVO lo escribe ahí y deja PLAN como está, --force sobrescribe un archivo
+  --shelve          lo comprado, como está marcado en la lista, pasa a las existencias: la próxima lista lo toma de ahí
   --loads ARCHIVO   un CSV de aparatos, como lo escribe --csv loads: los que el plan no tiene se añaden, lo que difiere se
                     cambia; escrito en PLAN, o ahí con --to ARCHIVO
   --json            todo como datos (docs/json.md)

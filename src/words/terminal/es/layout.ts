@@ -75,6 +75,10 @@ export const layout: TerminalWords["layout"] = {
       count === 1
         ? " 1 artículo no tiene precio y no está incluido."
         : ` ${count} artículos no tienen precio y no están incluidos.`,
+    boughtHeads: { bought: "comprado", amount: "cantidad", against: "según la lista" },
+    allBought: "todo lo que hace falta",
+    nothingBought: "No hay nada apuntado como comprado: no se ha escrito nada.",
+    shelved: (lines, path) => `${lines} de lo comprado, en el estante: escrito en ${path}`,
     booked: (lines, path) => `${lines} de existencias al día: escrito en ${path}`,
     nothing: "El plan ya tiene todo eso: no se ha escrito nada.",
     writtenTo: (path) => `escrito en ${path}`,
