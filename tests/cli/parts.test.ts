@@ -28,6 +28,7 @@ describe("tables out", () => {
       "spares",
       "from stock (pieces; wire: in)",
       "to buy (pieces; wire: in)",
+      "bought (pieces; wire: in)",
       "packs",
       "left over (pieces; wire: in)",
       "price",
@@ -312,6 +313,43 @@ describe("when the work is done", () => {
     const { list } = await partsOf(once);
     for (const { item, spares, fromStock } of list.lines)
       expect(fromStock, item).toBeGreaterThanOrEqual(spares);
+  });
+  /** The utility boat with some of its list bought, one thing more than it wants, and one it does not want. */
+  const shopped = () =>
+    file(
+      "shopped.yaml",
+      `${readFileSync(utility, "utf8")}\nbought: {parts: {M16 gland: 11, "ring, red, M4": 4, odd lamp: 3, "=1+1": 2}, wire: [{size: 4 AWG, colour: red, length: 6 ft}]}\n`,
+    );
+  test("what was bought is used with the stock and counts once: the same lies there as if it had been bought from the list", async () => {
+    const [plain, stock] = [await stockOf(await book(utility)), await stockOf(await book(shopped()))];
+    expect(stock.get("odd lamp")).toBe(3);
+    for (const item of ["M16 gland", "M16 plug"]) expect(stock.get(item), item).toBe(plain.get(item));
+    const booked = await book(shopped());
+    expect(readFileSync(booked, "utf8")).not.toMatch(/^bought:/m);
+    expect((await command(["parts", booked, "--shelve"])).out).toContain("nothing written");
+  });
+  test("--shelve: what was bought is stock from then on, and off the list as far as it goes", async () => {
+    const plan = shopped();
+    const told = (await command(["parts", plan])).out.replaceAll(/\s+/g, " ");
+    expect(told).toContain("ring, red, M4 4 4 bought, 4 more wanted");
+    expect(told).toContain("odd lamp 3 no longer on the list");
+    const rows = spreadsheetRows(await csv(plan, "list"));
+    const column = rows[0]?.findIndex((heading) => heading.startsWith("bought")) ?? -1;
+    const bought = new Map(rows.map((row) => [row[1], row[column]]));
+    expect([bought.get("M16 gland"), bought.get("ring, red, M4"), bought.get("odd lamp")]).toEqual([
+      "11",
+      "4",
+      "3",
+    ]);
+    expect(bought.get("'=1+1")).toBe("2");
+    const to = join(folderWith(), "shelved.yaml");
+    expect(await command(["parts", plan, "--shelve", "--to", to])).toMatchObject({ status: 0, err: "" });
+    const stock = await stockOf(to);
+    expect([stock.get("M16 gland"), stock.get("ring, red, M4"), stock.get("odd lamp")]).toEqual([13, 16, 3]);
+    const { list, bought: left } = await partsOf(to);
+    expect(left).toEqual({ wire: [], parts: [] });
+    expect(list.lines.find(({ item }: { item: string }) => item === "M16 gland").toBuy).toBe(0);
+    expect(list.lines.find(({ item }: { item: string }) => item === "ring, red, M4").toBuy).toBe(4);
   });
   test("--to a file that is there needs --force", async () => {
     const { status } = await command(["parts", utility, "--book", "--to", utility]);

@@ -31,8 +31,13 @@ const plans: readonly (readonly [string, string])[] = [
   ["nothing on hand, no prices", utility.replace(/\nstock:[\s\S]*$/, "\n")],
 ];
 const edgeMm = 8;
+const shopped = `${utility}
+bought:
+  parts: {M16 gland: 1, M20 gland: 1, "blade fuse 3 A": 9, "${long}": 3, "<img src=x onerror=alert(1)>": 2}
+  wire: [{size: 18 AWG, cores: 2, length: 10 ft}, {size: 4 AWG, colour: red, length: 6 ft}]
+`;
 const ours = /^(Shopping list|Box|Run sheet|Cut list|Terminations|Wire flags)/;
-const cases = plans.flatMap(([name, text]) =>
+const cases = [...plans, ["utility with things bought", shopped] as const].flatMap(([name, text]) =>
   (["letter", "a4"] as const).map((paper) => [name, paper, text] as const),
 );
 
@@ -144,4 +149,35 @@ describe.each(cases)("%s on %s", (name, paper, text) => {
       2 * layout.cuts.kinds.reduce((sum, { pieces }) => sum + pieces.length, 0),
     );
   });
+});
+
+/** Ticks drawn in the squares of the shopping list, and all that is written there. */
+function shoppingOf(text: string): { ticks: number; words: string } {
+  const read = readPlan(text);
+  if (!read.ok) throw new Error(JSON.stringify(read.problems[0]));
+  const worked = workOutWhole(read.plan);
+  const pages = packetPages(worked.figures, read.plan.shows, { layout: worked.layout });
+  const sheets = pages.filter(({ caption }) => caption.startsWith("Shopping list")).map(({ sheet }) => sheet);
+  return {
+    ticks: sheets.flatMap(({ shapes }) =>
+      shapes.filter((shape) => shape.kind === "polyline" && !shape.closed && shape.points.length === 3),
+    ).length,
+    words: sheets
+      .flatMap((sheet) => textsOf(sheet).map(({ text: one }) => one.text))
+      .join(" ")
+      .replaceAll("\u00a0", " "),
+  };
+}
+
+test("the shopping list has a tick where enough was bought, and tells what is short, over, or no longer wanted", () => {
+  expect(shoppingOf(utility).ticks).toBe(0);
+  const { ticks, words } = shoppingOf(shopped);
+  // the M20 gland and the fuses; of M16 glands and of wire more is wanted
+  expect(ticks).toBe(2);
+  expect(words).toContain("1 bought, 10 more wanted");
+  expect(words).toContain("9 bought, 4 more than the list asks for");
+  expect(words).toMatch(/10 ft bought, \d+ ft.* more wanted/);
+  expect(words).toMatch(
+    /Bought, and no longer on the list 4 AWG, red: 6 ft;.*<img src=x onerror=alert\(1\)>: 2/,
+  );
 });
