@@ -10,7 +10,7 @@ import { drillWords, moneyWords } from "../words/layout-words.js";
 import { decimals } from "../words/numbers.js";
 import type { PaperWords } from "../words/paper/paper-words.js";
 import { type PieceName, pieceName, pieceNames } from "../words/piece-words.js";
-import { flow } from "./flow.js";
+import { columnGapMm, flow } from "./flow.js";
 import type { Paper } from "./page.js";
 import { beside, heading, type Piece, paragraph, space, stacked, together } from "./piece.js";
 import type { Section } from "./section.js";
@@ -121,8 +121,9 @@ function pieces(
       ? []
       : together([
           heading(say.order, widthMm),
-          ...box.drilling.map((step, index) =>
-            tickLine({ text: `${index + 1}  ${drillWords(step, words.of.layout)}` }, widthMm),
+          ...inTwoColumns(
+            box.drilling.map((step, index) => `${index + 1}  ${drillWords(step, words.of.layout)}`),
+            widthMm,
           ),
         ])),
   ];
@@ -154,6 +155,21 @@ function pieces(
     ]),
     ...below,
   ];
+}
+
+/** Lines to tick, down one half of the width and then down the other. */
+function inTwoColumns(lines: readonly string[], widthMm: number): Piece[] {
+  const columnMm = (widthMm - columnGapMm) / 2;
+  const half = Math.ceil(lines.length / 2);
+  return lines.slice(0, half).map((line, index) => {
+    const right = lines[half + index];
+    return beside([
+      { at: 0, piece: tickLine({ text: line }, columnMm) },
+      ...(right === undefined
+        ? []
+        : [{ at: columnMm + columnGapMm, piece: tickLine({ text: right }, columnMm) }]),
+    ]);
+  });
 }
 
 function boxFacts(box: BoxFigures, { layout: { boxes: words }, of }: PaperWords): string[] {

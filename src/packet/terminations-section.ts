@@ -10,13 +10,14 @@ import { flowing, type Section } from "./section.js";
 import { type Column, groupedTable, type Row } from "./table.js";
 
 const columns = ({ heads }: PaperWords["layout"]["ends"]): readonly Column[] => [
-  { heading: heads.run, share: 47 },
-  { heading: heads.size, share: 19 },
-  { heading: heads.terminal, share: 42 },
-  { heading: heads.with, share: 38 },
-  { heading: heads.strip, share: 15, align: "right" },
-  { heading: heads.sleeve, share: 24 },
-  { heading: heads.tool, share: 51 },
+  { heading: heads.run, share: 34 },
+  { heading: heads.conductor, share: 33 },
+  { heading: heads.size, share: 20 },
+  { heading: heads.terminal, share: 38 },
+  { heading: heads.with, share: 37 },
+  { heading: heads.strip, share: 13, align: "right" },
+  { heading: heads.sleeve, share: 20 },
+  { heading: heads.tool, share: 58 },
   { heading: heads.pull, share: 14, align: "right" },
 ];
 
@@ -41,11 +42,9 @@ export function terminationsSection(
           space(1.5),
           ...groupedTable(
             columns(say),
-            places.map((name) => ({
+            byPlace(places, ends, say.single).map(({ name, groups }) => ({
               name,
-              rows: alike(ends.filter(({ at }) => at.place === name)).map((group) =>
-                row(group, terminations, shows, words),
-              ),
+              rows: groups.map((group) => row(group, terminations, shows, words, name === say.single)),
             })),
             widthMm,
             words.frame.continued,
@@ -53,6 +52,15 @@ export function terminationsSection(
         ],
     paper,
   );
+}
+
+/** Ends by place, those made alike together; places with no more than one line stand together at the end: each needs no heading of its own. */
+function byPlace(places: readonly string[], ends: readonly EndFigures[], single: string) {
+  const all = places.map((name) => ({ name, groups: alike(ends.filter(({ at }) => at.place === name)) }));
+  const alone = all.filter(({ groups }) => groups.length === 1);
+  if (alone.length < 2) return all;
+  const rest = all.filter(({ groups }) => groups.length > 1);
+  return [...rest, { name: single, groups: alone.flatMap(({ groups }) => groups) }];
 }
 
 /** Out and return of one run that are made the same way share a line. */
@@ -80,6 +88,7 @@ function row(
   { joints }: LayoutFigures["terminations"],
   shows: Shows,
   { layout: { ends: words }, of }: PaperWords,
+  tellsPlace: boolean,
 ): Row {
   const [end] = group;
   if (end === undefined) throw new RangeError("a group of ends must not be empty");
@@ -95,21 +104,20 @@ function row(
       {
         words: [
           { text: at.run, weight: "semibold" },
-          { text: `${circuit}${legs.join(", ")}`, sizePt: 9.5, colour: "soft" },
+          ...(tellsPlace ? [{ text: words.atPlace(at.place), sizePt: 9, colour: "soft" } as const] : []),
         ],
       },
+      { words: [{ text: `${circuit}${legs.join(", ")}`, sizePt: 9, colour: "soft", maxLines: 4 }] },
       sizeWords(at.size, shows),
       terminalWords(end, of.layout),
       {
-        words: [
-          { text: joint === undefined ? "" : partnerWords(end, joint, words), sizePt: 9.5, maxLines: 8 },
-        ],
+        words: [{ text: joint === undefined ? "" : partnerWords(end, joint, words), sizePt: 9, maxLines: 8 }],
       },
       stripMm > 0
         ? `${stripMm}\u00a0mm${end.barrel?.kind === "insulated" && end.barrel.folded ? words.folded : ""}`
         : "–",
-      { words: [{ text: sleeveWords(end, of.layout) || "–", sizePt: 9.5 }] },
-      { words: [{ text: of.layout.tool(tool), sizePt: 9.5 }] },
+      { words: [{ text: sleeveWords(end, of.layout) || "–", sizePt: 9 }] },
+      { words: [{ text: of.layout.tool(tool), sizePt: 9 }] },
       pull === undefined ? "–" : pullWords(pull, shows),
     ],
     ...(problems.length > 0

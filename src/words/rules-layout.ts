@@ -1,5 +1,11 @@
 import type { RuleId } from "../core/findings/rules.js";
+import { engineSpaceAir as blower } from "../core/reference/engine-space-air.js";
 import type { RuleWords } from "./rule-words.js";
+
+const lackedLights: Readonly<Record<string, string>> = {
+  sidelights: "sidelights",
+  "stern light": "sternlight",
+};
 
 export const layoutRules = {
   "ignition-protection": {
@@ -38,15 +44,41 @@ export const layoutRules = {
   "blower-missing": {
     title: "An engine space is cleared of petrol vapour",
     why: "Petrol vapour is heavier than air and stays in a closed space until a spark finds it.",
-    mend: "A blower that is run some minutes before anything there is started or switched on, ducted from low down; none where the space stands open to the air.",
+    mend: `A blower that is run ${blower.minutes} minutes before anything there is started or switched on, ducted from low down, and a label that says so by the starting switch. The US rule asks for it where a fixed petrol engine with a starter stands in a space that is not open: open is ${blower.openIn2PerFt3} square inches of opening for each cubic foot (${blower.openM2PerM3} m² for each m³). No spark before you have smelt the bilge, blower or not.`,
     says: (say) =>
-      `There is petrol on board and an engine space (${say.all}), and no blower in the plan: unless that space stands open to the air it must be cleared of vapour first.`,
+      `There is petrol on board and an engine space (${say.all}), and no blower in the plan: if a petrol engine with a starter is fixed there, the space must either stand open to the air or have one.`,
   },
   "navigation-lights-way": {
     title: "Navigation lights have a way to themselves",
     why: "A wet socket or a lamp that shorts should not put out the lights that others steer by.",
     mend: "Give them a way of their own.",
     says: (say) => `The navigation lights share ${say.at} with ${say.others}.`,
+  },
+  "navigation-lights-set": {
+    title: "The navigation lights are those of such a boat",
+    why: "By night others tell from your lights what you are, which way you head, and who gives way. A light too few or of another kind tells them wrong.",
+    mend: "Under power: a masthead light, sidelights and a sternlight; under 12 m an all-round white light and sidelights do; under 7 m and no faster than 7 knots the all-round light alone, with sidelights if practicable. Under sail: sidelights and a sternlight, and no masthead light; under 7 m if practicable, else a torch ready in time. Under oars: those, or a torch. Local rules may ask for more.",
+    says: (say) =>
+      say.term("moved") === "sail"
+        ? `Of a sailing boat's lights the plan lacks the ${lackedLights[say.term("lacks")] ?? ""}: of navigation lights it has ${say.all}.`
+        : say.term("lacks") === "white light"
+          ? `Under power she lacks a masthead light, or the all-round white light that may stand for it: of navigation lights the plan has ${say.all}.`
+          : `Under power she lacks the ${lackedLights[say.term("lacks")] ?? ""}: of navigation lights the plan has ${say.all}${say.term("lacks") === "sidelights" ? ". Only under 7 m, no faster than 7 knots, and where sidelights are not practicable, may the all-round light stand alone" : ""}.`,
+    unchecked: (say) =>
+      say.term("untold") === "light"
+        ? `The name of ${say.at} does not tell which light it is: sidelights, sternlight, masthead or all-round. Whether the lights are all there is not known.`
+        : say.term("untold") === "length"
+          ? "The boat's length is not told: which lights she must show under way is not known."
+          : "Neither gear, petrol nor the kind of boat tells whether oars, sails or a motor move her: which lights she must show under way is not known.",
+  },
+  "navigation-lights-height": {
+    title: "The white light stands over the sidelights",
+    why: "From ahead the two are told apart by their height; too close together they run into one.",
+    mend: "Raise it, on a pole if need be, until it stands at least 1 m over the sidelights and clear all round.",
+    says: (say) =>
+      `${say.at} stands ${say.figure} over ${say.others}; under power, on a boat under 12 m, ${say.limit} is the least.`,
+    unchecked: (say) =>
+      `How high ${say.all} ${say.many ? "stand" : "stands"} is not told: whether the white light is at least 1 m over the sidelights is not known.`,
   },
   "way-empty": {
     title: "Every way feeds something, or is called spare",

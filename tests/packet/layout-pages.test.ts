@@ -126,6 +126,7 @@ describe.each(cases)("%s on %s", (name, paper, text) => {
   });
 
   test("a page of the cut list that begins within a kind of wire says which", () => {
+    expect(pages.some(({ parts }) => parts.includes("Cut list"))).toBe(true);
     const sheets = pages.filter(({ caption }) => /^Cut list, sheet (?!1 )/.test(caption));
     for (const { sheet } of sheets) {
       const texts = textsOf(sheet).map(({ text: one }) => one.text);

@@ -54,7 +54,6 @@ describe("the second season on a Monday evening", () => {
       "Cut list",
       "Run sheet",
       "Terminations",
-      "Test sheet",
       "Wire flags",
       "One-line diagram",
       "Cautions",

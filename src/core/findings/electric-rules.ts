@@ -35,6 +35,8 @@ import { mainOverloaded } from "./rules/main-overloaded.js";
 import { masterMissing } from "./rules/master-missing.js";
 import { metalHull } from "./rules/metal-hull.js";
 import { motorAndElectronics } from "./rules/motor-and-electronics.js";
+import { navigationLightsHeight } from "./rules/navigation-lights-height.js";
+import { navigationLightsSet } from "./rules/navigation-lights-set.js";
 import { navigationLightsWay } from "./rules/navigation-lights-way.js";
 import { nominalVoltage } from "./rules/nominal-voltage.js";
 import { notFed } from "./rules/not-fed.js";
@@ -169,6 +171,8 @@ export const electricRules = [
   masterMissing,
   metalHull,
   navigationLightsWay,
+  navigationLightsSet,
+  navigationLightsHeight,
   wayEmpty,
   // readings
   readingOutside,

@@ -21,6 +21,18 @@ export const iso13297 = (clause: string, status: Status = "published"): Source =
   place: clause,
   status,
 });
+/** Lights under way, on the sea and on waters that no rule of a state says otherwise of. */
+export const colregs = (place: string, status: Status = "published"): Source => ({
+  title: "International Regulations for Preventing Collisions at Sea",
+  place,
+  status,
+});
+/** The same on the inland waters of the US, as amended to agree with those of the sea. */
+export const inlandRules = (section: string, status: Status): Source => ({
+  title: "Inland Navigation Rules, 33 CFR Part 83",
+  place: section,
+  status,
+});
 /** Read as quoted by others, or recalled; the standard itself was not read. */
 export const e11 = (place: string, status: Status = "memory"): Source => ({
   title: "US voluntary small-craft d.c. standard E-11",

@@ -1,8 +1,14 @@
 import type { RuleId } from "../../core/findings/rules.js";
+import { engineSpaceAir as blower } from "../../core/reference/engine-space-air.js";
 import type { RuleWords } from "../rule-words.js";
 import { deviceKinds } from "./devices.js";
 
 const metals: Readonly<Record<string, string>> = { aluminium: "aluminio", steel: "acero" };
+
+const lackedLights: Readonly<Record<string, string>> = {
+  sidelights: "las luces de costado",
+  "stern light": "las luces de alcance",
+};
 
 export const layoutRules = {
   "ignition-protection": {
@@ -43,15 +49,41 @@ export const layoutRules = {
   "blower-missing": {
     title: "El hueco del motor se limpia de vapores de gasolina",
     why: "El vapor de gasolina pesa más que el aire y se queda en un hueco cerrado hasta que lo encuentra una chispa.",
-    mend: "Un extractor que funcione unos minutos antes de arrancar o encender nada ahí, con el conducto abajo; ninguno si el hueco está abierto al aire.",
+    mend: `Un extractor que funcione ${blower.minutes} minutos antes de arrancar o encender nada ahí, con el conducto abajo, y un letrero que lo diga junto al arranque. La norma de EE. UU. lo pide donde un motor de gasolina fijo con arranque eléctrico está en un hueco que no es abierto: abierto son ${blower.openIn2PerFt3} pulgadas cuadradas de abertura por cada pie cúbico (${blower.openM2PerM3} m² por cada m³). Ninguna chispa antes de oler la sentina, con extractor o sin él.`,
     says: (say) =>
-      `Hay gasolina a bordo y un hueco de motor (${say.all}), y el plan no tiene extractor: si ese hueco no está abierto al aire, primero hay que limpiarlo de vapores.`,
+      `Hay gasolina a bordo y un hueco de motor (${say.all}), y el plan no tiene extractor: si ahí va fijo un motor de gasolina con arranque eléctrico, el hueco tiene que estar abierto al aire o llevar uno.`,
   },
   "navigation-lights-way": {
     title: "Las luces de navegación tienen una salida para ellas solas",
     why: "Una toma mojada o una lámpara en cortocircuito no debe apagar las luces por las que otros gobiernan.",
     mend: "Dales una salida propia.",
     says: (say) => `Las luces de navegación comparten ${say.at} con ${say.others}.`,
+  },
+  "navigation-lights-set": {
+    title: "Las luces de navegación son las de un barco así",
+    why: "De noche los demás saben por tus luces qué eres, hacia dónde vas y quién cede el paso. Una luz de menos, o de otra clase, les engaña.",
+    mend: "A motor: luz de tope, de costado y de alcance; con menos de 12 m bastan una blanca todo horizonte y las de costado; con menos de 7 m y no más de 7 nudos, la todo horizonte sola, con las de costado si es posible. A vela: de costado y de alcance, sin la de tope; con menos de 7 m si es posible, y si no una linterna a mano y a tiempo. A remo: esas, o una linterna. Las normas locales pueden pedir más.",
+    says: (say) =>
+      say.term("moved") === "sail"
+        ? `De las luces de un velero no están ${lackedLights[say.term("lacks")] ?? ""}: de navegación el plan tiene ${say.all}.`
+        : say.term("lacks") === "white light"
+          ? `A motor le falta una luz de tope, o la blanca todo horizonte que puede hacer sus veces: de navegación el plan tiene ${say.all}.`
+          : `Para ir a motor no están ${lackedLights[say.term("lacks")] ?? ""}: de navegación el plan tiene ${say.all}${say.term("lacks") === "sidelights" ? ". Solo con menos de 7 m, no más de 7 nudos y donde no quepan las de costado puede ir sola la todo horizonte" : ""}.`,
+    unchecked: (say) =>
+      say.term("untold") === "light"
+        ? `El nombre de ${say.at} no dice qué luz es: de costado, de alcance, de tope o todo horizonte. No se sabe si están todas.`
+        : say.term("untold") === "length"
+          ? "No se dice la eslora: no se sabe qué luces debe llevar navegando."
+          : "Ni los aparatos, ni la gasolina, ni la clase de barco dicen si lo mueven remos, velas o un motor: no se sabe qué luces debe llevar navegando.",
+  },
+  "navigation-lights-height": {
+    title: "La luz blanca va por encima de las de costado",
+    why: "De frente se distinguen por su altura; demasiado juntas se confunden en una.",
+    mend: "Súbela, en un palo si hace falta, hasta que quede al menos 1 m por encima de las de costado y despejada todo alrededor.",
+    says: (say) =>
+      `${say.at} queda ${say.figure} por encima de ${say.others}; a motor, con menos de 12 m de eslora, lo mínimo es ${say.limit}.`,
+    unchecked: (say) =>
+      `No se dice a qué altura ${say.many ? "van" : "va"} ${say.all}: no se sabe si la luz blanca queda al menos 1 m por encima de las de costado.`,
   },
   "way-empty": {
     title: "Toda salida alimenta algo, o se llama «spare»",

@@ -45,6 +45,14 @@ const titles: ReadonlyMap<string, string> = new Map([
     "FAA AC 43.13-1B, capítulo 4, reglas de remachado citadas en páginas de enseñanza",
   ],
   [
+    "International Regulations for Preventing Collisions at Sea",
+    "Reglamento internacional para prevenir los abordajes (1972)",
+  ],
+  [
+    "Inland Navigation Rules, 33 CFR Part 83",
+    "Reglas de navegación en aguas interiores de EE. UU., 33 CFR parte 83",
+  ],
+  [
     "International Regulations for Preventing Collisions at Sea, Rule 21",
     "Reglamento internacional para prevenir los abordajes (1972), regla 21",
   ],

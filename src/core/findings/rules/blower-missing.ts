@@ -7,7 +7,7 @@ export const blowerMissing = rule({
   id: "blower-missing",
   theme: "layout",
   level: "mind",
-  sources: { us: [cfrVentilation("183.610", "memory")], iso: [practice] },
+  sources: { us: [cfrVentilation("183.610(a)"), cfrVentilation("183.605")], iso: [practice] },
   check: ({ plan }) => {
     if (plan.source.craft.petrolOnBoard !== true) return [];
     if (plan.gear.some(({ role }) => role === "blower")) return [];

@@ -1,3 +1,4 @@
+import { lightKindsOf } from "../../plan/light-kind.js";
 import { seenFrom } from "../../reference/seen-from.js";
 import { leakTests } from "../../work/leak-tests.js";
 import type { ProvingInput } from "../input.js";
@@ -26,11 +27,8 @@ export function sightSections({ plan }: ProvingInput): SheetSection[] {
   return holes.length === 0 ? seen : [...seen, leak];
 }
 
-/** Arc of a light whose name says which it is; undefined: nothing tells. */
+/** Arc of a light whose name says which one it is; undefined: nothing tells, or it is several in one lantern. */
 function arcOf(name: string): number | undefined {
-  const words = name.toLowerCase();
-  if (/all[- ]?round|anchor|pole/.test(words)) return seenFrom["all-round"].arcDeg;
-  if (/side ?lights?/.test(words)) return seenFrom.sidelight.arcDeg;
-  if (/masthead|steaming/.test(words)) return seenFrom.masthead.arcDeg;
-  return /stern/.test(words) ? seenFrom.stern.arcDeg : undefined;
+  const [kind, more] = lightKindsOf(name);
+  return kind === undefined || more !== undefined ? undefined : seenFrom[kind].arcDeg;
 }

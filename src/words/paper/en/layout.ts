@@ -116,7 +116,8 @@ export const layout = {
     intro:
       "Strip to the figure, no strand nicked. A terminal takes the conductors its colour and range say, nothing else. Pull figures are the least a crimp of that size holds for one minute on a test piece; one that stays in the boat is pulled with four fifths of it at most. Measure the barrel you bought: its depth decides how far to strip. Not listed here: the two ends at a fuse holder that sits in a lead, as the main's does, and the wires inside a panel between buses, fuses and switches; the shopping list has both, of the kind their makers ask for.",
     heads: {
-      run: "Run, conductor",
+      run: "Run",
+      conductor: "Conductor",
       size: "Size",
       terminal: "Terminal or joint",
       with: "With it in the joint",
@@ -128,6 +129,8 @@ export const layout = {
     folded: ", folded",
     finding: "There is a finding about this end: see Findings.",
     itsLead: "its lead",
+    single: "Places where one cable ends",
+    atPlace: (place: string): string => `at ${place}`,
     beside: (names: string): string => `beside ${names}`,
     across: (names: string): string => `across from ${names}`,
   },

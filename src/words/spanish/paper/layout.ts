@@ -106,7 +106,8 @@ export const layout: PaperWords["layout"] = {
     intro:
       "Pela lo que se dice, sin morder ningún hilo. Un terminal toma los conductores que dicen su color y su campo, y nada más. Las cifras de tracción son lo menos que aguanta un engaste de esa sección durante un minuto en una probeta; el que se queda en el barco se prueba con cuatro quintos como mucho. Mide el casquillo que compraste: su fondo decide cuánto pelar. No están aquí las dos puntas de un portafusibles intercalado, como el del fusible general, ni los cables dentro de un cuadro entre barras, fusibles e interruptores; la lista de la compra tiene ambos, de la clase que piden sus fabricantes.",
     heads: {
-      run: "Tendido, conductor",
+      run: "Tendido",
+      conductor: "Conductor",
       size: "Sección",
       terminal: "Terminal o unión",
       with: "Con él en la unión",
@@ -118,6 +119,8 @@ export const layout: PaperWords["layout"] = {
     folded: ", doblado",
     finding: "Hay un hallazgo sobre esta punta: mira Hallazgos.",
     itsLead: "su hilo",
+    single: "Sitios donde acaba un solo cable",
+    atPlace: (place) => `en ${place}`,
     beside: (names) => `junto a ${names}`,
     across: (names) => `enfrente de ${names}`,
   },

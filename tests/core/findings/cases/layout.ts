@@ -29,6 +29,21 @@ const pumpBoat = (
     runs: [feed({ beforeMaster: change.beforeMaster ?? false }), lampRun()],
   });
 
+/** A boat of a kind and a length with these lights; a number beside a light: how high it stands [m]. */
+const lit = (
+  kind: string,
+  lengthM: number | undefined,
+  ...lights: readonly (string | readonly [string, number])[]
+): CheckInput =>
+  boat({
+    gear: lights.map((light) => {
+      const [name, upM] = typeof light === "string" ? [light] : light;
+      const about = { name, group: name, role: "navigation light" } as const;
+      return lamp(upM === undefined ? about : { ...about, standsAtM: [1, 0, upM] });
+    }),
+    plan: { source: { craft: { kind, ...(lengthM !== undefined && { lengthM }) } } },
+  });
+
 export const layoutCases = {
   "ignition-protection": {
     raises: [
@@ -113,6 +128,59 @@ export const layoutCases = {
         }),
       () => petrolBoat({}),
       () => boat({ gear: [lamp({ surroundings: "engine space" })] }),
+    ],
+  },
+  "navigation-lights-set": {
+    raises: [
+      // Rule 23 (a) and (d): under 12 m an all-round light may stand for masthead light and sternlight, not for sidelights
+      { boat: () => lit("motor boat", 6, "side lights", "stern light"), at: "side lights", level: "mend" },
+      { boat: () => lit("motor boat", 6, "side lights", "masthead light"), at: "side lights", level: "mend" },
+      { boat: () => lit("motor boat", 7, "all-round light"), at: "all-round light", level: "mend" },
+      { boat: () => lit("motor boat", 6.9, "all-round light"), at: "all-round light", level: "mind" },
+      {
+        boat: () => lit("motor boat", 12, "all-round light", "side lights"),
+        at: "all-round light",
+        level: "mend",
+      },
+      { boat: () => lit("sailing boat", 7, "stern light"), at: "stern light", level: "mend" },
+      { boat: () => lit("skiff", 5, "all-round light"), at: "all-round light", level: "unchecked" },
+      { boat: () => lit("motor boat", 5, "green lamp"), at: "green lamp", level: "unchecked" },
+      {
+        boat: () => lit("motor boat", undefined, "all-round light"),
+        at: "all-round light",
+        level: "unchecked",
+      },
+    ],
+    quiet: [
+      () => lit("motor boat", 11.9, "all-round light", "side lights"),
+      () => lit("motor boat", 14, "masthead light", "side lights", "stern light"),
+      () => lit("sailing boat", 8, "side lights", "stern light"),
+      () => lit("velero", 8, "tricolour lantern"),
+      // Rule 25 (d): a torch does
+      () => lit("sailing dinghy", 6.9, "stern light"),
+      () => lit("rowing boat", 4, "all-round light"),
+      () => lit("lancha", 5, "luz todo horizonte", "luces de costado"),
+      () => boat({ gear: [lamp({})] }),
+    ],
+  },
+  "navigation-lights-height": {
+    raises: [
+      {
+        boat: () => lit("motor boat", 5, ["all-round light", 1.5], ["side lights", 0.75]),
+        at: "all-round light",
+        level: "mend",
+        figure: 0.75,
+      },
+      {
+        boat: () => lit("motor boat", 5, ["all-round light", 1.7], "side lights"),
+        at: "side lights",
+        level: "unchecked",
+      },
+    ],
+    quiet: [
+      () => lit("motor boat", 5, ["all-round light", 1.7], ["side lights", 0.7]),
+      () => lit("rowing boat", 4, "all-round light", "side lights"),
+      () => lit("motor boat", 5, "side lights"),
     ],
   },
   "navigation-lights-way": {
