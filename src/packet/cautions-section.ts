@@ -8,6 +8,11 @@ import type { Paper } from "./page.js";
 import { heading, type Piece, paragraph, stacked } from "./piece.js";
 import type { Section } from "./section.js";
 
+/** Findings not checked that are listed here, where there is room; fewer where there is not. */
+const mostListed = [8, 5, 3, 1] as const;
+/** Type of the cautions, smaller where a language takes more words, so that they stay one page. */
+const sizesPt = [9, 8.5] as const;
+
 /** What can hurt, who decides, and what nobody checked. */
 export function cautionsSection(
   figures: Figures,
@@ -20,25 +25,28 @@ export function cautionsSection(
   const solar = figures.plan.chargers.some(({ kind }) => kind === "solar");
   const told = cautions.filter(({ of }) => of === undefined || solar);
   const unchecked = figures.findings.filter(({ level }) => level === "unchecked");
-  const bullet = (text: string) => paragraph({ text: `– ${text}`, maxLines: 4 }, widthMm, 0.8);
-  const mostListed = 8;
-  const rest = unchecked.length - mostListed;
-  const pieces: Piece[] = [
+  const bullet = (text: string, sizePt: number) =>
+    paragraph({ text: `– ${text}`, sizePt, maxLines: 4 }, widthMm, 0.6);
+  const pieces = (most: number, sizePt: number): Piece[] => [
     ...told.map(({ title, text }) =>
       stacked([
-        paragraph({ text: title, sizePt: 11, weight: "semibold" }, widthMm, 0.3),
-        paragraph({ text, sizePt: 9.5 }, widthMm, 2.2),
+        paragraph({ text: title, sizePt: 10.5, weight: "semibold" }, widthMm, 0.2),
+        paragraph({ text, sizePt }, widthMm, 1.8),
       ]),
     ),
     heading(say.decides, widthMm),
-    paragraph({ text: deference }, widthMm, 1),
+    paragraph({ text: deference, sizePt }, widthMm, 1),
     heading(say.never, widthMm),
-    ...neverChecked.map(bullet),
+    ...neverChecked.map((text) => bullet(text, sizePt)),
     ...(unchecked.length > 0 ? [heading(say.here, widthMm)] : []),
-    ...unchecked.slice(0, mostListed).map((finding) => bullet(findingSentence(finding, shows, of.findings))),
-    ...(rest > 0 ? [bullet(say.more(rest))] : []),
+    ...unchecked
+      .slice(0, most)
+      .map((finding) => bullet(findingSentence(finding, shows, of.findings), sizePt)),
+    ...(unchecked.length > most ? [bullet(say.more(unchecked.length - most), sizePt)] : []),
   ];
-  const pages = flow(pieces, paper, 2).map((shapes) => {
+  // all of what is not checked stands under Findings: here as much of it as the one page has room for
+  const laid = sizesPt.flatMap((sizePt) => mostListed.map((most) => flow(pieces(most, sizePt), paper, 2)));
+  const pages = (laid.find(({ length }) => length === 1) ?? laid.at(-1) ?? []).map((shapes) => {
     const middle = paper.left + widthMm + columnGapMm / 2;
     return [...shapes, box(middle, paper.bottom, 0, paper.top - paper.bottom - 2, { stroke: strokes.hair })];
   });
