@@ -204,4 +204,9 @@ test("where the plan's own file is out of reach it is asked where else to, and n
   await page.getByRole("button", { name: "Save to boat.yaml" }).click();
   await page.getByText("Saved to elsewhere.yaml.").waitFor();
   await page.getByRole("button", { name: "Save to elsewhere.yaml" }).waitFor();
+  const saved = await page.evaluate(async () => {
+    const folder = await navigator.storage.getDirectory();
+    return (await (await folder.getFileHandle("elsewhere.yaml")).getFile()).text();
+  });
+  expect(saved).toBe(tender);
 });
