@@ -1,5 +1,17 @@
 import type { Colour } from "./palette.js";
-import type { Anchor, Group, Line, Point, Polyline, Role, Shape, Stroke, Text, Weight } from "./shapes.js";
+import type {
+  Anchor,
+  Group,
+  Line,
+  Part,
+  Point,
+  Polyline,
+  Role,
+  Shape,
+  Stroke,
+  Text,
+  Weight,
+} from "./shapes.js";
 
 /** Millimetres of a typographic point, 1/72 in. */
 export const mmPerPoint = 25.4 / 72;
@@ -54,6 +66,7 @@ export interface TextStyle {
   readonly turnDeg?: number;
   readonly colour?: Colour;
   readonly role?: Role;
+  readonly part?: Part;
 }
 
 /** One line of text with its baseline at (`x`, `y`); 10 pt regular ink unless told otherwise. */

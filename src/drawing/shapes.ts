@@ -78,6 +78,28 @@ export type Anchor = "start" | "middle" | "end";
 /** What a line of text is to those who hear a page: the title of a part, a heading in it, or what stands at the foot of every page. */
 export type Role = "title" | "heading" | "foot";
 
+/** A table, by which its cells know each other from page to page. */
+export interface TableMark {
+  readonly columns: number;
+}
+
+/** Of which part of a page a line of text is, to those who hear it. Marks are told apart as objects: lines of one mark are one part. */
+export type Part =
+  | { readonly is: "paragraph"; readonly mark: object }
+  | { readonly is: "item"; readonly list: object; readonly mark: object }
+  | {
+      readonly is: "cell";
+      readonly table: TableMark;
+      readonly row: object;
+      readonly column: number;
+      /** How many columns it spans; 1 where left out. */
+      readonly across?: number;
+      /** Heads its column, or its row. */
+      readonly heads?: "Column" | "Row";
+    }
+  /** Was said before: the name of a group that goes on, the other half of a flag. */
+  | { readonly is: "repeat" };
+
 /** One line of text. The words are data: each writer makes them safe for its format. */
 export interface Text {
   readonly kind: "text";
@@ -92,6 +114,7 @@ export interface Text {
   readonly turnDeg: number;
   readonly colour: Colour;
   readonly role?: Role;
+  readonly part?: Part;
 }
 
 /** Shapes moved together by (`dx`, `dy`). `label` says what they are to those who do not see them. */

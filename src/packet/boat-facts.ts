@@ -3,7 +3,7 @@ import type { Shows } from "../core/plan/model/plan.js";
 import { points, text } from "../drawing/make.js";
 import { boatLengthWords, marked, shareSet } from "../words/numbers.js";
 import type { PaperWords } from "../words/paper/paper-words.js";
-import { type Piece, paragraph } from "./piece.js";
+import { itemOf, type Piece, paragraph } from "./piece.js";
 
 const nameMm = 28;
 
@@ -51,7 +51,8 @@ export function boatFacts(
     ...inOneLine(say.outing, plan.outings),
   ];
   const batteries = say.battery(plan.batteries.length);
-  return facts.map(([name, fact]) => factLine(name, fact, name === batteries ? 2 : 1, widthMm));
+  const list = {};
+  return facts.map(([name, fact]) => itemOf(list, factLine(name, fact, name === batteries ? 2 : 1, widthMm)));
 }
 
 function listedOf<T>(

@@ -3,6 +3,7 @@ import type { LayoutFigures } from "../core/parts/layout-types.js";
 import { boxInside } from "../drawing/box-inside.js";
 import { fitText } from "../drawing/fonts/wrap.js";
 import { points, text } from "../drawing/make.js";
+import { figure } from "../drawing/parts.js";
 import type { Shape } from "../drawing/shapes.js";
 import { templateParts } from "../drawing/template-sheet.js";
 import { boxWhyWords, passingWords } from "../words/box-words.js";
@@ -51,7 +52,7 @@ export function boxSheets(
           };
           return templateParts(template, area, words.of.drawn).map(({ part, shapes }) => [
             ...templateHead(template.face, part, paper, words),
-            ...shapes,
+            ...figure(say.template(template.face), shapes, words.frame.drawn),
           ]);
         }),
       ],
@@ -142,7 +143,7 @@ function pieces(
   const drawing: Piece = {
     heightMm: drawingMm + 2 + 4 * notes.length,
     draw: (x, top) => [
-      ...draw({ left: x, bottom: top - drawingMm }).shapes,
+      ...figure(say.title(box.box), draw({ left: x, bottom: top - drawingMm }).shapes, words.frame.drawn),
       ...notes.map((note, index) =>
         text(x, top - drawingMm - 4.5 - index * 4, fitText(note, leftMm, type), { ...type, colour: "soft" }),
       ),

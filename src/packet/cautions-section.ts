@@ -5,7 +5,7 @@ import { findingSentence } from "../words/findings.js";
 import type { PaperWords } from "../words/paper/paper-words.js";
 import { columnGapMm, columnWidthMm, flow } from "./flow.js";
 import type { Paper } from "./page.js";
-import { heading, type Piece, paragraph, stacked } from "./piece.js";
+import { heading, itemOf, type Piece, paragraph, stacked } from "./piece.js";
 import type { Section } from "./section.js";
 
 /** Findings not checked that are listed here, where there is room; fewer where there is not. */
@@ -25,8 +25,9 @@ export function cautionsSection(
   const solar = figures.plan.chargers.some(({ kind }) => kind === "solar");
   const told = cautions.filter(({ of }) => of === undefined || solar);
   const unchecked = figures.findings.filter(({ level }) => level === "unchecked");
-  const bullet = (text: string, sizePt: number) =>
-    paragraph({ text: `– ${text}`, sizePt, maxLines: 4 }, widthMm, 0.6);
+  const [never, here] = [{}, {}];
+  const bullet = (text: string, sizePt: number, list: object) =>
+    itemOf(list, paragraph({ text: `– ${text}`, sizePt, maxLines: 4 }, widthMm, 0.6));
   const pieces = (most: number, sizePt: number): Piece[] => [
     ...told.map(({ title, text }) =>
       stacked([
@@ -37,12 +38,12 @@ export function cautionsSection(
     heading(say.decides, widthMm),
     paragraph({ text: deference, sizePt }, widthMm, 1),
     heading(say.never, widthMm),
-    ...neverChecked.map((text) => bullet(text, sizePt)),
+    ...neverChecked.map((text) => bullet(text, sizePt, never)),
     ...(unchecked.length > 0 ? [heading(say.here, widthMm)] : []),
     ...unchecked
       .slice(0, most)
-      .map((finding) => bullet(findingSentence(finding, shows, of.findings), sizePt)),
-    ...(unchecked.length > most ? [bullet(say.more(unchecked.length - most), sizePt)] : []),
+      .map((finding) => bullet(findingSentence(finding, shows, of.findings), sizePt, here)),
+    ...(unchecked.length > most ? [bullet(say.more(unchecked.length - most), sizePt, here)] : []),
   ];
   // all of what is not checked stands under Findings: here as much of it as the one page has room for
   const laid = sizesPt.flatMap((sizePt) => mostListed.map((most) => flow(pieces(most, sizePt), paper, 2)));

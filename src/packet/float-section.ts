@@ -2,6 +2,7 @@ import type { FloatFigures, HullFigures } from "../core/hull/figures.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { profileAfloat } from "../drawing/hull/profile-view.js";
 import { points, text } from "../drawing/make.js";
+import { figure } from "../drawing/parts.js";
 import { degreeWords, moveStepM } from "../words/hull-words.js";
 import { decimals, lengthWords, metacentreWords } from "../words/numbers.js";
 import type { PaperWords } from "../words/paper/paper-words.js";
@@ -20,7 +21,7 @@ export function floatSection(
   hull: HullFigures,
   shows: Shows,
   paper: Paper,
-  { hull: { float: words } }: PaperWords,
+  { hull: { float: words }, frame }: PaperWords,
 ): Section {
   const { float } = hull;
   const { title, subtitle } = words;
@@ -28,7 +29,7 @@ export function floatSection(
   const widthMm = paper.right - paper.left;
   const third = widthMm / 3 - 5;
   const page = [
-    drawing(hull, words, widthMm),
+    drawing(hull, words, frame, widthMm),
     space(2),
     beside([
       { at: 0, piece: stacked([heading(words.atRest, third), ...restPieces(float, shows, words, third)]) },
@@ -57,7 +58,7 @@ export function floatSection(
   return { title, subtitle, pages: flow(page, paper) };
 }
 
-function drawing(hull: HullFigures, words: FloatWords, widthMm: number): Piece {
+function drawing(hull: HullFigures, words: FloatWords, frame: PaperWords["frame"], widthMm: number): Piece {
   return {
     heightMm: drawingMm,
     draw: (x, top) => {
@@ -69,7 +70,10 @@ function drawing(hull: HullFigures, words: FloatWords, widthMm: number): Piece {
       });
       if (view === undefined) return [];
       const key = words.key(view.scale);
-      return [...view.shapes, text(x, top - drawingMm + 1.5, key, { sizeMm: points(9), colour: "soft" })];
+      return [
+        ...figure(words.title, view.shapes, frame.drawn),
+        text(x, top - drawingMm + 1.5, key, { sizeMm: points(9), colour: "soft" }),
+      ];
     },
   };
 }

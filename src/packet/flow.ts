@@ -1,3 +1,4 @@
+import { partOf } from "../drawing/parts.js";
 import type { Shape } from "../drawing/shapes.js";
 import type { Paper } from "./page.js";
 import type { Piece } from "./piece.js";
@@ -32,8 +33,9 @@ export function flowFrom(
   let column = 0;
   let top = from;
   const put = (piece: Piece) => {
-    for (const shape of piece.draw(paper.left + column * (widthMm + columnGapMm), top))
-      pages.at(-1)?.push(shape);
+    const shapes = piece.draw(paper.left + column * (widthMm + columnGapMm), top);
+    // words of a piece of which nothing else is said are one paragraph
+    for (const shape of partOf(shapes, { is: "paragraph", mark: {} })) pages.at(-1)?.push(shape);
     top -= piece.heightMm;
   };
   for (const [index, piece] of pieces.entries()) {

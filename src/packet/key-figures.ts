@@ -3,6 +3,7 @@ import { levels } from "../core/findings/finding.js";
 import { type Ledger, ledgerOf } from "../core/ledger.js";
 import { fitText, wrapText } from "../drawing/fonts/wrap.js";
 import { box, line, points, strokes, text } from "../drawing/make.js";
+import { partOf } from "../drawing/parts.js";
 import type { Shape } from "../drawing/shapes.js";
 import type { LabelWords } from "../words/labels.js";
 import { hours, noFigure, percentAgainst, shareSet, volts } from "../words/numbers.js";
@@ -29,14 +30,17 @@ export function keyFigures(
     heightMm,
     draw: (x, top) => [
       box(x, top - heightMm, widthMm, heightMm, { fill: "wash" }),
-      ...big(x + thirds[0] + 4, top, words.hours, reserve.figure, reserve.note, roomMm[0]),
+      ...told(big(x + thirds[0] + 4, top, words.hours, reserve.figure, reserve.note, roomMm[0])),
       line(x + thirds[1], top - 4, x + thirds[1], top - heightMm + 4, strokes.hair),
-      ...big(x + thirds[1] + 4, top, words.drop, drop.figure, drop.note, roomMm[1]),
+      ...told(big(x + thirds[1] + 4, top, words.drop, drop.figure, drop.note, roomMm[1])),
       line(x + thirds[2], top - 4, x + thirds[2], top - heightMm + 4, strokes.hair),
       ...findingCounts(x + thirds[2] + 4, top, ledger, of.labels, words.findings, roomMm[2] - 4),
     ],
   };
 }
+
+/** Title, figure and note as one paragraph. */
+const told = (shapes: readonly Shape[]) => partOf(shapes, { is: "paragraph", mark: {} });
 
 const label = (x: number, top: number, words: string) =>
   text(x, top - 5, words, { sizeMm: points(9.5), weight: "semibold", colour: "soft" });

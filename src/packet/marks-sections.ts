@@ -4,13 +4,14 @@ import type { Shows } from "../core/plan/model/plan.js";
 import { marksScale, scaleBar } from "../drawing/hull/marks-scale.js";
 import { marksView } from "../drawing/hull/marks-view.js";
 import { points, text } from "../drawing/make.js";
+import { figure } from "../drawing/parts.js";
 import { readingWords } from "../words/hull-words.js";
 import { lengthWords } from "../words/numbers.js";
 import type { PaperWords } from "../words/paper/paper-words.js";
 import { seenWords } from "../words/step-drawing-words.js";
 import { flow } from "./flow.js";
 import { referenceLegend } from "./marks-legend.js";
-import { markRow, tableHead, verdictRow } from "./marks-table.js";
+import { markColumns, markRow, tableHead, verdictRow } from "./marks-table.js";
 import type { Paper } from "./page.js";
 import { type Piece, paragraph, space } from "./piece.js";
 import type { Section } from "./section.js";
@@ -54,14 +55,15 @@ function pieces(
 ): Piece[] {
   const widthMm = paper.right - paper.left;
   const say = words.hull.marks;
-  const head = tableHead(say, widthMm);
+  const table = { columns: markColumns };
+  const head = tableHead(say, widthMm, table);
   return [
     drawing(hull, face, side, shows, words, widthMm),
     ...referenceLegend(hull, side, shows, words, widthMm),
     space(1),
     head,
     ...side.marks.flatMap((one, index): Piece[] => {
-      const row = markRow(hull, side, one, index + 1, { shows, words, widthMm, head });
+      const row = markRow(hull, side, one, index + 1, { shows, words, widthMm, head, table });
       const said = verdictRow(hull, side, one.mark.name, shows, words, widthMm);
       return said.length === 0 ? [row] : [{ ...row, keepWithNext: true }, ...said];
     }),
@@ -88,7 +90,7 @@ function drawing(
   face: FaceFigures,
   side: SideFigures,
   shows: Shows,
-  { hull: { marks: words }, of }: PaperWords,
+  { hull: { marks: words }, frame, of }: PaperWords,
   widthMm: number,
 ): Piece {
   const { scale, heightMm: viewMm } = marksScale(side, widthMm, mostDrawingMm, shows.lengths);
@@ -104,7 +106,7 @@ function drawing(
       const bar = words.scale(scale, lengthWords(barM, shows));
       const seen = seenWords(face.plan, inside, view.bowRight, of.drawn);
       return [
-        ...view.shapes,
+        ...figure(words.title(face.name), view.shapes, frame.drawn),
         ...scaleBar(x, footY + 1, (barM * 1000) / scale, bar),
         text(x + widthMm, footY, `${seen}. ${of.drawn.step.notByDrawing}`, {
           sizeMm: points(9),

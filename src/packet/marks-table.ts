@@ -5,7 +5,8 @@ import type { Shows } from "../core/plan/model/plan.js";
 import { fitText } from "../drawing/fonts/wrap.js";
 import { referenceLetters } from "../drawing/hull/marks-labels.js";
 import { box, line, points, strokes, text } from "../drawing/make.js";
-import type { Shape } from "../drawing/shapes.js";
+import { partOfAll } from "../drawing/parts.js";
+import type { Shape, TableMark } from "../drawing/shapes.js";
 import {
   boreWords,
   edgeWords,
@@ -21,11 +22,14 @@ import { type Piece, paragraph } from "./piece.js";
 
 type MarkWords = PaperWords["hull"]["marks"];
 
+/** How many columns the table of marks has. */
+export const markColumns = 7;
 /** Where each column starts, as a share of the width. */
 const columns = { number: 0, name: 0.06, first: 0.3, second: 0.455, check: 0.61, read: 0.775, hole: 0.92 };
 const rowMm = 14;
 
-export function tableHead({ heads: words }: MarkWords, widthMm: number): Piece {
+export function tableHead({ heads: words }: MarkWords, widthMm: number, table: TableMark): Piece {
+  const row = {};
   const heads: [number, string][] = [
     [columns.number, words.number],
     [columns.name, words.name],
@@ -39,8 +43,9 @@ export function tableHead({ heads: words }: MarkWords, widthMm: number): Piece {
     heightMm: 6,
     keepWithNext: true,
     draw: (x, top) => [
-      ...heads.map(([at, head]) =>
+      ...heads.map(([at, head], column) =>
         text(x + at * widthMm + 1, top - 4, head, {
+          part: { is: "cell", table, row, column, heads: "Column" },
           sizeMm: points(9.5),
           weight: "semibold",
           colour: "soft",
@@ -61,8 +66,12 @@ export function markRow(
     readonly words: PaperWords;
     readonly widthMm: number;
     readonly head: Piece;
+    readonly table: TableMark;
   },
 ): Piece {
+  const row = {};
+  const inColumn = (at: number, shapes: readonly Shape[]): Shape[] =>
+    partOfAll(shapes, { is: "cell", table: on.table, row, column: Object.values(columns).indexOf(at) });
   const { shows, words, widthMm, head } = on;
   const say = words.hull.marks;
   const { hull: hullWords, labels } = words.of;
@@ -97,65 +106,80 @@ export function markRow(
       const twin = twinWords(one, shows, hullWords);
       const under = twin === "" ? sureWords(one, shows, words) : twin;
       return [
-        text(x + 1, top - 7.4, say.ordinal(number), { sizeMm: points(11), colour: "soft" }),
-        text(
-          x + columns.name * widthMm + 1,
-          top - 6.2,
-          fitText(mark.name, nameRoom, { sizeMm: points(12), weight: "semibold" }),
-          { sizeMm: points(12), weight: "semibold" },
+        ...inColumn(columns.number, [
+          text(x + 1, top - 7.4, say.ordinal(number), { sizeMm: points(11), colour: "soft" }),
+        ]),
+        ...inColumn(columns.name, [
+          text(
+            x + columns.name * widthMm + 1,
+            top - 6.2,
+            fitText(mark.name, nameRoom, { sizeMm: points(12), weight: "semibold" }),
+            { sizeMm: points(12), weight: "semibold" },
+          ),
+          text(
+            x + columns.name * widthMm + 1,
+            top - 11.4,
+            fitText(under, nameRoom, { sizeMm: points(9.5), weight: "regular" }),
+            { sizeMm: points(9.5), colour: "soft" },
+          ),
+        ]),
+        ...inColumn(
+          columns.first,
+          first === undefined
+            ? [
+                text(x + columns.first * widthMm + 1, top - 7.4, say.cannot, {
+                  sizeMm: points(11),
+                }),
+              ]
+            : cell(
+                columns.first,
+                first,
+                square
+                  ? `${say.from(from(first))}, ${wayWords(mark.edge ?? "", first.roundedM, side.face, hullWords)}`
+                  : `${say.from(from(first))}${straight(first, say)}`,
+                roomOf(columns.first, columns.second),
+              ),
         ),
-        text(
-          x + columns.name * widthMm + 1,
-          top - 11.4,
-          fitText(under, nameRoom, { sizeMm: points(9.5), weight: "regular" }),
-          { sizeMm: points(9.5), colour: "soft" },
+        ...inColumn(
+          columns.second,
+          second === undefined
+            ? []
+            : cell(
+                columns.second,
+                second,
+                square
+                  ? say.off(edgeWords(mark.edge, side.face, hullWords))
+                  : `${say.from(from(second))}${straight(second, say)}`,
+                roomOf(columns.second, columns.check),
+              ),
         ),
-        ...(first === undefined
-          ? [
-              text(x + columns.first * widthMm + 1, top - 7.4, say.cannot, {
-                sizeMm: points(11),
-              }),
-            ]
-          : cell(
-              columns.first,
-              first,
-              square
-                ? `${say.from(from(first))}, ${wayWords(mark.edge ?? "", first.roundedM, side.face, hullWords)}`
-                : `${say.from(from(first))}${straight(first, say)}`,
-              roomOf(columns.first, columns.second),
-            )),
-        ...(second === undefined
-          ? []
-          : cell(
-              columns.second,
-              second,
-              square
-                ? say.off(edgeWords(mark.edge, side.face, hullWords))
-                : `${say.from(from(second))}${straight(second, say)}`,
-              roomOf(columns.second, columns.check),
-            )),
-        ...(mark.check === undefined
-          ? [
-              text(x + columns.check * widthMm + 1, top - 7.4, say.noCheck, {
-                sizeMm: points(11),
-                colour: "soft",
-              }),
-            ]
-          : cell(
-              columns.check,
-              mark.check,
-              `${say.from(from(mark.check))}${band === undefined ? "" : `  ± ${readingWords(bandRounded(band, graduationM), graduationM, shows)}`}`,
-              roomOf(columns.check, columns.read),
-            )),
+        ...inColumn(
+          columns.check,
+          mark.check === undefined
+            ? [
+                text(x + columns.check * widthMm + 1, top - 7.4, say.noCheck, {
+                  sizeMm: points(11),
+                  colour: "soft",
+                }),
+              ]
+            : cell(
+                columns.check,
+                mark.check,
+                `${say.from(from(mark.check))}${band === undefined ? "" : `  ± ${readingWords(bandRounded(band, graduationM), graduationM, shows)}`}`,
+                roomOf(columns.check, columns.read),
+              ),
+        ),
         box(x + columns.read * widthMm + 1, top - rowMm + 2, roomOf(columns.read, columns.hole), rowMm - 4, {
           stroke: strokes.line,
         }),
-        text(
-          x + columns.hole * widthMm + 1,
-          top - 7.4,
-          hole?.cut === undefined ? "?" : boreWords(hole.cut.holeMm),
-          { sizeMm: points(13), weight: "semibold" },
-        ),
+        ...inColumn(columns.hole, [
+          text(
+            x + columns.hole * widthMm + 1,
+            top - 7.4,
+            hole?.cut === undefined ? "?" : boreWords(hole.cut.holeMm),
+            { sizeMm: points(13), weight: "semibold" },
+          ),
+        ]),
         line(x, top - rowMm, x + widthMm, top - rowMm, strokes.hair),
       ];
     },

@@ -4,9 +4,9 @@ import type { WorkFigures } from "../core/work/plan-work.js";
 import type { CautionKey, ConsumableKey, Step } from "../core/work/step.js";
 import { wrapText } from "../drawing/fonts/wrap.js";
 import { box, group, line, strokes, text } from "../drawing/make.js";
+import { figure } from "../drawing/parts.js";
 import type { Shape } from "../drawing/shapes.js";
 import { type DrawnFrom, stepDrawings } from "../drawing/work/step-drawing.js";
-import type { DrawnWords } from "../words/drawn/english.js";
 import { hours } from "../words/numbers.js";
 import type { PaperWords } from "../words/paper/paper-words.js";
 import { sizeLines } from "../words/step-lines.js";
@@ -15,7 +15,7 @@ import { sessionWords, spanWords } from "../words/work-times.js";
 import { bindingWords, consumableText, proofWords, stepTitles } from "../words/work-words.js";
 import { columnWidthMm, flow } from "./flow.js";
 import type { Paper } from "./page.js";
-import { type Piece, paragraph, pitch, space, stacked, typeOf } from "./piece.js";
+import { comingAgain, itemOf, type Piece, paragraph, pitch, space, stacked, typeOf } from "./piece.js";
 import type { Section } from "./section.js";
 
 const columns = 2;
@@ -131,27 +131,30 @@ function groupPieces(
   const shared =
     cautions.length === 1 && steps.every(({ step }) => step.caution !== undefined) ? cautions : [];
   const kind = say.kinds[first.step.kind];
+  const list = {};
   const head = groupHead(kind, steps, shared, words, widthMm);
-  const again = stacked([
-    paragraph(
-      { text: words.work.order.continued(kind), sizePt: 10.5, weight: "semibold", colour: "soft" },
-      widthMm,
-      0.5,
-    ),
-    ...shared.map((caution) => cautionPiece(caution, words.of.steps, widthMm)),
-    space(1),
-  ]);
+  const again = comingAgain(
+    stacked([
+      paragraph(
+        { text: words.work.order.continued(kind), sizePt: 10.5, weight: "semibold", colour: "soft" },
+        widthMm,
+        0.5,
+      ),
+      ...shared.map((caution) => cautionPiece(caution, words.of.steps, widthMm)),
+      space(1),
+    ]),
+  );
   return [
     head,
     ...steps.flatMap(({ step, planned, title, session }, at) => {
       const said = [
         ...(session === undefined ? [] : [sessionPiece(session, widthMm)]),
-        stepPiece(step, title, shows, say, widthMm, shared),
+        itemOf(list, stepPiece(step, title, shows, say, widthMm, shared)),
       ];
       const drawn =
         from === undefined || !drawnTasks.has(step.task)
           ? []
-          : drawingPieces(step, from, shows, words.of.drawn, widthMm);
+          : drawingPieces(step, title, from, shows, words, widthMm);
       const pieces = [
         ...said,
         ...drawn,
@@ -200,7 +203,13 @@ function groupHead(
   const minutes = steps.reduce((sum, { step }) => sum + step.minutes, 0);
   const pieces = [
     paragraph(
-      { text: `${title} · ${hours(minutes / 60)}`, sizePt: 12, weight: "semibold", maxLines: 2 },
+      {
+        text: `${title} · ${hours(minutes / 60)}`,
+        sizePt: 12,
+        weight: "semibold",
+        maxLines: 2,
+        role: "heading",
+      },
       widthMm,
       0.6,
     ),
@@ -250,18 +259,19 @@ const mostDrawingMm = 42;
 
 function drawingPieces(
   step: Step,
+  title: string,
   from: DrawnFrom,
   shows: Shows,
-  drawn: DrawnWords,
+  { frame, of }: PaperWords,
   widthMm: number,
 ): Piece[] {
   const room = { widthMm: widthMm - indentMm, mostMm: mostDrawingMm };
-  return stepDrawings(step, from, shows, room, drawn).map(({ shapes, heightMm, words }): Piece => {
+  return stepDrawings(step, from, shows, room, of.drawn).map(({ shapes, heightMm, words }): Piece => {
     const caption = paragraph({ text: words, sizePt: 8.5, colour: "soft", maxLines: 6 }, room.widthMm, 2);
     return stacked([
       {
         heightMm: heightMm + 1,
-        draw: (x, top) => [group(x + indentMm, top - heightMm, shapes)],
+        draw: (x, top) => figure(title, [group(x + indentMm, top - heightMm, shapes)], frame.drawn),
       },
       { ...caption, draw: (x, top) => caption.draw(x + indentMm, top) },
     ]);

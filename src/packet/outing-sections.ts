@@ -2,6 +2,7 @@ import type { BatteryTrace, OutingFigures } from "../core/energy/types.js";
 import type { Figures } from "../core/figures-types.js";
 import type { OnPeriod } from "../core/plan/model/outing.js";
 import { barsThatFit, outingChart } from "../drawing/outing-chart.js";
+import { figure } from "../drawing/parts.js";
 import type { Shape } from "../drawing/shapes.js";
 import { decimals, hours, marked, percent, threeDigits, volts } from "../words/numbers.js";
 import type { PaperWords } from "../words/paper/paper-words.js";
@@ -27,7 +28,7 @@ function outingPage(
   outing: OutingFigures,
   trace: BatteryTrace,
   paper: Paper,
-  { electrics: { outing: say }, of }: PaperWords,
+  { electrics: { outing: say }, frame, of }: PaperWords,
 ): Shape[] {
   const widthMm = paper.right - paper.left;
   const battery = figures.plan.batteries.find(({ name }) => name === trace.battery);
@@ -87,7 +88,7 @@ function outingPage(
   );
   return [
     ...words.draw(paper.left, paper.top),
-    ...chart,
+    ...figure(`${say.title(outing.name)}, ${trace.battery}`, chart, frame.drawn),
     ...more.flatMap((piece) => piece.draw(paper.left, paper.bottom + 4)),
   ];
 }

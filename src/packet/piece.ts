@@ -1,6 +1,7 @@
 import { type Type, wrapText } from "../drawing/fonts/wrap.js";
 import { line, points, strokes, text } from "../drawing/make.js";
 import type { Colour } from "../drawing/palette.js";
+import { partOfAll } from "../drawing/parts.js";
 import type { Role, Shape, Weight } from "../drawing/shapes.js";
 
 /** Something a page break never cuts. */
@@ -39,6 +40,7 @@ export const typeOf = (words: Words): Type => ({
 export function paragraph(words: Words, widthMm: number, spaceAfterMm = 0): Piece {
   const { sizeMm, weight } = typeOf(words);
   const lines = wrapText(words.text, widthMm, { sizeMm, weight }, words.maxLines ?? 60);
+  const part = { is: "paragraph", mark: {} } as const;
   return {
     heightMm: lines.length * sizeMm * pitch + spaceAfterMm,
     draw: (x, top) =>
@@ -47,6 +49,7 @@ export function paragraph(words: Words, widthMm: number, spaceAfterMm = 0): Piec
           sizeMm,
           weight,
           colour: words.colour ?? "ink",
+          part,
           ...(words.role === undefined ? {} : { role: words.role }),
         }),
       ),
@@ -67,6 +70,18 @@ export function heading(words: string, widthMm: number): Piece {
       line(x, top - title.heightMm - 4.4, x + widthMm, top - title.heightMm - 4.4, strokes.fine),
     ],
   };
+}
+
+/** A piece that stands over its like on the next page again, and is not told twice. */
+export const comingAgain = (piece: Piece): Piece => ({
+  ...piece,
+  draw: (x, top) => partOfAll(piece.draw(x, top), { is: "repeat" }),
+});
+
+/** A piece as one of a list. */
+export function itemOf(list: object, piece: Piece): Piece {
+  const part = { is: "item", list, mark: {} } as const;
+  return { ...piece, draw: (x, top) => partOfAll(piece.draw(x, top), part) };
 }
 
 export function space(heightMm: number): Piece {

@@ -115,10 +115,16 @@ export function firstPages(sheets: readonly PackedSheet[]): ReadonlyMap<string, 
 }
 
 function partHeading({ section, index, titleY: y }: Part, paper: Paper, words: PaperWords["frame"]): Shape[] {
-  const titleType = { sizeMm: points(20), weight: "semibold", role: "title" } as const;
+  // on its next pages a title is there to leaf by, not to hear again
+  const again = index > 0;
+  const titleType = { sizeMm: points(20), weight: "semibold", role: again ? "foot" : "title" } as const;
   const widthMm = paper.right - paper.left;
   const title = fitText(section.title, widthMm * 0.6, titleType);
-  const subtitleType = { sizeMm: points(10.5), weight: "regular" } as const;
+  const subtitleType = {
+    sizeMm: points(10.5),
+    weight: "regular",
+    ...(again ? { role: "foot" as const } : {}),
+  } as const;
   const room = widthMm - textWidthMm(title, titleType.sizeMm, titleType.weight) - 6;
   const beside = `${section.subtitle}${index > 0 ? words.continued : ""}`.trim();
   return [

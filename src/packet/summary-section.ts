@@ -6,7 +6,8 @@ import type { WorkFigures } from "../core/work/plan-work.js";
 import { textWidthMm } from "../drawing/fonts/measure.js";
 import { fitText, type Type } from "../drawing/fonts/wrap.js";
 import { profileAfloat, profileHeightMm } from "../drawing/hull/profile-view.js";
-import { box, line, points, strokes, text } from "../drawing/make.js";
+import { box, group, line, points, strokes, text } from "../drawing/make.js";
+import { figure, partOf } from "../drawing/parts.js";
 import type { Shape } from "../drawing/shapes.js";
 import type { CautionWords } from "../words/cautions.js";
 import { findingSentence } from "../words/findings.js";
@@ -78,7 +79,7 @@ export function summarySection(
       ? []
       : firstSteps(figures, work, words, rightMm, pageOf(words.work.order.title), most.steps)),
   ]);
-  const left = stacked([facts, ...boatDrawing(hull, leftMm, roomMm - facts.heightMm)]);
+  const left = stacked([facts, ...boatDrawing(hull, leftMm, roomMm - facts.heightMm, say.boat, say)]);
   const page = stacked([
     strip,
     beside([
@@ -122,12 +123,18 @@ function subheading(words: string, widthMm: number): Piece {
 }
 
 /** The boat from the side, as she floats, where her form is known and there is room. */
-function boatDrawing(hull: HullFigures | undefined, widthMm: number, roomMm: number): Piece[] {
+function boatDrawing(
+  hull: HullFigures | undefined,
+  widthMm: number,
+  roomMm: number,
+  what: string,
+  { drawn }: PaperWords["frame"],
+): Piece[] {
   const wantedMm = hull === undefined ? undefined : profileHeightMm(hull, widthMm);
   if (hull === undefined || wantedMm === undefined || roomMm < 12) return [];
   const heightMm = Math.min(wantedMm, roomMm);
   const draw = (left: number, bottom: number) =>
-    profileAfloat(hull, { left, bottom, widthMm, heightMm }, false)?.shapes ?? [];
+    figure(what, profileAfloat(hull, { left, bottom, widthMm, heightMm }, false)?.shapes ?? [], drawn);
   return [{ heightMm, draw: (x, top) => draw(x, top - heightMm) }];
 }
 
@@ -224,7 +231,12 @@ function findingLines(
       return {
         heightMm: sentence.heightMm,
         draw: (x, top) => [
-          ...levelMark(finding.level, x + 2.2, top - 2.3, 1.9),
+          group(
+            0,
+            0,
+            levelMark(finding.level, x + 2.2, top - 2.3, 1.9),
+            of.labels.levels[finding.level].name,
+          ),
           ...sentence.draw(x + 7, top),
         ],
       };
@@ -251,6 +263,7 @@ function contentsPiece(contents: readonly ContentsLine[], title: string, widthMm
     .find(({ spareMm }, index) => spareMm >= 0 || index === contentsColumns.length - 1);
   if (columns === undefined) return stacked([]);
   const { rows, parts } = columns;
+  const list = {};
   const lines: Piece = {
     heightMm: rows * rowMm + 3,
     draw: (x, top) =>
@@ -259,8 +272,13 @@ function contentsPiece(contents: readonly ContentsLine[], title: string, widthMm
           const left = x + at;
           const y = top - index * rowMm - type.sizeMm;
           return [
-            text(left, y, fitText(name, columnMm - pageNumberMm + 1, type), type),
-            text(left + columnMm, y, String(page), { ...type, anchor: "end", weight: "semibold" }),
+            ...partOf(
+              [
+                text(left, y, fitText(name, columnMm - pageNumberMm + 1, type), type),
+                text(left + columnMm, y, String(page), { ...type, anchor: "end", weight: "semibold" }),
+              ],
+              { is: "item", list, mark: {} },
+            ),
             line(left, y - 1.2, left + columnMm, y - 1.2, strokes.hair),
           ];
         }),

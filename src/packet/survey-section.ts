@@ -4,7 +4,8 @@ import type { Shows } from "../core/plan/model/plan.js";
 import { fitText } from "../drawing/fonts/wrap.js";
 import { surveyHeightMm, surveyView } from "../drawing/hull/survey-view.js";
 import { box, line, points, strokes, text } from "../drawing/make.js";
-import type { Shape } from "../drawing/shapes.js";
+import { figure } from "../drawing/parts.js";
+import type { Part, Shape } from "../drawing/shapes.js";
 import type { HullWords } from "../words/hull/english.js";
 import { nextReasonWords, nextWords } from "../words/hull-words.js";
 import type { PaperWords } from "../words/paper/paper-words.js";
@@ -26,7 +27,7 @@ export function surveySection(
   hull: HullFigures,
   shows: Shows,
   paper: Paper,
-  { hull: { survey: words }, of }: PaperWords,
+  { hull: { survey: words }, frame, of }: PaperWords,
 ): Section {
   const { title } = words;
   const subtitle = words.subtitle(shows.lengths === "inches");
@@ -47,7 +48,10 @@ export function surveySection(
   return {
     title,
     subtitle,
-    pages: flow([drawing(hull, form, stations, widthMm, heightMm), ...below], paper),
+    pages: flow(
+      [drawing(hull, form, stations, widthMm, heightMm, words.title, frame.drawn), ...below],
+      paper,
+    ),
   };
 }
 
@@ -73,6 +77,8 @@ function drawing(
   stations: readonly number[],
   widthMm: number,
   heightMm: number,
+  what: string,
+  drawn: PaperWords["frame"]["drawn"],
 ): Piece {
   const written = hull.plan.source.craft.form;
   // of a starting form only what was measured is a fact
@@ -82,7 +88,11 @@ function drawing(
   return {
     heightMm,
     draw: (x, top) =>
-      surveyView(form, stations, isMeasured, { left: x, bottom: top - heightMm, widthMm, heightMm }),
+      figure(
+        what,
+        surveyView(form, stations, isMeasured, { left: x, bottom: top - heightMm, widthMm, heightMm }),
+        drawn,
+      ),
   };
 }
 
@@ -152,18 +162,32 @@ function stationTable(
         ? [box(x + at(index) - columnMm / 2 + 0.8, y - 2, columnMm - 1.6, 6.2, { stroke: strokes.fine })]
         : [text(x + at(index), y, one, { sizeMm, weight, anchor: "middle" })],
     );
-  const row = (name: string, of: string, words: readonly (string | undefined)[], head = false): Piece => ({
-    heightMm: rowMm,
-    keepWithNext: head,
-    draw: (x, top) => [
-      text(x, top - 5.4, `${fitText(name, nameMm - 14, nameType(head))}${of}`, {
-        ...nameType(head),
-        colour: head ? "soft" : "ink",
-      }),
-      ...cells(top - 5.4, x, words, head ? "semibold" : "regular"),
-      line(x, top - rowMm, x + widthMm, top - rowMm, head ? strokes.line : strokes.hair),
-    ],
-  });
+  const table = { columns: stations.length + 1 };
+  const row = (name: string, of: string, words: readonly (string | undefined)[], head = false): Piece => {
+    const mark = {};
+    const part = (column: number, heads?: "Column" | "Row"): Part => ({
+      is: "cell",
+      table,
+      row: mark,
+      column,
+      ...(heads === undefined ? {} : { heads }),
+    });
+    return {
+      heightMm: rowMm,
+      keepWithNext: head,
+      draw: (x, top) => [
+        text(x, top - 5.4, `${fitText(name, nameMm - 14, nameType(head))}${of}`, {
+          ...nameType(head),
+          colour: head ? "soft" : "ink",
+          part: part(0, head ? "Column" : "Row"),
+        }),
+        ...cells(top - 5.4, x, words, head ? "semibold" : "regular").map((shape, column) =>
+          shape.kind === "text" ? { ...shape, part: part(column + 1, head ? "Column" : undefined) } : shape,
+        ),
+        line(x, top - rowMm, x + widthMm, top - rowMm, head ? strokes.line : strokes.hair),
+      ],
+    };
+  };
   return [
     row(
       words.station,

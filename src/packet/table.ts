@@ -2,7 +2,8 @@ import { textWidthMm } from "../drawing/fonts/measure.js";
 import { wrapText } from "../drawing/fonts/wrap.js";
 import { box, line, strokes, text } from "../drawing/make.js";
 import type { Colour } from "../drawing/palette.js";
-import type { Shape } from "../drawing/shapes.js";
+import { partOfAll } from "../drawing/parts.js";
+import type { Part, Shape, TableMark } from "../drawing/shapes.js";
 import { type Piece, pitch, stacked, typeOf, type Words } from "./piece.js";
 import { tickSquare } from "./tick.js";
 
@@ -48,9 +49,19 @@ const headingType = { sizePt: 9.5, weight: "semibold", colour: "soft" } as const
  */
 export function table(columns: readonly Column[], rows: readonly Row[], widthMm: number): Piece[] {
   const places = placesOf(columns, rows, widthMm);
-  const head = headPiece(columns, places, widthMm);
-  return [head, ...rowPieces(rows, places, widthMm, head)];
+  const mark = markOf(columns);
+  const head = headPiece(columns, places, widthMm, mark);
+  return [head, ...rowPieces(rows, places, widthMm, head, mark)];
 }
+
+/** What a table is to those who hear it; one without headings has the name of each row first. */
+interface Mark extends TableMark {
+  readonly namesFirst: boolean;
+}
+const markOf = (columns: readonly Column[]): Mark => ({
+  columns: columns.length,
+  namesFirst: columns.every(({ heading }) => heading === ""),
+});
 
 function placesOf(columns: readonly Column[], rows: readonly Row[], widthMm: number): Place[] {
   const shares = columns.reduce((sum, column) => sum + column.share, 0);
@@ -64,9 +75,15 @@ function placesOf(columns: readonly Column[], rows: readonly Row[], widthMm: num
 }
 
 /** Two rows at each end of a table go together, so that none of them stands alone on a page. */
-function rowPieces(rows: readonly Row[], places: readonly Place[], widthMm: number, head: Piece): Piece[] {
+function rowPieces(
+  rows: readonly Row[],
+  places: readonly Place[],
+  widthMm: number,
+  head: Piece,
+  mark: Mark,
+): Piece[] {
   return rows.map((row, index) => ({
-    ...rowPiece(row, places, widthMm, head),
+    ...rowPiece(row, places, widthMm, head, mark),
     keepWithNext: index < rows.length - 1 && (index === 0 || index === rows.length - 2),
   }));
 }
@@ -105,17 +122,18 @@ export function groupedTable(
     groups.flatMap(({ rows }) => rows),
     widthMm,
   );
-  const head = headPiece(columns, places, widthMm);
+  const mark = markOf(columns);
+  const head = headPiece(columns, places, widthMm, mark);
   const lastIsOneRow = groups.at(-1)?.rows.length === 1;
   return [
     head,
     ...groups.flatMap(({ name, beside = "", rows }, index) => {
-      const again = stacked([head, groupPiece(`${name}${continued}`, "", widthMm, head)]);
-      const pieces = rowPieces(rows, places, widthMm, again);
+      const again = stacked([head, groupPiece(`${name}${continued}`, "", widthMm, head, undefined)]);
+      const pieces = rowPieces(rows, places, widthMm, again, mark);
       // a last group of one row does not go over to a page alone
       const kept = lastIsOneRow && index === groups.length - 2 ? pieces.length - 1 : -1;
       return [
-        groupPiece(name, beside, widthMm, head),
+        groupPiece(name, beside, widthMm, head, mark),
         ...pieces.map((piece, at) => (at === kept ? { ...piece, keepWithNext: true } : piece)),
       ];
     }),
@@ -124,7 +142,19 @@ export function groupedTable(
 
 const groupType = { sizePt: 11, weight: "semibold" } as const;
 
-function groupPiece(name: string, beside: string, widthMm: number, head: Piece): Piece {
+/** @param mark Undefined where the name only comes again. */
+function groupPiece(
+  name: string,
+  beside: string,
+  widthMm: number,
+  head: Piece,
+  mark: Mark | undefined,
+): Piece {
+  const row = {};
+  const part: Part =
+    mark === undefined
+      ? { is: "repeat" }
+      : { is: "cell", table: mark, row, column: 0, across: mark.columns, heads: "Row" };
   const nameMm = beside === "" ? widthMm : widthMm * 0.5;
   const title = setCell(
     { words: [{ ...groupType, text: name, maxLines: 2 }] },
@@ -141,8 +171,7 @@ function groupPiece(name: string, beside: string, widthMm: number, head: Piece):
     keepWithNext: true,
     draw: (x, top) => [
       box(x, top - heightMm, widthMm, heightMm - 0.6, { fill: "wash" }),
-      ...title.draw(x, top - rowPadMm - 0.6),
-      ...more.draw(x, top - rowPadMm - 1),
+      ...partOfAll([...title.draw(x, top - rowPadMm - 0.6), ...more.draw(x, top - rowPadMm - 1)], part),
       line(x, top - heightMm, x + widthMm, top - heightMm, strokes.hair),
     ],
   };
@@ -157,7 +186,8 @@ interface Place {
   readonly tailMm?: number | undefined;
 }
 
-function headPiece(columns: readonly Column[], places: readonly Place[], widthMm: number): Piece {
+function headPiece(columns: readonly Column[], places: readonly Place[], widthMm: number, mark: Mark): Piece {
+  const row = {};
   const cells = columns.map((column, index) =>
     setCell({ words: [{ ...headingType, text: column.heading, maxLines: 3 }] }, places[index]),
   );
@@ -167,13 +197,21 @@ function headPiece(columns: readonly Column[], places: readonly Place[], widthMm
     keepWithNext: true,
     draw: (x, top) => [
       // Headings stand on the line, however many lines they have.
-      ...cells.flatMap((cell) => cell.draw(x, top - heightMm + rowPadMm + cell.heightMm)),
+      ...cells.flatMap((cell, column) =>
+        partOfAll(cell.draw(x, top - heightMm + rowPadMm + cell.heightMm), {
+          is: "cell",
+          table: mark,
+          row,
+          column,
+          heads: "Column",
+        }),
+      ),
       line(x, top - heightMm, x + widthMm, top - heightMm, strokes.line),
     ],
   };
 }
 
-function rowPiece(row: Row, places: readonly Place[], widthMm: number, head: Piece): Piece {
+function rowPiece(row: Row, places: readonly Place[], widthMm: number, head: Piece, mark: Mark): Piece {
   if (row.cells.length !== places.length)
     throw new RangeError(`${places.length} cells required, got ${row.cells.length}`);
   const cells = row.cells.map((cell, index) =>
@@ -183,6 +221,7 @@ function rowPiece(row: Row, places: readonly Place[], widthMm: number, head: Pie
       Math.max(0, (places[index]?.tailMm ?? 0) - (tailWidthMm(cell) ?? Number.POSITIVE_INFINITY)),
     ),
   );
+  const noteRow = {};
   const cellsMm = Math.max(...cells.map((cell) => cell.heightMm));
   const indent = places[1]?.left ?? 0;
   const notePlace: Place = { left: indent, widthMm: widthMm - indent, align: "left" };
@@ -193,13 +232,27 @@ function rowPiece(row: Row, places: readonly Place[], widthMm: number, head: Pie
     head,
     draw: (x, top) => [
       ...(row.shaded === true ? [box(x, top - heightMm, widthMm, heightMm, { fill: "wash" })] : []),
-      ...cells.flatMap((cell) => cell.draw(x, top - rowPadMm)),
+      ...cells.flatMap((cell, column) =>
+        partOfAll(cell.draw(x, top - rowPadMm), {
+          is: "cell",
+          table: mark,
+          row,
+          column,
+          ...(mark.namesFirst && column === 0 ? { heads: "Row" } : {}),
+        }),
+      ),
       ...places.flatMap((place, index) =>
         place.hand === "write" && cells[index]?.empty === false
           ? []
           : byHand(place, x, top, cellsMm, row.ticked),
       ),
-      ...(note?.draw(x, top - rowPadMm - cellsMm) ?? []),
+      ...partOfAll(note?.draw(x, top - rowPadMm - cellsMm) ?? [], {
+        is: "cell",
+        table: mark,
+        row: noteRow,
+        column: 0,
+        across: mark.columns,
+      }),
       line(x, top - heightMm, x + widthMm, top - heightMm, strokes.hair),
     ],
   };

@@ -3,6 +3,7 @@ import type { LayoutFigures } from "../core/parts/layout-types.js";
 import { textWidthMm } from "../drawing/fonts/measure.js";
 import { fitText } from "../drawing/fonts/wrap.js";
 import { box, line, points, strokes, text } from "../drawing/make.js";
+import { partOf } from "../drawing/parts.js";
 import type { Shape } from "../drawing/shapes.js";
 import type { PaperWords } from "../words/paper/paper-words.js";
 import { type PieceName, pieceNames } from "../words/piece-words.js";
@@ -85,7 +86,8 @@ function flagShapes(
     box(x, bottom, 2 * halfMm + wrapMm, heightMm, { stroke: strokes.fine }),
     line(fold, bottom, fold, top, strokes.softDash),
     line(second, bottom, second, top, strokes.softDash),
-    ...half(x + 1.2),
-    ...half(second + 1.2),
+    ...partOf(half(x + 1.2), { is: "paragraph", mark: {} }),
+    // the same words again, for the other side of the flag
+    ...partOf(half(second + 1.2), { is: "repeat" }),
   ];
 }

@@ -66,6 +66,7 @@ test("what the printer sets is never more than a hair wider than what was measur
     lang: "en",
     displayTitle: true,
     tagged: true,
+    pdfVersion: "1.7",
     info: {},
   });
   document.registerFont("regular", fonts.regular).font("regular").fontSize(100);

@@ -1,8 +1,10 @@
 import PDFDocument from "pdfkit";
 import { printable } from "../fonts/printable.js";
-import { mmPerPoint } from "../make.js";
-import { palette } from "../palette.js";
-import type { Role, Shape, Sheet, Stroke, Text, Weight } from "../shapes.js";
+import type { palette } from "../palette.js";
+import type { Shape, Sheet, Stroke, Text, Weight } from "../shapes.js";
+import { PdfPen } from "./pdf-pen.js";
+import { inPoints } from "./pdf-points.js";
+import { PdfStructure } from "./pdf-structure.js";
 
 /** The bytes of the two TrueType fonts of the house. */
 export type PdfFonts = Readonly<Record<Weight, Uint8Array>>;
@@ -32,6 +34,7 @@ export function pdfDocument(sheets: readonly Sheet[], options: PdfOptions): Prom
     lang: options.language,
     displayTitle: true,
     tagged: true,
+    pdfVersion: "1.7",
     info: {
       Title: printable(options.title),
       Creator: "Skiffloom",
@@ -40,42 +43,21 @@ export function pdfDocument(sheets: readonly Sheet[], options: PdfOptions): Prom
   });
   const bytes = collect(document);
   document.registerFont("regular", options.fonts.regular).registerFont("semibold", options.fonts.semibold);
-  const root = document.struct("Document");
-  document.addStructure(root);
+  const structure = new PdfStructure(document);
+  const pen = new PdfPen(document);
   for (const sheet of sheets) {
-    const title = printable(sheet.title);
     document
       .addPage({ size: [inPoints(sheet.widthMm), inPoints(sheet.heightMm)], margin: 0 })
       .lineJoin("round");
     for (const begins of sheet.begins ?? [sheet.title]) document.outline.addItem(printable(begins));
-    for (const { role, shapes } of byRole(sheet.shapes)) {
-      const draw = () => {
-        for (const shape of shapes) pdfShape(document, shape, sheet.heightMm);
-      };
-      if (role === "foot") {
-        document.markContent("Artifact", { type: "Pagination" });
-        draw();
-        document.endMarkedContent();
-      } else root.add(document.struct(tags[role], role === "plain" ? { title } : {}, draw));
-    }
+    pen.forget();
+    structure.page(sheet, (shape, goesOn) =>
+      pdfShape({ document, pen, heightMm: sheet.heightMm }, shape, goesOn),
+    );
   }
-  root.end();
+  structure.end();
   document.end();
   return bytes;
-}
-
-const tags = { title: "H1", heading: "H2", plain: "P" } as const;
-
-/** Shapes in their order, those of one role that follow each other together. */
-function byRole(shapes: readonly Shape[]): { role: Role | "plain"; shapes: Shape[] }[] {
-  const runs: { role: Role | "plain"; shapes: Shape[] }[] = [];
-  for (const shape of shapes) {
-    const role = (shape.kind === "text" ? shape.role : undefined) ?? "plain";
-    const last = runs.at(-1);
-    if (last?.role === role) last.shapes.push(shape);
-    else runs.push({ role, shapes: [shape] });
-  }
-  return runs;
 }
 
 function collect(document: PDFDocument): Promise<Uint8Array> {
@@ -95,19 +77,22 @@ function collect(document: PDFDocument): Promise<Uint8Array> {
   });
 }
 
-/** Points from millimetres, to a thousandth. */
-function inPoints(mm: number): number {
-  if (!Number.isFinite(mm)) throw new RangeError(`a drawing needs finite numbers, got ${mm}`);
-  return Math.round((mm / mmPerPoint) * 1000) / 1000;
+/** A page at hand. */
+interface Canvas {
+  readonly document: PDFDocument;
+  readonly pen: PdfPen;
+  readonly heightMm: number;
 }
 
-function pdfShape(document: PDFDocument, shape: Shape, heightMm: number): void {
+/** @param goesOn Words of the same part follow on another line. */
+function pdfShape(canvas: Canvas, shape: Shape, goesOn = false): void {
+  const { document, heightMm } = canvas;
   const across = inPoints;
   const down = (y: number) => inPoints(heightMm - y);
   switch (shape.kind) {
     case "line":
       document.moveTo(across(shape.x1), down(shape.y1)).lineTo(across(shape.x2), down(shape.y2));
-      paint(document, shape);
+      paint(canvas, shape);
       break;
     case "polyline":
       for (const [index, { x, y }] of shape.points.entries()) {
@@ -115,15 +100,15 @@ function pdfShape(document: PDFDocument, shape: Shape, heightMm: number): void {
         else document.lineTo(across(x), down(y));
       }
       if (shape.closed) document.closePath();
-      paint(document, shape);
+      paint(canvas, shape);
       break;
     case "circle":
       document.circle(across(shape.cx), down(shape.cy), across(shape.r));
-      paint(document, shape);
+      paint(canvas, shape);
       break;
     case "arc":
       arc(document, shape.cx, shape.cy, shape.r, shape.startDeg, shape.endDeg, heightMm);
-      paint(document, shape);
+      paint(canvas, shape);
       break;
     case "path":
       for (const step of shape.steps) {
@@ -135,15 +120,20 @@ function pdfShape(document: PDFDocument, shape: Shape, heightMm: number): void {
           document.bezierCurveTo(x1, y1, x2, y2, across(step.x), down(step.y));
         }
       }
-      paint(document, shape);
+      paint(canvas, shape);
       break;
     case "text":
-      write(document, shape, heightMm);
+      write(canvas, shape, goesOn);
       break;
     case "group":
+      if (shape.dx === 0 && shape.dy === 0) {
+        for (const inner of shape.shapes) pdfShape(canvas, inner, true);
+        break;
+      }
       document.save().translate(across(shape.dx), -across(shape.dy));
-      for (const inner of shape.shapes) pdfShape(document, inner, heightMm);
+      for (const inner of shape.shapes) pdfShape(canvas, inner, true);
       document.restore();
+      canvas.pen.forget();
       break;
     default:
       shape satisfies never;
@@ -181,28 +171,30 @@ function arc(
 }
 
 function paint(
-  document: PDFDocument,
+  { document, pen }: Canvas,
   { stroke, fill }: { stroke?: Stroke; fill?: keyof typeof palette },
 ): void {
-  if (stroke !== undefined) {
-    document.lineWidth(inPoints(stroke.widthMm)).strokeColor(palette[stroke.colour]);
-    if (stroke.dashMm === undefined) document.undash();
-    else document.dash(stroke.dashMm.map(inPoints), {});
-  }
-  if (fill !== undefined) document.fillColor(palette[fill]);
+  if (stroke !== undefined) pen.stroke(stroke);
+  if (fill !== undefined) pen.fill(fill);
   if (stroke !== undefined && fill !== undefined) document.fillAndStroke();
   else if (stroke !== undefined) document.stroke();
   else document.fill();
 }
 
 /** The anchor is taken from the width as set, kerning included, so that columns of numbers line up to the last digit. */
-function write(document: PDFDocument, text: Text, heightMm: number): void {
+function write({ document, pen, heightMm }: Canvas, text: Text, goesOn: boolean): void {
   const words = printable(text.text);
-  document.font(text.weight).fontSize(inPoints(text.sizeMm)).fillColor(palette[text.colour]);
+  document.font(text.weight).fontSize(inPoints(text.sizeMm));
+  pen.fill(text.colour);
   const widthPt =
     text.anchor === "start" ? 0 : document.widthOfString(words) * (text.anchor === "middle" ? 0.5 : 1);
   const turn = (text.turnDeg / 180) * Math.PI;
   const x = inPoints(text.x) - widthPt * Math.cos(turn);
   const y = inPoints(heightMm - text.y) + widthPt * Math.sin(turn);
-  document.text(words, x, y, { lineBreak: false, baseline: "alphabetic", rotation: text.turnDeg });
+  // lines of one part are words apart to whoever hears or copies them
+  document.text(goesOn ? `${words} ` : words, x, y, {
+    lineBreak: false,
+    baseline: "alphabetic",
+    rotation: text.turnDeg,
+  });
 }

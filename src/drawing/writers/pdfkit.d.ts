@@ -8,6 +8,7 @@ declare module "pdfkit" {
     readonly lang: string;
     readonly displayTitle: true;
     readonly tagged: true;
+    readonly pdfVersion: "1.7";
     readonly info: Readonly<Record<string, string | Date>>;
   }
 
@@ -26,7 +27,16 @@ declare module "pdfkit" {
 
   class StructureElement {
     add(child: StructureElement): this;
+    add(content: () => void): this;
     end(): void;
+    readonly dictionary: { readonly data: Record<string, unknown> };
+  }
+
+  interface StructureOptions {
+    readonly alt?: string;
+    readonly scope?: "Column" | "Row";
+    /** Points from the upper left corner: left, top, right, bottom. */
+    readonly bbox?: readonly [number, number, number, number];
   }
 
   interface OutlineItem {
@@ -63,9 +73,10 @@ declare module "pdfkit" {
     stroke(): this;
     fill(): this;
     fillAndStroke(): this;
-    markContent(tag: "Artifact", options: { readonly type: "Pagination" }): this;
+    /** Without a type: of the layout. */
+    markContent(tag: "Artifact", options?: { readonly type: "Pagination" }): this;
     endMarkedContent(): this;
-    struct(type: string, options?: { readonly title?: string }, content?: () => void): StructureElement;
+    struct(type: string, options?: StructureOptions): StructureElement;
     addStructure(element: StructureElement): this;
   }
 }

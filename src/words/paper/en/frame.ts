@@ -5,6 +5,11 @@ const scopes: Readonly<Record<"tonight" | "project", string>> = { tonight: "toni
 
 /** What stands on every page, and on the first one. */
 export const frame = {
+  /** A drawing to those who hear a page: what it is, and the words in it. */
+  drawn: (what: string, words: string, more: number): string =>
+    words === ""
+      ? `Drawing: ${what}.`
+      : `Drawing: ${what}. Written in it: ${words}${more > 0 ? `; and ${more} more` : ""}.`,
   /** Joined to the name of the plan, as the title of the document. */
   packet: (plan: string): string => `${plan}: electrical packet`,
   scopes,

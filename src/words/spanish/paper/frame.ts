@@ -2,6 +2,10 @@ import type { PaperWords } from "../../paper/paper-words.js";
 import { many } from "../many.js";
 
 export const frame: PaperWords["frame"] = {
+  drawn: (what, words, more) =>
+    words === ""
+      ? `Dibujo: ${what}.`
+      : `Dibujo: ${what}. Escrito en él: ${words}${more > 0 ? `; y ${more} más` : ""}.`,
   packet: (plan) => `${plan}: cuaderno eléctrico`,
   scopes: { tonight: "esta noche", project: "proyecto" },
   sheetOf: (title, sheet, of) => `${title}, hoja ${sheet} de ${of}`,
