@@ -1,4 +1,4 @@
-import { type GlandFit, glandFits, hexagon } from "../reference/glands.js";
+import { type GlandFit, glandFits, hexagon, roundSeal } from "../reference/glands.js";
 
 /** A cable that goes through a wall. A flat one (twin side by side) has a second, smaller measure. */
 export interface Cable {
@@ -59,9 +59,6 @@ export function nutCornersMm(flatsMm: number): number {
   return flatsMm * hexagon.cornersPerFlats;
 }
 
-/** Twin cable flatter than this share of its width leaks past a round seal; common practice. */
-const roundEnough = 0.9;
-
 /**
  * The smallest gland of a series whose seal takes the cable. Its range is the maker's: the table's is a usual one.
  * @throws RangeError if a diameter or wall is not above zero.
@@ -73,7 +70,7 @@ export function chooseGland(cable: Cable, wish: GlandWish): GlandAnswer {
   if (flatMm !== undefined && !(flatMm > 0 && flatMm <= diameterMm)) {
     throw new RangeError(`flat of cable ${id} must be > 0 and ≤ ${diameterMm} mm, got ${flatMm}`);
   }
-  if (flatMm !== undefined && flatMm < roundEnough * diameterMm) {
+  if (flatMm !== undefined && flatMm < roundSeal.leastFlatShare * diameterMm) {
     return { ok: false, problem: { problem: "cable-not-round", cable: id, diameterMm, flatMm } };
   }
   const series = (wish.fits ?? glandFits.rows)

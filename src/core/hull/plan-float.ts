@@ -1,11 +1,11 @@
 import type { CompletePlan } from "../plan/completed.js";
+import { water } from "../reference/afloat.js";
 import type { FloatFigures, FormFigures, Placed, WeightMove } from "./figures.js";
-import { loadOf, seaKgPerM3, type Weight } from "./float/equilibrium.js";
+import { loadOf, type Weight } from "./float/equilibrium.js";
 import { drowningTable } from "./float/holes-afloat.js";
 import { type Rest, restOf, rightingCurve } from "./float/stability.js";
 import { type CutHull, cutHull } from "./float/stations.js";
 
-const freshKgPerM3 = 1000;
 /** Heels the levers are worked out at, to either side [°]. */
 const heelsDeg: readonly number[] = Array.from({ length: 25 }, (_, i) => 5 * (i - 12));
 
@@ -18,7 +18,7 @@ export function planFloat(
   const float = plan.source.hull.float;
   if (float === undefined || form?.form === undefined) return undefined;
   const { weights, without } = weightsOf(plan, placed);
-  const densityKgPerM3 = float.water === "sea" ? seaKgPerM3 : freshKgPerM3;
+  const densityKgPerM3 = float.water === "sea" ? water.seaKgPerM3 : water.freshKgPerM3;
   return floatOf(cutHull(form.form, form.open), weights, without, densityKgPerM3);
 }
 

@@ -52,6 +52,17 @@ export const afloat = {
   },
 } as const;
 
+/** Density of the water afloat in [kg/m³]. */
+export const water = {
+  source: {
+    title: "ITTC 7.5-02-01-03 (density and viscosity of water)",
+    place: "1026.0 at 15 °C and 35 g/kg; rounded as is usual",
+    status: "published",
+  },
+  seaKgPerM3: 1025,
+  freshKgPerM3: 1000,
+} as const;
+
 /**
  * Least height of the sheer of a loaded open boat over still water [m].
  * @throws RangeError if the length is not above zero.

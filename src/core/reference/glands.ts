@@ -124,6 +124,9 @@ export const glandFits = {
   rows: readonly GlandFit[];
 };
 
+/** Twin cable flatter than this share of its width leaks past a round seal. */
+export const roundSeal = { source: commonPractice, leastFlatShare: 0.9 } as const;
+
 /** Corners of a hexagon over its flats: 2/√3. */
 export const hexagon = {
   source: { title: "geometry of the regular hexagon", place: "2/√3", status: "computed" },

@@ -67,6 +67,12 @@ export const straightConductorField = {
   microTMPerA: 0.2,
 } as const;
 
+/** Share of the circle around them that cables laid together fill. */
+export const bundleFill = {
+  source: { title: "common practice, no source", place: "-", status: "practice" },
+  share: 0.75,
+} as const;
+
 /** Working slack where the plan says nothing. */
 export const workingSlack = {
   source: { title: "common practice, no source", place: "-", status: "practice" },

@@ -150,6 +150,9 @@ export const jointTools = {
   lug: "lug press with the die of the size, hot air",
 } as const;
 
+/** Conductors together in one butt: more is no joint any more. */
+export const inOneButt = { source: commonPractice, most: 8 } as const;
+
 /** A tap clips onto a through conductor: what it takes there, and what it takes off; what it carries is in `joints.ts`. */
 export const tapLimits = {
   source: commonPractice,

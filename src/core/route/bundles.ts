@@ -1,5 +1,4 @@
-/** Cables laid together fill about three quarters of the circle around them; common practice. */
-const filled = 0.75;
+import { bundleFill } from "../reference/supports.js";
 
 /**
  * Diameter of a bundle of round cables [mm]: one and two exactly, more by how well circles fill a circle, and never less
@@ -10,5 +9,5 @@ export function bundleDiameterMm(diametersMm: readonly number[]): number {
   const [first = 0, second = 0, ...others] = diametersMm.toSorted((a, b) => b - a);
   if (others.length === 0) return first + second;
   const area = diametersMm.reduce((sum, d) => sum + d * d, 0);
-  return Math.max(first + second, Math.sqrt(area / filled));
+  return Math.max(first + second, Math.sqrt(area / bundleFill.share));
 }

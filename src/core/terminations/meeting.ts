@@ -1,6 +1,7 @@
 import { conductorDiameterMm } from "../circuit/conductor/make.js";
 import type { CompletePlan } from "../plan/completed.js";
 import type { ConductorSize, JointKind } from "../plan/model/common.js";
+import { inOneButt } from "../reference/terminations.js";
 import { barrelFor } from "./barrel.js";
 import type { PlacedEnd } from "./plan-ends.js";
 
@@ -73,16 +74,14 @@ export function meetings(plan: CompletePlan, ends: readonly PlacedEnd[]): Meetin
   });
 }
 
-/** More than this in one butt is no joint any more; all are put on one side then, and the barrel says so. */
-const mostInButt = 8;
-
 /**
  * Which conductors go into which end of a butt: both ends of one colour if that can be, else each in some barrel, else as
  * even as can be by area. Of equal ways the one with fewer together.
  */
 function sidesOf(members: readonly JointMember[]): readonly (readonly JointMember[])[] {
   if (members.length < 2) return [members];
-  if (members.length > mostInButt) return [members.slice(0, 1), members.slice(1)];
+  // too many for any butt: all but one are put on one side, and the barrel says so
+  if (members.length > inOneButt.most) return [members.slice(0, 1), members.slice(1)];
   let best: (readonly JointMember[])[] = [members.slice(0, 1), members.slice(1)];
   let least = Number.POSITIVE_INFINITY;
   // The first stays on the first side: the mirror image is the same joint.

@@ -1,3 +1,4 @@
+import { water } from "../../reference/afloat.js";
 import type { HullProblem } from "../problem.js";
 import { dot, minus, type Point } from "../vector.js";
 import { type Immersed, immersedUnder, upOf } from "./immersed.js";
@@ -16,9 +17,6 @@ export interface Load {
   readonly massKg: number;
   readonly centre: Point;
 }
-
-/** Density of the water afloat in [kg/m³]: fresh 1000, sea 1025 (ITTC 7.5-02-01-03 gives 1026.0 at 15 °C and 35 g/kg; rounded as is usual). */
-export const seaKgPerM3 = 1025;
 
 /** @throws RangeError if a mass is negative or a place not finite, or nothing weighs anything. */
 export function loadOf(weights: readonly Weight[]): Load {
@@ -61,7 +59,7 @@ export function floats(
   hull: CutHull,
   load: Load,
   held: Held = {},
-  densityKgPerM3 = seaKgPerM3,
+  densityKgPerM3: number = water.seaKgPerM3,
 ): Floating | HullProblem {
   if (!(densityKgPerM3 > 0)) throw new RangeError(`density must be > 0 kg/m³, got ${densityKgPerM3}`);
   const volume = load.massKg / densityKgPerM3;

@@ -1,3 +1,4 @@
+import { water } from "../../reference/afloat.js";
 import type { HullProblem } from "../problem.js";
 import { dot, minus } from "../vector.js";
 import {
@@ -7,7 +8,6 @@ import {
   type Load,
   levelAxes,
   loadOf,
-  seaKgPerM3,
   type Weight,
 } from "./equilibrium.js";
 import type { CutHull } from "./stations.js";
@@ -38,7 +38,7 @@ export interface Rest {
 export function restOf(
   hull: CutHull,
   weights: readonly Weight[],
-  densityKgPerM3 = seaKgPerM3,
+  densityKgPerM3: number = water.seaKgPerM3,
 ): Rest | HullProblem {
   const load = loadOf(weights);
   const problems: HullProblem[] = [];
@@ -88,7 +88,7 @@ export function rightingCurve(
   hull: CutHull,
   load: Load,
   heelsDeg: readonly number[],
-  densityKgPerM3 = seaKgPerM3,
+  densityKgPerM3: number = water.seaKgPerM3,
 ): RightingPoint[] {
   return heelsDeg.flatMap((heelDeg): RightingPoint[] => {
     if (!(Math.abs(heelDeg) <= 80)) throw new RangeError(`heel must be within ±80°, got ${heelDeg}`);

@@ -1,3 +1,4 @@
+import { settingOut } from "../../reference/setting-out.js";
 import { type Face, frameAt, isOn, movedOn } from "../faces/face.js";
 import type { Spot } from "../faces/patch.js";
 import type { HullProblem } from "../problem.js";
@@ -204,7 +205,7 @@ function whyNone(
       problem: "poor crossing",
       at: name,
       figure,
-      limit: 30,
+      limit: settingOut.crossing.minDeg,
       unit: "°",
       ...(flat ? { with: flat.with } : {}),
     },
