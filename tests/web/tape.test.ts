@@ -308,3 +308,52 @@ craft:
   // rounded to a millimetre, and a batten through other stations
   expect(apart(launch, table)).toBeLessThan(0.008);
 });
+
+test("zones, ways to the back, holes and points on both sides are changed, added and taken out in their slips", async () => {
+  const { page } = await visit(rig, { viewport: phone, hasTouch: true });
+  await openText(page, utility);
+  await goToView(page, "survey", "faces / lining");
+  const slip = page.locator(".slip");
+  const inside = (name: string) => slip.locator(".inside-list > li", { hasText: name });
+  const write = async (label: string, value: string, name: string) => {
+    await inside(name).getByLabel(label).fill(value);
+    await page.keyboard.press("Enter");
+  };
+  await write("Off its edge", "9 in, 15 1/2 in", "fuel hose");
+  await write("To station", "58 in", "fuel hose");
+  await inside("fuel hose").getByLabel("What is there").selectOption("foam");
+  await write("Clear across", "7 fathoms", "hatch");
+  expect(await inside("hatch").getByRole("alert").textContent()).toMatch(/Wanted: a length/);
+  await write("Clear across", "7 in", "hatch");
+  await slip.getByRole("button", { name: "Take out frame at 98" }).tap();
+  const adding = slip.getByRole("form", { name: "Add this hole" });
+  await adding.getByLabel("Name").fill("old cleat");
+  for (const [label, value] of [
+    ["Along the edge", "40 in"],
+    ["Off the edge", "2 in"],
+    ["Size across", "8 mm"],
+  ] as const)
+    await adding.getByLabel(label).fill(value);
+  await adding.getByLabel("Water finds it").selectOption("sealed");
+  await adding.getByRole("button").tap();
+  await inside("old cleat").waitFor();
+  await settled(page);
+  const text = await planText(page);
+  expect(text).toContain("fuel hose: {kind: foam, from: 10 in, to: 58 in, off: [9 in, 15 1/2 in]}");
+  expect(text).toContain("hatch: {at: {along: 97 in, below: sheer, off: 11 in}, clear: 7 in, reach: 24 in}");
+  expect(text).not.toContain("frame at 98");
+  expect(text).toMatch(
+    /holes: \{old cleat: \{at: \{along: 40 in, below: sheer, off: 2 in\}, hole: \{size: 8 mm, water: sealed\}, there: true, pair: true\}\}/,
+  );
+  await goToView(page, "survey", "references / oar block");
+  const both = slip.getByRole("form", { name: "Add these two" });
+  await both.getByLabel("From the point").selectOption("board corner");
+  await both.getByLabel("To the one to port").fill("40 1/4 in");
+  await both.getByLabel("To the one to starboard").fill("40 1/8 in");
+  await both.getByRole("button").tap();
+  await write("To the one to port", "40 1/2 in", "From board corner");
+  await settled(page);
+  expect(await planText(page)).toContain(
+    "measured: [{from: board corner, port: 40 1/2 in, starboard: 40 1/8 in}]",
+  );
+});

@@ -10,8 +10,15 @@ import { WrittenField } from "../../parts/written-field.js";
 import { useWordsOfSlip } from "../../words/slip.js";
 
 /** What the plan says about a thing, each key a field, and a way to say more. */
-export function ThingFields(props: { at: string; keys: readonly ThingKey[]; node: Written | undefined }) {
-  const { at, keys, node } = props;
+export function ThingFields(props: {
+  at: string;
+  keys: readonly ThingKey[];
+  node: Written | undefined;
+  /** Keys that are shown elsewhere. */
+  without?: readonly string[] | undefined;
+}) {
+  const { at, node, without = [] } = props;
+  const keys = props.keys.filter(({ written }) => !without.includes(written));
   const words = useWordsOfSlip();
   const { label } = useKeyWords().words;
   const refusalOf = useRefusal();
@@ -28,7 +35,9 @@ export function ThingFields(props: { at: string; keys: readonly ThingKey[]; node
     return refusalOf(store.edit([edit]));
   };
   const fields = [
-    ...entries.map(({ key, value }) => [key, writtenText(value)] as const),
+    ...entries
+      .filter(({ key }) => !without.includes(key))
+      .map(({ key, value }) => [key, writtenText(value)] as const),
     ...added.filter((key) => !there.has(key)).map((key) => [key, ""] as const),
   ];
   const unwritten = keys.filter(({ written }) => !there.has(written) && !added.includes(written));

@@ -7,7 +7,8 @@ import { Assumptions } from "../../parts/assumptions.js";
 import { Slip } from "../../parts/slip.js";
 import { Term } from "../../parts/term.js";
 import { useWordsOfSlip } from "../../words/slip.js";
-import { NotToDrill } from "../boat/survey/not-to-drill.js";
+import { MeasuredPair } from "../boat/survey/measured-pair.js";
+import { insideFace, NotToDrill } from "../boat/survey/not-to-drill.js";
 import { PlaceFields } from "../boat/tools/place-fields.js";
 import { ThingFields } from "./thing-fields.js";
 import { ThingFigures } from "./thing-figures.js";
@@ -39,7 +40,13 @@ export default function ThingSlip({ name, close }: { name: string; close: () => 
         <ThingFindings names={names} />
         <PlaceFields name={name} />
         {found.kind === "face" && <NotToDrill at={name} />}
-        <ThingFields at={name} keys={thingKeys(found.kind)} node={found.node} />
+        {found.kind === "reference" && <MeasuredPair at={name} />}
+        <ThingFields
+          at={name}
+          keys={thingKeys(found.kind)}
+          node={found.node}
+          without={shownApart[found.kind]}
+        />
         <Assumed names={names} />
         {found.kind !== "plan" && found.path.length > 1 && (
           <ThingName at={name} written={written} close={close} />
@@ -59,6 +66,9 @@ function Assumed({ names }: { names: readonly string[] }) {
 
 /** Kinds whose names are found by the section they stand in, since places may be called so too: the title leaves it out. */
 const sections: ReadonlySet<string> = new Set(["face", "reference", "outing", "corner"]);
+
+/** Keys that have fields of their own above. */
+const shownApart: Readonly<Record<string, readonly string[]>> = { face: insideFace, reference: ["measured"] };
 
 const terms: Readonly<Record<string, TermId>> = {
   way: "way",

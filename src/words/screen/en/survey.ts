@@ -58,7 +58,8 @@ export const survey = {
   sitsAt: "Sits at station",
   addPerson: "Add this person",
   zones: (count: number) => (count === 0 ? "Not to drill" : `Not to drill: ${count}`),
-  zonesHint: "A frame, a tank, foam: holes keep away from it, and a row steps round it.",
+  zonesHint:
+    "A frame, a tank, foam: holes keep away from it, and a row steps round it. With nothing said of its edge it goes all the way.",
   zoneIs: "What is there",
   zoneKinds: {
     seam: "a seam",
@@ -77,4 +78,22 @@ export const survey = {
   clear: "Clear across",
   reach: "An arm reaches",
   addOpening: "Add this opening",
+  offFromTo: "Off its edge, from and to",
+  takeOut: (name: string) => `Take out ${name}`,
+  holes: (count: number) => (count === 0 ? "Holes without gear" : `Holes without gear: ${count}`),
+  holesHint: "A drain, an outlet, a hole of earlier years: those that are there, and those still to drill.",
+  across: "Size across",
+  water: "Water finds it",
+  waters: { open: "open", sealed: "sealed", drain: "a drain" },
+  isThere: "It is there already",
+  onBoth: "The same on the other side",
+  addHole: "Add this hole",
+  bothSides: "Measured on both sides",
+  bothSidesHint:
+    "The tape from one common point to the one to port and to the one to starboard: by how much her sides differ. Without it they count as alike, and that is not checked.",
+  fromPoint: (name: string) => `From ${name}`,
+  commonPoint: "From the point",
+  toPort: "To the one to port",
+  toStarboard: "To the one to starboard",
+  addBoth: "Add these two",
 };

@@ -60,7 +60,8 @@ export const survey: ScreenWords["survey"] = {
   sitsAt: "Se sienta en la estación",
   addPerson: "Añadir a esta persona",
   zones: (count) => (count === 0 ? "No taladrar" : `No taladrar: ${count}`),
-  zonesHint: "Una cuaderna, un depósito, espuma: los agujeros se apartan, y una fila la salta.",
+  zonesHint:
+    "Una cuaderna, un depósito, espuma: los agujeros se apartan, y una fila la salta. Si no se dice nada de su borde, va entera.",
   zoneIs: "Qué hay ahí",
   zoneKinds: {
     seam: "una costura",
@@ -79,4 +80,22 @@ export const survey: ScreenWords["survey"] = {
   clear: "Paso libre",
   reach: "Alcanza un brazo",
   addOpening: "Añadir esta abertura",
+  offFromTo: "Desde su borde, de y a",
+  takeOut: (name) => `Quitar ${name}`,
+  holes: (count) => (count === 0 ? "Agujeros sin aparato" : `Agujeros sin aparato: ${count}`),
+  holesHint: "Un desagüe, una salida, un agujero de otros años: los que ya están y los que faltan por hacer.",
+  across: "Diámetro",
+  water: "El agua lo encuentra",
+  waters: { open: "abierto", sealed: "sellado", drain: "desagüe" },
+  isThere: "Ya está hecho",
+  onBoth: "Lo mismo en la otra banda",
+  addHole: "Añadir este agujero",
+  bothSides: "Medido en las dos bandas",
+  bothSidesHint:
+    "La cinta desde un punto común hasta el de babor y hasta el de estribor: en cuánto difieren sus bandas. Sin eso cuentan como iguales, y no está comprobado.",
+  fromPoint: (name) => `Desde ${name}`,
+  commonPoint: "Desde el punto",
+  toPort: "Hasta el de babor",
+  toStarboard: "Hasta el de estribor",
+  addBoth: "Añadir estas dos",
 };
