@@ -195,6 +195,10 @@ test.each(["findings", "log", "text", "circuits", "tape"] as const)(
         .filter(
           (each) => each.checkVisibility() && !each.closest("p") && !each.matches(".away, [type=radio]"),
         )
+        // a tick is tapped anywhere in its label, or its cell
+        .map(
+          (each) => (each.matches("[type=checkbox]") && each.closest<HTMLElement>("label, td, th")) || each,
+        )
         .filter((each) => each.getBoundingClientRect().height < 43.5)
         .map((each) => each.outerHTML.slice(0, 120)),
     );

@@ -13,13 +13,15 @@ export function GridHead<L extends GridLine>({ list, grid }: { list: GridSource<
     <thead>
       <tr aria-rowindex={1}>
         <th scope="col" className="list-pick" aria-colindex={1}>
-          <input
-            type="checkbox"
-            tabIndex={-1}
-            aria-label={words.lists.pickAll}
-            checked={all}
-            onChange={(event) => grid.pickAll(event.target.checked)}
-          />
+          <label>
+            <input
+              type="checkbox"
+              tabIndex={-1}
+              aria-label={words.lists.pickAll}
+              checked={all}
+              onChange={(event) => grid.pickAll(event.target.checked)}
+            />
+          </label>
         </th>
         {list.columns.map((column, number) => {
           const title = list.titleOf(column);

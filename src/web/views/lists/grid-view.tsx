@@ -77,6 +77,11 @@ export function GridView<L extends GridLine>(props: {
     const spot = spotOf(event.target);
     if (!spot || grid.typing) return;
     const again = spot.row === grid.here && spot.column === grid.spot.column;
+    // beside the tick of a line too: the whole cell is its target
+    if (spot.column < 0 && event.type === "click") {
+      const line = list.views[spot.row];
+      if (line?.row) grid.pick(line.key, !grid.picked.has(line.key));
+    }
     const byTouch = event.nativeEvent instanceof PointerEvent && event.nativeEvent.pointerType !== "mouse";
     if (event.type === "click" && !(byTouch && again)) return grid.go(spot.row, spot.column, event.shiftKey);
     const [onView, onColumn] = [list.views[spot.row], columns[spot.column]];
