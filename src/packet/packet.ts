@@ -7,7 +7,7 @@ import type { SheetSection } from "../core/proving/sheet/types.js";
 import type { WaterCard } from "../core/proving/water/card.js";
 import type { WorkFigures } from "../core/work/plan-work.js";
 import type { DrawnFrom } from "../drawing/work/step-drawing.js";
-import { type PdfFonts, pdfDocument } from "../drawing/writers/pdf.js";
+import type { PdfFonts } from "../drawing/writers/pdf.js";
 import { paperInEnglish } from "../words/paper/english.js";
 import type { PaperWords } from "../words/paper/paper-words.js";
 import { assumptionsSection } from "./assumptions-section.js";
@@ -35,6 +35,7 @@ import { terminationsSection } from "./terminations-section.js";
 import { testSheetSection } from "./test-sheet.js";
 import { waterCardSection } from "./water-card.js";
 import { wireFlags } from "./wire-flags.js";
+import { writePdf } from "./write-pdf.js";
 
 /** What is worked out apart from the electrics, and printed where it is given. */
 export interface Apart {
@@ -160,7 +161,7 @@ export function packetPdf(
 ): Promise<Uint8Array> {
   const sheets = packetPages(figures, shows, apart, words).map(({ sheet }) => sheet);
   const title = words.frame.packet(figures.plan.source.name);
-  return pdfDocument(sheets, {
+  return writePdf(sheets, {
     title,
     language: words.language,
     fonts,

@@ -8,7 +8,7 @@ import { waterCard } from "../../core/proving/water/card.js";
 import { planWork } from "../../core/work/plan-work.js";
 import { faceSheet } from "../../drawing/template-sheet.js";
 import { dxfSheet } from "../../drawing/writers/dxf.js";
-import { type PdfFonts, pdfDocument } from "../../drawing/writers/pdf.js";
+import type { PdfFonts } from "../../drawing/writers/pdf.js";
 import { svgSheet } from "../../drawing/writers/svg.js";
 import { paperInEnglish } from "../../words/paper/english.js";
 import type { PaperWords } from "../../words/paper/paper-words.js";
@@ -16,6 +16,7 @@ import { type Apart, packetPdf, singleSheets } from "../packet.js";
 import type { Page } from "../page.js";
 import { shortPages } from "../short-packet.js";
 import type { ShortScope } from "../short-scopes.js";
+import { writePdf } from "../write-pdf.js";
 import type { PlanTable } from "./table-names.js";
 import { planTable } from "./tables.js";
 
@@ -159,7 +160,7 @@ async function pdfOf(
   fonts: PdfFonts,
   words: PaperWords,
 ): Promise<MadeFile> {
-  const content = await pdfDocument(
+  const content = await writePdf(
     pages.map(({ sheet }) => sheet),
     { title: `${whole.figures.plan.source.name}: ${title}`, language: words.language, fonts },
   );

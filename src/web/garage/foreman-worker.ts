@@ -1,5 +1,5 @@
 import { type Whole, workOutWhole } from "../../core/layout-figures.js";
-import { readPlan } from "../../core/plan/read.js";
+import { readPlan } from "../../core/plan/read-text.js";
 import type { ReadProblem } from "../../core/plan/source/problem.js";
 import { benchOf } from "../../core/proving/bench-network.js";
 import { diagnose } from "../../core/proving/diagnose.js";
@@ -13,6 +13,7 @@ import { planChanges, type WholePlan } from "../../core/working/plan-changes.js"
 import { stepDrawings } from "../../drawing/work/step-drawing.js";
 import { type DrawnWords, drawnInEnglish } from "../../words/drawn/english.js";
 import { faultDetail } from "../fault.js";
+import { withReader } from "../state/full-reader.js";
 import type { FaultsShown, ForemanOutcome, ForemanQuestion } from "./messages.js";
 
 self.addEventListener(
@@ -26,10 +27,10 @@ let last: { readonly text: string; readonly whole: WholePlan } | undefined;
 
 async function outcomeOf(question: ForemanQuestion): Promise<ForemanOutcome> {
   try {
-    const read = wholeOf(question.text);
+    const read = await wholeOf(question.text);
     if ("problems" in read) return { is: "unreadable", problems: read.problems };
     if (question.ask !== "changes") return await answer(question, read);
-    const before = wholeOf(question.before);
+    const before = await wholeOf(question.before);
     if ("problems" in before) return { is: "unreadable", problems: before.problems };
     return { is: "changes", changes: planChanges(before, read) };
   } catch (error) {
@@ -37,9 +38,9 @@ async function outcomeOf(question: ForemanQuestion): Promise<ForemanOutcome> {
   }
 }
 
-function wholeOf(text: string): WholePlan | { readonly problems: readonly ReadProblem[] } {
+async function wholeOf(text: string): Promise<WholePlan | { readonly problems: readonly ReadProblem[] }> {
   if (last?.text === text) return last.whole;
-  const read = readPlan(text);
+  const read = await withReader(() => readPlan(text));
   if (!read.ok) return { problems: read.problems };
   const whole = { ...workOutWhole(read.plan), document: read.document };
   last = { text, whole };

@@ -1,9 +1,10 @@
 import { type Whole, workOutWhole } from "../../core/layout-figures.js";
-import { readPlan } from "../../core/plan/read.js";
+import { readPlan } from "../../core/plan/read-text.js";
 import type { PdfFonts } from "../../drawing/writers/pdf.js";
 import { fileList, makeFile } from "../../packet/files/make-file.js";
 import { paperWords } from "../../words/paper/fetch.js";
 import { faultDetail } from "../fault.js";
+import { withReader } from "../state/full-reader.js";
 import type { PrintAnswer, PrintOutcome, PrintRequest } from "./messages.js";
 
 self.addEventListener("message", async ({ data }: MessageEvent<PrintRequest>) => {
@@ -20,7 +21,7 @@ let last: { readonly text: string; readonly whole: Whole } | undefined;
 async function outcomeOf({ text, shows, paper, language, wanted }: PrintRequest): Promise<PrintOutcome> {
   try {
     if (last?.text !== text) {
-      const read = readPlan(text);
+      const read = await withReader(() => readPlan(text));
       if (!read.ok) return { is: "unreadable", problems: read.problems };
       last = { text, whole: workOutWhole(read.plan) };
     }
