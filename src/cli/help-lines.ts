@@ -3,6 +3,9 @@ import { wrap } from "./terminal.js";
 /** `  --only TITLE  what it does`: what goes over stands under the words that explain. */
 const entry = /^( +\S.*? {2,})(\S.*)$/;
 
+/** Where less than this is left beside what is explained, the words that explain it go under it. */
+const leastRoom = 16;
+
 /**
  * A help text set anew to a width: paragraphs flow, what explains an option stays in its column. Lines that are set in without a column keep their
  * own beginnings.
@@ -13,8 +16,11 @@ export function helpLines(help: string, width: number): string[] {
   const close = () => {
     if (open === undefined) return;
     const { lead, hang, words } = open;
-    const set = wrap(words, Math.max(16, width - hang));
-    lines.push(...set.map((line, at) => (at === 0 ? lead : " ".repeat(hang)) + line));
+    const room = width - hang;
+    if (room >= leastRoom || lead.trim() === "") {
+      const set = wrap(words, Math.max(leastRoom, room));
+      lines.push(...set.map((line, at) => (at === 0 ? lead : " ".repeat(hang)) + line));
+    } else lines.push(lead.trimEnd(), ...wrap(words, width - 6).map((line) => `      ${line}`));
     open = undefined;
   };
   for (const line of help.split("\n")) {

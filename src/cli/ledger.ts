@@ -30,9 +30,10 @@ export function ledgerLines(figures: Figures, screen: Screen): string[] {
       ? [say.hours(hours(leastHours.hours), harmless(leastHours.battery), harmless(leastHours.outing))]
       : []),
   ];
+  const inOne = facts.join("   ·   ");
   return [
-    `${paint(harmless(source.name), "strong", screen)}  ·  ${labels.ruleSets[source.rules]}  ·  ${say.mark(planMark(source))}`,
+    `${paint(harmless(source.name), "strong", screen)}\u00a0 ·  ${labels.ruleSets[source.rules]}\u00a0 ·  ${say.mark(planMark(source))}`,
     counted.join("   "),
-    ...(facts.length > 0 ? [facts.join("   ·   ")] : []),
+    ...(inOne.length > screen.width ? facts : facts.length > 0 ? [inOne] : []),
   ];
 }

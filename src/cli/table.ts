@@ -77,11 +77,16 @@ function wrapHard(text: string, width: number): string[] {
   );
 }
 
+/** A heading and a short figure under it are not parted. */
+function underHeading({ heading, align }: Column = { heading: "", align: "left" }, cell: string): string {
+  if (heading === "") return cell;
+  const together = align === "right" && heading.length + cell.length < 28;
+  return together ? `${heading} ${cell}`.replaceAll(" ", "\u00a0") : `${heading} ${cell}`;
+}
+
 function record(columns: readonly Column[], row: readonly string[], terminal: Terminal): string[] {
   const [name = "", ...rest] = row;
-  const figures = rest.flatMap((cell, at) =>
-    cell === "" ? [] : [`${columns[at + 1]?.heading ?? ""} ${cell}`.trim()],
-  );
-  const under = wrapHard(figures.join(" · "), terminal.width - 4).map((line) => `    ${line}`);
-  return [...wrapHard(name, terminal.width), ...(figures.length === 0 ? [] : under)];
+  const figures = rest.flatMap((cell, at) => (cell === "" ? [] : [underHeading(columns[at + 1], cell)]));
+  const under = wrapHard(figures.join("\u00a0· "), terminal.width - 4).map((line) => `    ${line}`);
+  return [...(name === "" ? [] : wrapHard(name, terminal.width)), ...(figures.length === 0 ? [] : under)];
 }

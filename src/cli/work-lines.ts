@@ -100,12 +100,8 @@ function list(work: WorkFigures, title: (id: string) => string, screen: Screen):
       ...(planned.newTool && tool !== undefined
         ? [paint(`  ${say.getOut(words.tools[tool])}`, "quiet", screen)]
         : []),
-      ...wrap(
-        `${clock.padStart(7)}  ${title(planned.step)} (${step?.minutes ?? 0} min)`,
-        screen.width,
-        9,
-      ).map((line, row) =>
-        row === 0 ? `${clock.padStart(7)}  ${line.trimStart().slice(clock.length).trimStart()}` : line,
+      ...wrap(`${title(planned.step)} (${step?.minutes ?? 0}\u00a0min)`, screen.width - 9).map(
+        (line, row) => `${(row === 0 ? clock : "").padStart(7)}  ${line}`,
       ),
       ...(last === "" ? [] : [paint(`  ${say.putAway(last)}`, "quiet", screen)]),
     ];

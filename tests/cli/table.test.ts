@@ -1,7 +1,7 @@
 // What a terminal shows: nothing cut, nothing wider than it, whatever its width.
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { afterEach, describe, expect, test } from "vitest";
 import { helpLines } from "../../src/cli/help-lines.js";
 import { textTable } from "../../src/cli/table.js";
 import { broken, paint } from "../../src/cli/terminal.js";
@@ -70,6 +70,45 @@ test("the help of every command is set to the terminal, with every word of it", 
       expect(words(lines)).toEqual(words([out]));
     }
   }
+});
+
+describe("a narrow terminal", () => {
+  const { stdout } = process;
+  const before = { isTTY: stdout.isTTY, columns: stdout.columns };
+  const become = (isTTY: boolean, columns: number) => {
+    Object.defineProperty(stdout, "isTTY", { value: isTTY, configurable: true });
+    Object.defineProperty(stdout, "columns", { value: columns, configurable: true });
+  };
+  afterEach(() => become(before.isTTY, before.columns));
+  const plan = "examples/tender.yaml";
+  const spanish = ["check", "figures", "boxes", "cuts", "routes", "parts", "marks", "float", "prove --water"];
+  test.each([
+    ...spanish.map((line) => ["es", 40, `${line} ${plan}`] as const),
+    ["es", 40, `work ${plan} --now 2026-04-11`],
+    ["es", 40, "--help"],
+    ["es", 40, "prove --help"],
+    ["en", 40, `figures ${plan} --assumed`],
+    ["en", 40, `cuts ${plan}`],
+    ["en", 40, "--help"],
+    ["en", 80, `routes ${plan} --slack`],
+    ["es", 80, `parts ${plan}`],
+  ] as const)("%s, %i wide: %s", async (language, width, line) => {
+    become(true, width);
+    const [name = "", ...rest] = line.split(" ");
+    // options go after the plan or before it
+    const { out, err } = await command([name, ...rest, "--language", language]);
+    expect(err).toBe("");
+    const lines = out.replaceAll(painted, "").split("\n");
+    expect(lines.length).toBeGreaterThan(5);
+    for (const one of lines) {
+      expect(one.length, one).toBeLessThanOrEqual(width);
+      // what parts two figures ends a line, and never begins one
+      expect(one).not.toMatch(/^\s*·/);
+    }
+    // no line is broken twice: one word alone, set in, between two others that are not
+    const alone = lines.filter((one, at) => /^ +\S{1,8}$/.test(one) && /^\S/.test(lines[at + 1] ?? ""));
+    expect(alone.length).toBeLessThan(lines.length * 0.2);
+  });
 });
 
 test("an option's words stay in their column", () => {

@@ -5,6 +5,7 @@ import type { LayoutFigures } from "../../src/core/parts/layout-types.js";
 import { pricesWanting } from "../../src/core/parts/prices-wanting.js";
 import { readPlan } from "../../src/core/plan/read.js";
 import { boundsOf } from "../../src/drawing/bounds.js";
+import type { Shape } from "../../src/drawing/shapes.js";
 import { packetPages } from "../../src/packet/packet.js";
 import type { Page } from "../../src/packet/page.js";
 import { overlaps, textsOf } from "./pages.js";
@@ -137,7 +138,9 @@ describe.each(cases)("%s on %s", (name, paper, text) => {
   });
 
   test("there are two flags a piece, and each template's holes at their own distances", () => {
-    const circles = pages.flatMap(({ sheet }) => sheet.shapes.filter((shape) => shape.kind === "circle"));
+    const inFigures = (shape: Shape): readonly Shape[] =>
+      shape.kind === "group" ? shape.shapes.flatMap(inFigures) : [shape];
+    const circles = pages.flatMap(({ sheet }) => sheet.shapes.flatMap(inFigures));
     for (const { holes } of layout.boxes.flatMap(({ templates }) => templates))
       for (const { holeMm } of holes)
         expect(circles.some((one) => one.kind === "circle" && Math.abs(2 * one.r - holeMm) < 1e-9)).toBe(

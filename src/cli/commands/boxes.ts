@@ -115,8 +115,10 @@ function boxLines(box: BoxFigures, screen: Screen): string[] {
     ...entryTable(box, screen),
     ...contentsLines(box, screen),
     ...(box.drilling.length > 0 ? [screen.told.layout.boxes.drilling] : []),
-    ...box.drilling.map(
-      (step, index) => `  ${String(index + 1).padStart(2)}  ${drillWords(step, screen.paper.of.layout)}`,
+    ...box.drilling.flatMap((step, index) =>
+      wrap(drillWords(step, screen.paper.of.layout), screen.width - 6).map(
+        (line, at) => `  ${(at === 0 ? String(index + 1) : "").padStart(2)}  ${line}`,
+      ),
     ),
     "",
   ];

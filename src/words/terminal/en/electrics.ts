@@ -13,7 +13,7 @@ export const electrics = {
     assumedTitle: "Assumed, because the plan leaves it out",
     assumedHeads: { at: "at", field: "field", taken: "taken", why: "why" },
     corners: { nominal: "nominal", "worst drop": "worst drop", "highest voltage": "highest voltage" },
-    gear: (corner: string, copperC: string) => `Gear, ${corner} (copper at ${copperC} °C)`,
+    gear: (corner: string, copperC: string) => `Gear, ${corner} (copper at ${copperC}\u00a0°C)`,
     collapsed: (share: string) =>
       `The network can't carry this: no more than ${share} of the power reaches its gear.`,
     off: "off",

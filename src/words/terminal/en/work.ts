@@ -7,7 +7,7 @@ export const work = {
     allDone: "All steps are done.",
     wait: (hours: string) => `Not before ${hours} are over.`,
     next: "Next",
-    minutes: (title: string, minutes: number) => `${title}  (${minutes} min)`,
+    minutes: (title: string, minutes: number) => `${title}  (${minutes}\u00a0min)`,
     called: (id: string) => `called ${id}`,
     tools: (names: string) => `tools: ${names}`,
     takes: (names: string) => `takes: ${names}`,

@@ -15,7 +15,7 @@ export const electrics: TerminalWords["electrics"] = {
     assumedTitle: "Supuesto, porque el plan no lo dice",
     assumedHeads: { at: "de", field: "clave", taken: "se toma", why: "por qué" },
     corners: { nominal: "habitual", "worst drop": "peor caída", "highest voltage": "tensión más alta" },
-    gear: (corner, copperC) => `Equipo, caso «${corner}» (cobre a ${copperC} °C)`,
+    gear: (corner, copperC) => `Equipo, caso «${corner}» (cobre a ${copperC}\u00a0°C)`,
     collapsed: (share) =>
       `El circuito no puede con esto: a su equipo no llega más que ${share} de la potencia.`,
     off: "apagado",

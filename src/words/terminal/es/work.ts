@@ -13,7 +13,7 @@ export const work: TerminalWords["work"] = {
     allDone: "Todos los pasos están hechos.",
     wait: (hours) => `No antes de que pasen ${hours}.`,
     next: "Ahora",
-    minutes: (title, minutes) => `${title}  (${minutes} min)`,
+    minutes: (title, minutes) => `${title}  (${minutes}\u00a0min)`,
     called: (id) => `se llama ${id}`,
     tools: (names) => `herramientas: ${names}`,
     takes: (names) => `gasta: ${names}`,
