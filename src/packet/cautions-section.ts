@@ -1,6 +1,7 @@
 import type { Figures } from "../core/figures-types.js";
 import type { Shows } from "../core/plan/model/plan.js";
 import { box, strokes } from "../drawing/make.js";
+import type { Shape } from "../drawing/shapes.js";
 import { findingSentence } from "../words/findings.js";
 import type { PaperWords } from "../words/paper/paper-words.js";
 import { columnGapMm, columnWidthMm, flow } from "./flow.js";
@@ -46,10 +47,21 @@ export function cautionsSection(
     ...(unchecked.length > most ? [bullet(say.more(unchecked.length - most), sizePt, here)] : []),
   ];
   // all of what is not checked stands under Findings: here as much of it as the one page has room for
-  const laid = sizesPt.flatMap((sizePt) => mostListed.map((most) => flow(pieces(most, sizePt), paper, 2)));
-  const pages = (laid.find(({ length }) => length === 1) ?? laid.at(-1) ?? []).map((shapes) => {
+  const made = fitting((most, sizePt) => flow(pieces(most, sizePt), paper, 2));
+  const pages = made.map((shapes) => {
     const middle = paper.left + widthMm + columnGapMm / 2;
     return [...shapes, box(middle, paper.bottom, 0, paper.top - paper.bottom - 2, { stroke: strokes.hair })];
   });
   return { title: say.title, subtitle: say.subtitle, pages };
+}
+
+/** The fullest that is one page; the barest where none is. */
+function fitting(lay: (most: number, sizePt: number) => Shape[][]): Shape[][] {
+  let made: Shape[][] = [];
+  for (const sizePt of sizesPt)
+    for (const most of mostListed) {
+      made = lay(most, sizePt);
+      if (made.length === 1) return made;
+    }
+  return made;
 }

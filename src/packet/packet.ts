@@ -17,6 +17,7 @@ import { cautionsSection } from "./cautions-section.js";
 import { conductorSchedule } from "./conductor-schedule.js";
 import { cutList } from "./cut-list.js";
 import { diagramSection } from "./diagram-section.js";
+import { eveningsSection } from "./evenings-section.js";
 import { findingsSection } from "./findings-section.js";
 import { floatSection } from "./float-section.js";
 import { holeList } from "./hole-list.js";
@@ -27,7 +28,7 @@ import { outingSections } from "./outing-sections.js";
 import { type Page, type Paper, paperOf } from "./page.js";
 import { protectionSchedule } from "./protection-schedule.js";
 import { runSheet } from "./run-sheet.js";
-import { boundPages, firstPages, packed, type Section } from "./section.js";
+import { boundPages, firstPages, type PackedSheet, packed, type Section } from "./section.js";
 import { shoppingList } from "./shopping-list.js";
 import { type ContentsLine, summarySection } from "./summary-section.js";
 import { surveySection } from "./survey-section.js";
@@ -48,7 +49,7 @@ export interface Apart {
 }
 
 /**
- * The packet as pages: summary, loads, conductors, protection, findings, assumptions, diagram, outings; where the hull is given its survey,
+ * The packet as pages: summary, which pages to take along for which evening, loads, conductors, protection, findings, assumptions, diagram, outings; where the hull is given its survey,
  * marks, holes and float; where the layout is given boxes with their templates, runs, cuts, terminations, flags
  * and shopping list; order of work and as built; test sheet and water card; cautions.
  */
@@ -60,9 +61,32 @@ export function packetPages(
 ): Page[] {
   const paper = paperOf(shows.paper);
   const sections = packetSections(figures, shows, paper, apart, words);
-  const contents = contentsOf(sections, firstPages(packed(sections, paper)));
+  const sheets = packed(sections, paper);
+  const evenings = apart.work === undefined ? [] : eveningsOf(apart.work, sheets, paper, words);
+  const before = evenings.reduce((sum, { pages }) => sum + pages.length, 0);
+  const contents = [
+    ...evenings.map(({ title }) => ({ title, page: 2 })),
+    ...contentsOf(sections, firstPages(sheets), 1 + before),
+  ];
   const summary = summarySection(figures, shows, paper, contents, words, apart);
-  return boundPages([summary, ...sections], paper, planWords(figures, words), words);
+  return boundPages([summary, ...evenings, ...sections], paper, planWords(figures, words), words);
+}
+
+/** Which pages to take along when; how many pages that takes itself is found by asking until it stays. */
+function eveningsOf(
+  work: WorkFigures,
+  sheets: readonly PackedSheet[],
+  paper: Paper,
+  words: PaperWords,
+): Section[] {
+  let own = 1;
+  for (let tries = 0; tries < 3; tries += 1) {
+    const section = eveningsSection(work, sheets, 1 + own, paper, words);
+    if (section.pages.length === 0) return [];
+    if (section.pages.length === own) return [section];
+    own = section.pages.length;
+  }
+  return [];
 }
 
 export const planWords = ({ plan: { source } }: Figures, { of }: PaperWords) => ({
@@ -140,12 +164,16 @@ function layoutSections(layout: LayoutFigures, shows: Shows, paper: Paper, words
   ];
 }
 
-/** What the first page lists: parts of one sort (`Box: …`, `Marks: …`) on one line, by the page the first begins on, itself counted. */
-function contentsOf(sections: readonly Section[], starts: ReadonlyMap<string, number>): ContentsLine[] {
+/** What the first page lists: parts of one sort (`Box: …`, `Marks: …`) on one line, by the page the first begins on, those before counted. */
+function contentsOf(
+  sections: readonly Section[],
+  starts: ReadonlyMap<string, number>,
+  before: number,
+): ContentsLine[] {
   const lines = new Map<string, number>();
   for (const { title } of sections) {
     const [sort = title] = title.split(": ");
-    if (!lines.has(sort)) lines.set(sort, 1 + (starts.get(title) ?? 0));
+    if (!lines.has(sort)) lines.set(sort, before + (starts.get(title) ?? 0));
   }
   return [...lines].map(([title, page]) => ({ title, page }));
 }

@@ -40,7 +40,7 @@ interface Part {
   readonly titleY: number;
   readonly shapes: readonly Shape[];
 }
-type PackedSheet = Part[];
+export type PackedSheet = readonly Part[];
 
 /** From the end of one part to the title of the next under it, and from a title to what it heads [mm]. */
 const toTitleMm = 13;
@@ -50,7 +50,7 @@ const leastRoomMm = 56;
 
 /** Deals the parts out over sheets of paper: a short one goes under the end of the one before it where both may. */
 export function packed(sections: readonly Section[], paper: Paper): PackedSheet[] {
-  const sheets: PackedSheet[] = [];
+  const sheets: Part[][] = [];
   const headY = paper.heightMm - 20;
   let downTo: number | undefined;
   for (const section of sections) {

@@ -18,6 +18,15 @@ export const work = {
     tonight: (clock: string, steps: number, of: number, hours: string): string =>
       `From ${clock}: ${steps} of the ${counted(of, "step")} that are left, ${hours} of your hands. With them come the sheets they need, and no more.`,
   },
+  evenings: {
+    title: "Evening by evening",
+    subtitle: "which pages to take along",
+    lead: (cautions: number | undefined): string =>
+      `For each stretch of your free hours the pages it needs${cautions === undefined ? "" : `; page ${cautions}, the cautions, goes along every time`}. The other pages can stay at home. Where the work runs ahead of or behind this, or the plan changes, print the next evening by itself.`,
+    heads: { when: "When", steps: "Steps", work: "What is done", pages: "Pages to take along" },
+    steps: (steps: number, hours: string): string => `${counted(steps, "step")}, ${hours}`,
+    sheet: (title: string, pages: string): string => `${title}\u00a0${pages}`,
+  },
   built: {
     title: "As built",
     nothing: "nothing on record yet",

@@ -18,6 +18,15 @@ export const work: PaperWords["work"] = {
     tonight: (clock, steps, of, hours) =>
       `Desde las ${clock}: ${steps} de los ${many(of, "paso", "pasos")} que faltan, ${hours} de tus manos. Con ellos van las hojas que piden, y ninguna más.`,
   },
+  evenings: {
+    title: "Tarde a tarde",
+    subtitle: "qué páginas llevar",
+    lead: (cautions) =>
+      `Para cada rato libre, las páginas que necesita${cautions === undefined ? "" : `; la página ${cautions}, las precauciones, va siempre`}. Las demás pueden quedarse en casa. Si el trabajo se adelanta o se retrasa, o cambia el plan, imprime la próxima tarde por separado.`,
+    heads: { when: "Cuándo", steps: "Pasos", work: "Qué se hace", pages: "Páginas que llevar" },
+    steps: (steps, hours) => `${many(steps, "paso", "pasos")}, ${hours}`,
+    sheet: (title, pages) => `${title}\u00a0${pages}`,
+  },
   built: {
     title: "Como quedó",
     nothing: "aún no hay nada apuntado",
