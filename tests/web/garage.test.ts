@@ -126,12 +126,18 @@ it("the second project goes from its first open step to as built, with a fault f
   await page.locator(".step-sheet").waitFor();
   for (let count = 0; count < 10 && (await stepNow(page)) !== null; count += 1) await tick(page);
   await page.getByText("Every step is ticked").waitFor();
+  const stockOf = (plan: string) =>
+    /^stock:[\s\S]*?(?=^\S)/m.exec(plan.slice(plan.search(/^stock:/m)))?.[0] ?? "";
+  const onShelf = stockOf(await planText(page));
   await page.getByLabel("Name of the project").fill("a lamp to board by");
+  expect(await page.getByLabel(/^Bring the shelf up to date/).isChecked()).toBe(true);
   await page.getByRole("button", { name: "Close the project" }).click();
   await page.getByText("There is no work to do").waitFor();
   const text = await planText(page);
   expect(text).toMatch(/a lamp to board by:.*\{?\s*finished: 20\d\d-\d\d-\d\d/);
   for (const reading of ["12.08 V", "12.61 V"]) expect(text).toContain(reading);
+  expect(onShelf).toMatch(/^stock:/);
+  expect(stockOf(text), "what the project used is off the shelf").not.toBe(onShelf);
   await goToView(page, "print");
   await page.getByText("As built", { exact: false }).first().waitFor();
 });

@@ -2,9 +2,9 @@ import type { Edit } from "../../core/plan/edits/edit.js";
 import { editSound } from "../../core/plan/edits/edit-sound.js";
 import { nearestOf } from "../../core/quantity/nearest.js";
 import { planWork, type WorkFigures } from "../../core/work/plan-work.js";
-import { takeBuiltEdits } from "../../core/work/take-built.js";
-import { finishEdits, noteEdits, tickEdits, undoEdits } from "../../core/work/work-edits.js";
+import { noteEdits, tickEdits, undoEdits } from "../../core/work/work-edits.js";
 import { workJson } from "../../core/work/work-json.js";
+import { closeEdits } from "../../core/working/close-project.js";
 import type { TerminalWords } from "../../words/terminal/english.js";
 import { readArguments } from "../arguments.js";
 import { screenIn } from "../language.js";
@@ -29,13 +29,14 @@ export async function run(words: readonly string[], told: TerminalWords): Promis
       note: "value",
       step: "name",
       finish: "value",
+      shelf: "switch",
     },
   });
   const nowMin = momentAsked(given.values.now);
   const loaded = loadWhole(given.plan);
   const { figures, layout, hull } = loaded;
   const work = planWork(figures, { layout, hull }, nowMin);
-  const edits = asked(given.values, work, loaded, nowMin);
+  const edits = asked(given.values, work, loaded, nowMin, given.switches.has("shelf"));
   if (edits.length > 0) {
     if (given.plan === "-") throw new InputProblem(({ common }) => common.files.notBack);
     const edited = editSound({ plan: loaded.plan, document: loaded.document }, edits);
@@ -66,6 +67,7 @@ function asked(
   work: WorkFigures,
   loaded: ReturnType<typeof loadWhole>,
   nowMin: number,
+  shelf: boolean,
 ): Edit[] {
   const { done, undo, note, step, finish } = values;
   const wishes = [done, undo, finish, step].filter((wish) => wish !== undefined);
@@ -89,8 +91,7 @@ function asked(
       );
     return edits;
   }
-  if (finish !== undefined)
-    return [...takeBuiltEdits(loaded.figures), ...finishEdits(loaded.plan.work, finish, nowMin, note)];
+  if (finish !== undefined) return closeEdits(loaded, loaded.figures, { name: finish, shelf, ...said });
   if (note === undefined && step === undefined) return [];
   if (note === undefined || step === undefined)
     throw new InputProblem(({ work: words }) => words.asked.needsBoth);

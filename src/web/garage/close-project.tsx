@@ -1,10 +1,25 @@
 import { useState } from "react";
+import { usePlan } from "../app/context.js";
 import { useWordsOfBuild } from "../words/build.js";
 
+/** Closes the project in hand under that name; `shelf`: what is on hand is brought up to date with it. */
+export type CloseIt = (name: string, shelf: boolean) => Promise<void>;
+
 /** Gives the project in hand a name and closes it: what was built goes into the plan, and the next starts from there. */
-export function CloseProject({ finish }: { finish: (name: string) => Promise<void> }) {
+export function CloseProject({ finish }: { finish: CloseIt }) {
   const words = useWordsOfBuild().build;
   const [name, setName] = useState("");
+  const [shelf, setShelf] = useState(true);
+  const hasShelf = usePlan(
+    ({ reading }) =>
+      reading.ok &&
+      [
+        reading.plan.stockParts,
+        reading.plan.stockWire,
+        reading.plan.boughtParts,
+        reading.plan.boughtWire,
+      ].some((list) => list.length > 0),
+  );
   const [missing, setMissing] = useState(false);
   return (
     <form
@@ -13,7 +28,7 @@ export function CloseProject({ finish }: { finish: (name: string) => Promise<voi
         event.preventDefault();
         const given = name.trim();
         setMissing(given === "");
-        if (given !== "") void finish(given);
+        if (given !== "") void finish(given, hasShelf && shelf);
       }}
     >
       <label className="field">
@@ -24,6 +39,14 @@ export function CloseProject({ finish }: { finish: (name: string) => Promise<voi
         <p className="problem" role="alert">
           {words.nameMissing}
         </p>
+      )}
+      {hasShelf && (
+        <label className="close-shelf">
+          <input type="checkbox" checked={shelf} onChange={(event) => setShelf(event.target.checked)} />
+          <span>
+            {words.shelfToo} <span className="hint">{words.shelfTooHint}</span>
+          </span>
+        </label>
       )}
       <button type="submit" className="main">
         {words.finish}

@@ -1,4 +1,4 @@
-import { type Whole, workOutWhole } from "../../core/layout-figures.js";
+import { workOutWhole } from "../../core/layout-figures.js";
 import { readPlan } from "../../core/plan/read-text.js";
 import type { ReadProblem } from "../../core/plan/source/problem.js";
 import { benchOf } from "../../core/proving/bench-network.js";
@@ -7,8 +7,8 @@ import type { FaultReport } from "../../core/proving/faults.js";
 import { testSheet } from "../../core/proving/sheet/sheet.js";
 import { waterCard } from "../../core/proving/water/card.js";
 import { nextStep, planWork } from "../../core/work/plan-work.js";
-import { takeBuiltEdits } from "../../core/work/take-built.js";
-import { finishEdits, tickEdits } from "../../core/work/work-edits.js";
+import { tickEdits } from "../../core/work/work-edits.js";
+import { closeEdits } from "../../core/working/close-project.js";
 import { planChanges, type WholePlan } from "../../core/working/plan-changes.js";
 import { stepDrawings } from "../../drawing/work/step-drawing.js";
 import { type DrawnWords, drawnInEnglish } from "../../words/drawn/english.js";
@@ -49,7 +49,7 @@ async function wholeOf(text: string): Promise<WholePlan | { readonly problems: r
 
 async function answer(
   question: Exclude<ForemanQuestion, { ask: "changes" }>,
-  whole: Whole,
+  whole: WholePlan,
 ): Promise<ForemanOutcome> {
   const { figures, circuit } = whole;
   switch (question.ask) {
@@ -68,10 +68,7 @@ async function answer(
     case "finish":
       return {
         is: "edits",
-        edits: [
-          ...takeBuiltEdits(figures),
-          ...finishEdits(figures.plan.source.work, question.name, question.nowMin),
-        ],
+        edits: closeEdits({ plan: figures.plan.source, document: whole.document }, figures, question),
       };
     case "sheet":
       return { is: "sheet", sections: testSheet(benchOf(figures.plan, circuit), figures) };

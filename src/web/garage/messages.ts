@@ -34,7 +34,14 @@ export type ForemanQuestion =
       readonly nowMin: number;
       readonly step: string;
     }
-  | { readonly ask: "finish"; readonly text: string; readonly nowMin: number; readonly name: string }
+  | {
+      readonly ask: "finish";
+      readonly text: string;
+      readonly nowMin: number;
+      readonly name: string;
+      /** The shelf is brought up to date with it. */
+      readonly shelf: boolean;
+    }
   | { readonly ask: "sheet"; readonly text: string }
   | { readonly ask: "prove"; readonly text: string }
   | { readonly ask: "water"; readonly text: string }

@@ -1,12 +1,12 @@
 import type { Ref } from "react";
-import { CloseProject } from "../../garage/close-project.js";
+import { type CloseIt, CloseProject } from "../../garage/close-project.js";
 import { ViewLink } from "../../parts/view-link.js";
 import { useWordsOfBuild } from "../../words/build.js";
 
 /** All steps are done: the project gets a name, and the next starts from what was built. */
 export function Finish(props: {
   heading: Ref<HTMLHeadingElement>;
-  finish: (name: string) => Promise<void>;
+  finish: CloseIt;
   any: boolean;
   readOnly: boolean;
 }) {

@@ -3,6 +3,7 @@ import type { Step } from "../../../core/work/step.js";
 import { noteEdits, undoEdits } from "../../../core/work/work-edits.js";
 import type { StepDrawing } from "../../../drawing/work/step-drawing.js";
 import { usePlan, usePlanStore, usePreferences, useShows } from "../../app/context.js";
+import type { CloseIt } from "../../garage/close-project.js";
 import type { WorkShown } from "../../garage/messages.js";
 import { ownersMinutes, useForeman } from "../../garage/use-foreman.js";
 import { useMadeEdits } from "../../garage/use-made-edits.js";
@@ -18,7 +19,7 @@ export interface Work {
   readonly draw: (step: Step) => Promise<readonly StepDrawing[]>;
   /** Takes back the last tick of a step. */
   readonly untick: (step: string) => void;
-  readonly finish: (name: string) => Promise<void>;
+  readonly finish: CloseIt;
 }
 
 /** The work on the open plan, worked out anew when the plan changes, and each minute while something rests. */
@@ -75,8 +76,8 @@ export function useWork(): Work {
       const { reading } = store.get();
       if (reading.ok) make({ is: "edits", edits: undoEdits(reading.plan, step) });
     },
-    finish: async (name) => {
-      make(await ask({ ask: "finish", text: store.get().text, nowMin: ownersMinutes(), name }));
+    finish: async (name, shelf) => {
+      make(await ask({ ask: "finish", text: store.get().text, nowMin: ownersMinutes(), name, shelf }));
     },
   };
 }

@@ -2,7 +2,7 @@ import type { WorkRecord } from "../../../core/plan/model/work.js";
 import { byProject } from "../../../core/work/projects.js";
 import { type Spare, spareOf } from "../../../core/work/spare.js";
 import { useFigures, usePlan, usePlanStore } from "../../app/context.js";
-import { CloseProject } from "../../garage/close-project.js";
+import { type CloseIt, CloseProject } from "../../garage/close-project.js";
 import { ownersMinutes, useForeman } from "../../garage/use-foreman.js";
 import { useMadeEdits } from "../../garage/use-made-edits.js";
 import { ViewLink } from "../../parts/view-link.js";
@@ -63,8 +63,8 @@ function InHand({ work }: { work: WorkRecord }) {
   const { make, problem } = useMadeEdits();
   const done = byProject(work).now.workDone.length;
   if (done === 0) return <p>{words.log.nothingTicked}</p>;
-  const finish = async (name: string) => {
-    make(await ask({ ask: "finish", text: store.get().text, nowMin: ownersMinutes(), name }));
+  const finish: CloseIt = async (name, shelf) => {
+    make(await ask({ ask: "finish", text: store.get().text, nowMin: ownersMinutes(), name, shelf }));
   };
   return (
     <>

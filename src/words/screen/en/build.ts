@@ -63,5 +63,7 @@ export const build = {
   projectName: "Name of the project",
   nameMissing: "A name is wanted, such as “lamps and sounder”.",
   finish: "Close the project",
+  shelfToo: "Bring the shelf up to date.",
+  shelfTooHint: "What the project used comes off it; what was bought for it and is left goes on it.",
   toProjects: "Close this project, or start the next",
 };

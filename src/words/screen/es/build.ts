@@ -63,5 +63,7 @@ export const build: ScreenWords["build"] = {
   projectName: "Nombre del proyecto",
   nameMissing: "Hace falta un nombre, por ejemplo «luces y sonda».",
   finish: "Cerrar el proyecto",
+  shelfToo: "Poner al día el estante.",
+  shelfTooHint: "Lo que usó el proyecto sale de él; lo que se compró y sobra va a él.",
   toProjects: "Cerrar este proyecto o empezar el siguiente",
 };

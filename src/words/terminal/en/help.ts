@@ -216,7 +216,7 @@ Planning aids for still water, no stability assessment: waves, people who move a
 The boat's own plate and her maker come first.`,
   work: `skiffloom work PLAN [--all] [--built] [--now WHEN] [--json]
 skiffloom work PLAN --done STEP [--note TEXT] [--now WHEN]
-skiffloom work PLAN --undo STEP | --note TEXT --step STEP | --finish NAME
+skiffloom work PLAN --undo STEP | --note TEXT --step STEP | --finish NAME [--shelf]
 
 What to do next, with its sizes, tools and caution, then all that is left, in the order that takes least time
 over your free hours and fewest changes of tool; what rests meanwhile, and what was built.
@@ -228,6 +228,8 @@ over your free hours and fewest changes of tool; what rests meanwhile, and what 
   --note TEXT  a note with the tick, or for --step
   --finish NAME  the project is done: the plan takes the sizes, fuses, lengths and holes that were built, and the next
                project starts from them
+  --shelf      with --finish: what the project used comes off the stock, what was bought for it and is left goes there;
+               instead of 'parts --book', not besides it
   --now WHEN   take this for the time now, such as '2026-04-11 19:20'
   --json       everything as data (docs/json.md)
 

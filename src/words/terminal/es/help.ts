@@ -224,7 +224,7 @@ Ayudas para planear en agua en calma, no un estudio de estabilidad: las olas, la
 cambian todo. Antes van la placa del barco y su constructor.`,
   work: `skiffloom work PLAN [--all] [--built] [--now CUÁNDO] [--json]
 skiffloom work PLAN --done PASO [--note TEXTO] [--now CUÁNDO]
-skiffloom work PLAN --undo PASO | --note TEXTO --step PASO | --finish NOMBRE
+skiffloom work PLAN --undo PASO | --note TEXTO --step PASO | --finish NOMBRE [--shelf]
 
 Qué hacer ahora, con sus medidas, herramientas y precaución, y luego todo lo que falta, en el orden que lleva menos tiempo
 en tus horas libres y menos cambios de herramienta; qué reposa entretanto, y qué se hizo.
@@ -236,6 +236,8 @@ en tus horas libres y menos cambios de herramienta; qué reposa entretanto, y qu
   --note TEXTO  una nota con la marca, o para --step
   --finish NOMBRE  el proyecto está hecho: el plan toma las secciones, fusibles, longitudes y agujeros que quedaron, y
                    el siguiente proyecto parte de ellos
+  --shelf       con --finish: lo que usó el proyecto sale de las existencias, y lo que se compró y sobra va a ellas; en
+                lugar de 'parts --book', no además
   --now CUÁNDO  toma esto por la hora de ahora, por ejemplo '2026-04-11 19:20'
   --json        todo como datos (docs/json.md)
 
