@@ -68,7 +68,9 @@ async function answer(
     case "finish":
       return {
         is: "edits",
-        edits: closeEdits({ plan: figures.plan.source, document: whole.document }, figures, question),
+        edits: await withReader(() =>
+          closeEdits({ plan: figures.plan.source, document: whole.document }, figures, question),
+        ),
       };
     case "sheet":
       return { is: "sheet", sections: testSheet(benchOf(figures.plan, circuit), figures) };
