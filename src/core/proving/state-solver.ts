@@ -45,6 +45,7 @@ export class StateSolver {
   private readonly working: Uint8Array;
   /** Input voltage of each converter in the sound boat; 0: not known yet [V]. */
   private readonly soundInV: Float64Array;
+
   /** @param kneeV By load of `network`. */
   constructor(
     readonly network: NetworkNumbers,
