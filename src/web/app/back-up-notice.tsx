@@ -34,7 +34,11 @@ export function BackUpNotice() {
     setLater(steps);
   };
   return (
-    <aside className="notice" role="status">
+    <aside className="notice" aria-label={keeping.onlyHere}>
+      {/* its number goes up with each edit: that is not read out, only that the notice is there */}
+      <span className="away" role="status">
+        {keeping.onlyHere}
+      </span>
       <p>
         {keeping.backUp(steps - (saved?.step ?? 1))} <StorageAnswer />
       </p>

@@ -31,7 +31,7 @@ export function useFocusKept(): void {
       // a view on its way: when it is there it is looked at again
       if (near === undefined && main === null) return;
       const to = last.isConnected ? (beside(last, near) ?? near) : near;
-      receive(to instanceof HTMLElement ? to : main);
+      receive(to instanceof HTMLElement ? (to === near ? (headingOf(to) ?? to) : to) : main);
     };
     const watcher = new MutationObserver(() => {
       timer ??= setTimeout(look, settleMs);
@@ -64,6 +64,12 @@ function beside(last: Element, group: Element | undefined): Element | undefined 
   return [...(group?.querySelectorAll(reached) ?? [])].find(
     (each) => each !== last && !each.matches(":disabled, [tabindex='-1']"),
   );
+}
+
+/** Of a whole group a screen reader would read all that is in it: its heading says where one is. */
+function headingOf(group: HTMLElement): HTMLElement | undefined {
+  if (group.matches(reached)) return undefined;
+  return [...group.querySelectorAll<HTMLElement>("h2, h3, h4")].find((each) => !each.matches(".away"));
 }
 
 function receive(element: HTMLElement | null): void {

@@ -2,6 +2,7 @@ import { Icon } from "../parts/icon.js";
 import { Mark } from "../parts/mark.js";
 import { PanelButton } from "../parts/panel-button.js";
 import { PlaceLink } from "../parts/place-link.js";
+import { ReadOut, useReadOut } from "../parts/read-out.js";
 import { aboutSentence } from "../parts/step-words.js";
 import { ViewLink } from "../parts/view-link.js";
 import type { StepAbout } from "../state/keep/records.js";
@@ -72,7 +73,14 @@ function UndoButtons() {
   const store = usePlanStore();
   const undo = usePlan((state) => state.undo);
   const redo = usePlan((state) => state.redo);
-  useUndoKeys(store);
+  const [said, say] = useReadOut();
+  const go = (direction: "undo" | "redo") => {
+    const what = store.get()[direction];
+    store[direction]();
+    const told = direction === "undo" ? words.shell.undone : words.shell.redone;
+    if (what) say(told(aboutSentence(what, words)));
+  };
+  useUndoKeys(go);
   const label = (what: StepAbout | undefined, plain: string, full: (what: string) => string) =>
     what ? full(aboutSentence(what, words)) : plain;
   return (
@@ -82,7 +90,7 @@ function UndoButtons() {
         className="icon-button"
         aria-label={label(undo, words.shell.undo, words.shell.undoWhat)}
         disabled={!undo}
-        onClick={() => store.undo()}
+        onClick={() => go("undo")}
       >
         <Icon name="undo" />
       </button>
@@ -91,10 +99,11 @@ function UndoButtons() {
         className="icon-button"
         aria-label={label(redo, words.shell.redo, words.shell.redoWhat)}
         disabled={!redo}
-        onClick={() => store.redo()}
+        onClick={() => go("redo")}
       >
         <Icon name="redo" />
       </button>
+      <ReadOut said={said} />
     </div>
   );
 }

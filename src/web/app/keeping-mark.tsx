@@ -8,8 +8,14 @@ export function KeepingMark() {
   const steps = usePlan(({ record }) => record.steps);
   const said = { kept: words.kept, keeping: words.keeping, failed: words.failed, unkept: words.unkept };
   return (
-    <span className="keeping" data-keeping={keeping.is} data-head={head} data-steps={steps} role="status">
-      {said[keeping.is]}
-    </span>
+    <>
+      <span className="keeping" data-keeping={keeping.is} data-head={head} data-steps={steps}>
+        {said[keeping.is]}
+      </span>
+      {/* that all goes well is not read out at every edit; a failure has its own notice */}
+      <span className="away" role="status">
+        {keeping.is === "unkept" && said.unkept}
+      </span>
+    </>
   );
 }

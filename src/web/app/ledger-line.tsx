@@ -9,6 +9,7 @@ import { Term } from "../parts/term.js";
 import { ViewLink } from "../parts/view-link.js";
 import { useWordsOfFindings } from "../words/findings.js";
 import { useOfFigures, usePlan } from "./context.js";
+import { LedgerSaid } from "./ledger-said.js";
 
 /** Hours left, worst drop, findings by level: always in sight, and never older than the last edit without saying so. */
 export function LedgerLine() {
@@ -32,6 +33,7 @@ export function LedgerLine() {
       <Hours {...reserve} />
       <Drop {...drop} />
       <Counts {...counts} />
+      <LedgerSaid shown={shown} />
     </section>
   );
 }

@@ -1,4 +1,5 @@
 import { lazy, Suspense } from "react";
+import { useArrival } from "./arrival.js";
 import { MeasuredIn, usePlan, useShows, useWords } from "./context.js";
 import { FaultGuard } from "./fault-guard.js";
 import { Header } from "./header.js";
@@ -8,6 +9,7 @@ import { usePlace } from "./place.js";
 import { SlipArea } from "./slip-area.js";
 import { SlipProvider } from "./slip-state.js";
 import { Stages } from "./stages.js";
+import { useTitle } from "./use-title.js";
 import { forgetView, viewOf } from "./view-list.js";
 import { WalkStart } from "./walk-start.js";
 
@@ -19,6 +21,9 @@ export function Shell() {
   const place = usePlace();
   const sound = usePlan(({ reading }) => reading.ok);
   const { lengths } = useShows();
+  const name = usePlan(({ record }) => record.name);
+  useTitle(...(place.at === "plan" ? [words.views.names[place.view]] : []), name);
+  useArrival(place.at === "plan" ? place.view : "");
   if (place.at !== "plan") return null;
   const { view } = place;
   const View = viewOf(view);
@@ -31,6 +36,7 @@ export function Shell() {
         <Header view={view} />
         <LedgerLine />
         <Stages view={view} />
+        <WalkStart />
         <div className="desk">
           <main id="work" tabIndex={-1} aria-label={words.views.names[view]} data-view={view}>
             <Notices />
@@ -47,7 +53,6 @@ export function Shell() {
           </main>
           <SlipArea />
         </div>
-        <WalkStart />
         <footer className="foot">{words.shell.planningAid}</footer>
       </SlipProvider>
     </MeasuredIn>

@@ -1,8 +1,9 @@
-import { useEffect } from "react";
-import type { PlanStore } from "../state/plan-store.js";
+import { useEffect, useRef } from "react";
 
 /** Control or command with Z and Y. A field one is typing in keeps its own undo. */
-export function useUndoKeys(store: PlanStore): void {
+export function useUndoKeys(go: (direction: "undo" | "redo") => void): void {
+  const latest = useRef(go);
+  latest.current = go;
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey || isTyping(event.target)) return;
@@ -10,11 +11,11 @@ export function useUndoKeys(store: PlanStore): void {
       const direction = key === "z" ? (event.shiftKey ? "redo" : "undo") : key === "y" ? "redo" : undefined;
       if (!direction) return;
       event.preventDefault();
-      store[direction]();
+      latest.current(direction);
     };
     addEventListener("keydown", onKey);
     return () => removeEventListener("keydown", onKey);
-  }, [store]);
+  }, []);
 }
 
 function isTyping(target: EventTarget | null): boolean {

@@ -35,8 +35,7 @@ export function ChangePreview({ edits }: { edits: readonly Edit[] }) {
       wanted = false;
     };
   }, [store, figures, edits, say]);
-  if (answer === undefined) return <p role="status">{words.shell.workingOut}</p>;
-  if (answer.is === "refused")
+  if (answer?.is === "refused")
     return (
       <div role="alert">
         <p>{words.findings.notPossible}</p>
@@ -46,9 +45,12 @@ export function ChangePreview({ edits }: { edits: readonly Edit[] }) {
       </div>
     );
   return (
-    <section aria-label={words.findings.changes} data-preview="shown">
-      <h4>{words.findings.changes}</h4>
-      <Comparison of={answer.compared} />
+    <section aria-label={words.findings.changes} data-preview={answer && "shown"}>
+      {/* its words change where it stands, so that it is read out when the figures are there */}
+      <h4>
+        <span role="status">{answer ? words.findings.changes : words.shell.workingOut}</span>
+      </h4>
+      {answer && <Comparison of={answer.compared} />}
     </section>
   );
 }

@@ -1,4 +1,4 @@
-import type { ReactNode, RefObject } from "react";
+import { type ReactNode, type RefObject, useLayoutEffect, useRef } from "react";
 import { Dialog, Popover } from "react-aria-components";
 
 /** What a panel button opens. Apart, since the component library is large and not needed until then. */
@@ -16,7 +16,20 @@ export default function PanelPopover(props: {
       triggerRef={props.trigger}
       onOpenChange={(open) => !open && props.close()}
     >
-      <Dialog aria-label={props.label}>{props.children}</Dialog>
+      <Dialog aria-label={props.label}>
+        <Content>{props.children}</Content>
+      </Dialog>
     </Popover>
   );
+}
+
+/** The focus comes to the first thing one can use: on the panel itself a screen reader would read all of it as one sentence. */
+function Content({ children }: { children: ReactNode }) {
+  const box = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    box.current
+      ?.querySelector<HTMLElement>("a[href], button, input:checked, input:not([type=radio])")
+      ?.focus();
+  }, []);
+  return <div ref={box}>{children}</div>;
 }

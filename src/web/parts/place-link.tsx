@@ -1,4 +1,5 @@
 import type { ReactNode, Ref } from "react";
+import { followed } from "../app/arrival.js";
 import { goTo, type Place, writePlace } from "../app/place.js";
 
 /** A link to a place of the page. */
@@ -24,6 +25,7 @@ export function PlaceLink(props: {
       onClick={(event) => {
         if (event.metaKey || event.ctrlKey || event.shiftKey) return;
         event.preventDefault();
+        followed(event);
         props.onGo?.();
         goTo(props.to);
       }}

@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useLayoutEffect, useRef } from "react";
+import { type ReactNode, useEffect, useId, useLayoutEffect, useRef } from "react";
 import { useWords } from "../app/context.js";
 import { Icon } from "./icon.js";
 
@@ -7,14 +7,14 @@ export function Slip(props: { title: string; kind?: ReactNode; close: () => void
   const words = useWords().shell;
   const heading = useRef<HTMLHeadingElement>(null);
   const paper = useRef<HTMLElement>(null);
+  const kindId = useId();
   const { title, close } = props;
   useLayoutEffect(() => {
     const opener = document.activeElement;
     const own = paper.current;
     // closed with the focus in it: that goes back to where it came from
     return () => {
-      if (own?.contains(document.activeElement) && opener instanceof HTMLElement && opener.isConnected)
-        opener.focus();
+      if (own?.contains(document.activeElement) && isFocusable(opener) && opener.isConnected) opener.focus();
     };
   }, []);
   useEffect(() => {
@@ -35,8 +35,12 @@ export function Slip(props: { title: string; kind?: ReactNode; close: () => void
     <aside ref={paper} className="slip" aria-label={words.slipOf(title)}>
       <header className="slip-head">
         <div>
-          {props.kind !== undefined && <p className="slip-kind">{props.kind}</p>}
-          <h2 ref={heading} tabIndex={-1}>
+          {props.kind !== undefined && (
+            <p className="slip-kind" id={kindId}>
+              {props.kind}
+            </p>
+          )}
+          <h2 ref={heading} tabIndex={-1} aria-describedby={props.kind === undefined ? undefined : kindId}>
             <bdi>{title}</bdi>
           </h2>
         </div>
@@ -48,3 +52,7 @@ export function Slip(props: { title: string; kind?: ReactNode; close: () => void
     </aside>
   );
 }
+
+/** Things in a drawing take the focus too. */
+const isFocusable = (element: Element | null): element is HTMLElement | SVGElement =>
+  element instanceof HTMLElement || element instanceof SVGElement;

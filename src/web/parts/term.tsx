@@ -33,7 +33,7 @@ export function Term({ of }: { of: TermId }) {
         ref={button}
         type="button"
         aria-label={terms.whatIs(name)}
-        aria-describedby={place ? id : undefined}
+        aria-describedby={id}
         onPointerEnter={(event) => event.pointerType === "mouse" && show()}
         onFocus={show}
         onBlur={hide}
@@ -42,11 +42,10 @@ export function Term({ of }: { of: TermId }) {
       >
         ?
       </button>
-      {place && (
-        <span role="tooltip" id={id} className="term-means" style={place}>
-          <b>{name}</b>: {means}
-        </span>
-      )}
+      {/* there from the first: a description that comes with the focus is read out twice */}
+      <span id={id} className="term-means" style={place} hidden={!place}>
+        <b>{name}</b>: {means}
+      </span>
     </span>
   );
 }

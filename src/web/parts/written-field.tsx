@@ -16,6 +16,8 @@ export interface WrittenFieldProps {
   /** More about the field, for those who ask. */
   readonly hint?: string | undefined;
   readonly disabled?: boolean;
+  /** Id of what stands beside the field and belongs to it, for those who hear it. */
+  readonly describedBy?: string;
   /** Label not shown, since a heading of a table says it. */
   readonly labelHidden?: boolean;
   /** Takes the text over, as typed, without blanks around. A sentence in return says why it can't be taken. Empty: leave it out. */
@@ -26,7 +28,17 @@ export interface WrittenFieldProps {
 export function WrittenField(
   props: WrittenFieldProps & { check?: (text: string) => FieldProblem | undefined },
 ) {
-  const { label, value, assumed, hint, disabled = false, labelHidden = false, onTake, check } = props;
+  const {
+    label,
+    value,
+    assumed,
+    hint,
+    disabled = false,
+    labelHidden = false,
+    onTake,
+    check,
+    describedBy,
+  } = props;
   const words = useWordsOfFields().fields;
   const id = useId();
   const [typed, setTyped] = useState<string>();
@@ -58,7 +70,7 @@ export function WrittenField(
         spellCheck={false}
         dir="auto"
         aria-invalid={problem !== undefined}
-        aria-describedby={problem ? `${id}-problem` : undefined}
+        aria-describedby={problem ? `${id}-problem` : describedBy}
         onChange={(event) => setTyped(event.target.value)}
         onBlur={() => typed !== undefined && take(typed)}
         onKeyDown={(event) => {

@@ -37,7 +37,7 @@ export function BoatView({ stage, beside }: BoatStage) {
 }
 
 function Boat({ scene, stage, beside: Beside }: BoatStage & { readonly scene: BoatScene }) {
-  const words = useWordsOfBoat().boat;
+  const { boat: words, shell } = useWordsOfBoat();
   const { lengths, conductors, paper: paperSize } = useShows();
   const shows = useMemo(() => ({ lengths, conductors, paper: paperSize }), [lengths, conductors, paperSize]);
   const readOnly = usePlan((state) => state.readOnly !== undefined || !state.reading.ok);
@@ -61,10 +61,16 @@ function Boat({ scene, stage, beside: Beside }: BoatStage & { readonly scene: Bo
   const { form } = scene.drawn;
   const selectedAt = selected === undefined ? undefined : scene.byName.get(selected)?.at;
   const sectionM = stationWithin(scene.drawn, cutAt ?? selectedAt?.[0] ?? (form.fromM + form.toM) / 2);
+  const choose = (name: string | undefined) => {
+    select(name);
+    // the focus stays on the drawing: that something opened beside it is said
+    if (name !== undefined) setSaid(shell.slipOf(name));
+  };
   const toggleMark = (name: string) => {
     const next = new Set(marked);
     if (!next.delete(name)) next.add(name);
     setMarked(next);
+    setSaid(words.markedCount(next.size));
   };
   const unplaced = scene.things.filter(({ at, index, kind }) => !at && index === 0 && kind !== "waypoint");
   const placePieces = (thing: BoatThing, at: readonly [number, number, number], heightKnown: boolean) => {
@@ -125,7 +131,7 @@ function Boat({ scene, stage, beside: Beside }: BoatStage & { readonly scene: Bo
                 sectionM={sectionM}
                 title={title}
                 selected={selected}
-                select={select}
+                select={choose}
                 marked={marked}
                 several={several}
                 toggleMark={toggleMark}

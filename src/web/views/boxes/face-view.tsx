@@ -4,8 +4,10 @@ import { type Placed, windowOf } from "../../../core/box/entry-rules.js";
 import type { BoxBody, Face } from "../../../core/box/face.js";
 import { caliperWords, holeWords } from "../../../words/layout-words.js";
 import { useShows } from "../../app/context.js";
+import { ReadOut, useReadOut } from "../../parts/read-out.js";
 import { useLayoutWords } from "../../parts/use-layout-words.js";
 import { useWordsOfBoxes } from "../../words/boxes.js";
+import { asChoices } from "../boat/sheet/path.js";
 
 interface FaceProps {
   readonly face: Face;
@@ -21,8 +23,8 @@ interface FaceProps {
 const edgeMm = 6;
 /** A hole stays large enough for a finger; a long face is moved across under it. */
 const leastPxPerMm = 2.4;
-const faceRole = { role: "group" } as const;
-const movableRole = { role: "button", tabIndex: 0 } as const;
+const stillRole = { role: "group" } as const;
+const movableRole = { role: "option", "aria-selected": false, tabIndex: 0 } as const;
 const fixedRole = { role: "img" } as const;
 
 /** One face at scale, seen from outside with the lid above: holes, what their nuts cover, and where the one in hand may lie. */
@@ -31,10 +33,18 @@ export function FaceView({ face, body, entries, faults, movable, onTry, onTake, 
   const { entry: named } = useLayoutWords().words;
   const shows = useShows();
   const drawing = useRef<SVGSVGElement>(null);
+  const [said, say] = useReadOut();
   const held = useRef<{ from: Placed; x: number; y: number; now: Placed; moved: boolean }>(undefined);
   const wide = face.lengthMm + 2 * edgeMm;
   const high = face.depthMm + 2 * edgeMm + 6;
   const down = (y: number) => edgeMm + 3 + face.depthMm - y;
+  const labelOf = (entry: Placed) =>
+    words.entry(
+      named(entry.id),
+      holeWords(entry.holeMm, shows),
+      caliperWords(entry.x, shows),
+      caliperWords(entry.y, shows),
+    );
   const move = (event: PointerEvent) => {
     const { current } = held;
     const width = drawing.current?.getBoundingClientRect().width ?? 0;
@@ -57,7 +67,9 @@ export function FaceView({ face, body, entries, faults, movable, onTry, onTake, 
     if (!step) return;
     event.preventDefault();
     const byMm = nudgeMm[shows.lengths][event.shiftKey ? "far" : "near"];
-    onTake({ ...entry, ...within(face, entry.x + step[0] * byMm, entry.y + step[1] * byMm) });
+    const moved = { ...entry, ...within(face, entry.x + step[0] * byMm, entry.y + step[1] * byMm) };
+    onTake(moved);
+    say(labelOf(moved));
   };
   const hands = (entry: Placed) => ({
     onPointerDown: (event: PointerEvent<SVGGElement>) => {
@@ -79,7 +91,12 @@ export function FaceView({ face, body, entries, faults, movable, onTry, onTake, 
       style={{ width: (wide * 96) / 25.4, minWidth: Math.min(wide * leastPxPerMm, 900) }}
     >
       <figcaption>{words.faces[face.name]}</figcaption>
-      <svg ref={drawing} viewBox={`0 0 ${wide} ${high}`} {...faceRole} aria-label={words.faces[face.name]}>
+      <svg
+        ref={drawing}
+        viewBox={`0 0 ${wide} ${high}`}
+        {...(movable ? asChoices : stillRole)}
+        aria-label={words.faces[face.name]}
+      >
         <rect
           className="face-edge"
           x={edgeMm}
@@ -120,13 +137,8 @@ export function FaceView({ face, body, entries, faults, movable, onTry, onTake, 
               data-bad={bad}
               data-movable={movable}
               {...(movable ? movableRole : fixedRole)}
-              aria-label={words.entry(
-                named(entry.id),
-                holeWords(entry.holeMm, shows),
-                caliperWords(entry.x, shows),
-                caliperWords(entry.y, shows),
-              )}
-              aria-describedby="boxes-hint"
+              aria-label={labelOf(entry)}
+              aria-describedby={index === 0 ? "boxes-hint" : undefined}
               {...hands(entry)}
             >
               {window.x1 > window.x0 && window.y1 > window.y0 && (
@@ -147,6 +159,7 @@ export function FaceView({ face, body, entries, faults, movable, onTry, onTake, 
           );
         })}
       </svg>
+      <ReadOut said={said} />
       <ol className="face-legend">
         {entries.map(({ id }) => (
           <li key={id}>

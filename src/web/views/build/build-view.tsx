@@ -74,7 +74,12 @@ function Bench({ work, shown }: { work: Work; shown: WorkShown }) {
   return (
     <>
       <p className="build-progress">
-        <progress max={total} value={total - left} aria-label={words.progress} />{" "}
+        <progress
+          max={total}
+          value={total - left}
+          aria-label={words.progress}
+          aria-valuetext={words.doneOf(total - left, total)}
+        />{" "}
         {words.doneOf(total - left, total)}
       </p>
       <div className="build-bench">

@@ -80,7 +80,6 @@ export function MapView(props: {
               role="treeitem"
               aria-level={spot.depth + 1}
               aria-selected={selectionOf(spot.node) === selected}
-              aria-label={`${label}${finding ?? ""}`}
               tabIndex={index === here ? 0 : -1}
               data-spot={index}
               data-name={selectionOf(spot.node)}
@@ -88,7 +87,8 @@ export function MapView(props: {
               transform={`translate(${spot.x} ${spot.down})`}
               onFocus={() => setHere(spot.id)}
             >
-              <title>{label}</title>
+              {/* its name; a label beside it would make this a description too, and all be read out twice */}
+              <title>{`${label}${finding ?? ""}`}</title>
               <rect className="spot-edge" x={-1} y={-6.5} width={spot.widthMm} height={13} rx={0.8} />
               <Spot
                 spot={spot}

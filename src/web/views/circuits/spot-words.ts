@@ -33,13 +33,18 @@ export const figuresLine = ({ voltageV, currentA, dropShare, inTurn }: Shown): s
 /** Size of a run and the length to cut of it. */
 export const runLine = (
   run: NonNullable<AtSpot["run"]>,
+  words: Pick<ScreenWords, "circuits">,
+  shows: Shows,
+): string => runParts(run, words, shows).join(" · ");
+
+const runParts = (
+  run: NonNullable<AtSpot["run"]>,
   { circuits }: Pick<ScreenWords, "circuits">,
   shows: Shows,
-): string =>
-  [
-    ...(run.size === undefined ? [] : [run.size.replaceAll(" ", "\u00a0")]),
-    circuits.cut(lengthWords(run.cutM, shows)),
-  ].join(" · ");
+): string[] => [
+  ...(run.size === undefined ? [] : [run.size.replaceAll(" ", "\u00a0")]),
+  circuits.cut(lengthWords(run.cutM, shows)),
+];
 
 /** Everything about a thing of the map in words, for those who do not see it. */
 export function spoken(
@@ -62,7 +67,7 @@ export function spoken(
     at.run?.device?.ratingA === undefined
       ? ""
       : `${circuits.devices[at.run.device.kind]} ${marked(at.run.device.ratingA, "A")}`,
-    at.run ? circuits.through(at.run.name, runLine(at.run, words, shows)) : "",
+    at.run ? circuits.through(at.run.name, runParts(at.run, words, shows).join(", ")) : "",
   ];
   return parts.filter((part) => part !== "").join(", ");
 }

@@ -10,6 +10,8 @@ interface KeyParts<L extends GridLine> {
   readonly openFigure: () => void;
   /** Control D was done: so many changes. */
   readonly filled: (changes: number) => void;
+  /** So many lines are picked now. */
+  readonly picked: (lines: number) => void;
 }
 
 /** What the keys do in a list, as one knows it from tables one types into. Tab leaves the list. */
@@ -54,25 +56,31 @@ function wayOf<L extends GridLine>(key: string, control: boolean, { list, grid, 
   }
 }
 
-function chord<L extends GridLine>(key: string, { grid, filled }: KeyParts<L>): boolean {
+function chord<L extends GridLine>(key: string, { list, grid, filled, picked }: KeyParts<L>): boolean {
   if (key.toLowerCase() === "d") filled(grid.fillDown());
-  else if (key.toLowerCase() === "a") grid.pickAll(true);
-  else return false;
+  else if (key.toLowerCase() === "a") {
+    grid.pickAll(true);
+    picked(list.views.filter(({ row }) => row !== undefined).length);
+  } else return false;
   return true;
 }
 
-function change<L extends GridLine>(
-  { key, shiftKey }: KeyboardEvent,
-  { list, grid, openFigure }: KeyParts<L>,
-): boolean {
+function change<L extends GridLine>({ key, shiftKey }: KeyboardEvent, parts: KeyParts<L>): boolean {
+  const { list, grid, openFigure } = parts;
   const { here, spot } = grid;
   const view = list.views[here];
   const column = list.columns[spot.column];
-  if (key === " " && (shiftKey || !column)) grid.pick(spot.row, !grid.picked.has(spot.row));
+  if (key === " " && (shiftKey || !column)) pickHere(parts);
   else if (key === "Delete" || key === "Backspace") grid.clearBlock();
   else if (key !== "Enter" && key !== "F2") return false;
-  else if (!column) grid.pick(spot.row, !grid.picked.has(spot.row));
+  else if (!column) pickHere(parts);
   else if (column.takes.as === "figure") openFigure();
   else if (view) grid.startTyping(list.textIn(view, column));
   return true;
+}
+
+function pickHere<L extends GridLine>({ grid, picked }: KeyParts<L>): void {
+  const on = !grid.picked.has(grid.spot.row);
+  grid.pick(grid.spot.row, on);
+  picked(grid.picked.size + (on ? 1 : -1));
 }

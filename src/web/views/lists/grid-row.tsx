@@ -23,6 +23,7 @@ export function GridRow<L extends GridLine>({ list, grid, view, index, editor }:
     <tr
       className="list-row"
       aria-rowindex={index + 2}
+      aria-selected={picked}
       data-draft={view.draft !== undefined}
       data-picked={picked}
     >
@@ -101,7 +102,7 @@ function Cell<L extends GridLine>(props: CellProps<L>) {
         </span>
       )}
       {problem !== undefined && (
-        <span className="cell-problem" id={problemId} data-open={active}>
+        <span className="cell-problem" id={problemId} data-open={active} aria-hidden="true">
           {problem}
         </span>
       )}

@@ -39,6 +39,7 @@ export function GridView<L extends GridLine>(props: {
     if (view && column) list.openFigure?.(view, column);
   };
   const filled = (changes: number) => say(words.lists.changes(changes));
+  const picked = (lines: number) => say(words.lists.picked(lines));
   const take = (text: string, then: "down" | "right" | "left" | "stay") => {
     const { here, spot } = grid;
     grid.stopTyping();
@@ -99,7 +100,9 @@ export function GridView<L extends GridLine>(props: {
         aria-label={list.title}
         aria-rowcount={list.views.length + 1}
         aria-colcount={columns.length + 1}
-        onKeyDown={(event) => onGridKey(event, { list, grid, pageRows: sight.pageRows, openFigure, filled })}
+        onKeyDown={(event) =>
+          onGridKey(event, { list, grid, pageRows: sight.pageRows, openFigure, filled, picked })
+        }
         onPaste={onPaste}
         onCopy={onCopy}
         onClick={touched}

@@ -4,6 +4,7 @@ import { useSelection } from "../../app/place.js";
 import { useWordsOfLists } from "../../words/lists.js";
 import { AddCharger } from "./add-charger.js";
 import { AddGear } from "./add-gear.js";
+import { columnTitle } from "./column-title.js";
 import { GridView } from "./grid-view.js";
 import { type ListId, listIds, listSpecs } from "./list-specs.js";
 import { ListTools } from "./list-tools.js";
@@ -14,7 +15,7 @@ import type { ViewRow } from "./view-rows.js";
 
 /** Gear, ways, runs, places and stock as lists one types into. */
 export function View() {
-  const words = useWordsOfLists().lists;
+  const { lists: words, views } = useWordsOfLists();
   const reading = usePlan((state) => state.reading);
   const [selected] = useSelection();
   const [shown, setShown] = useState<ListId>("gear");
@@ -27,6 +28,7 @@ export function View() {
   }
   return (
     <div className="lists">
+      <h2 className="away">{views.names.gear}</h2>
       <nav className="list-tabs" aria-label={words.which}>
         {listIds.map((id) => (
           <button key={id} type="button" aria-pressed={id === shown} onClick={() => setShown(id)}>
@@ -44,7 +46,8 @@ function listWith(root: Parameters<typeof rowsOf>[0], name: string): ListId | un
 }
 
 function OneList({ id }: { id: ListId }) {
-  const words = useWordsOfLists().lists;
+  const all = useWordsOfLists();
+  const words = all.lists;
   const list = useList(listSpecs[id]);
   const grid = useGrid(list);
   const [said, say] = useState("");
@@ -55,6 +58,8 @@ function OneList({ id }: { id: ListId }) {
   const problem = view && column && list.problemIn(view, column);
   const nearest = problem?.nearest;
   const wrong = list.problems.size;
+  const missing = view ? list.missingIn(view) : [];
+  const titleOf = (key: string) => columnTitle(key, all);
   return (
     <section aria-label={words.names[id]}>
       {id === "gear" && <AddGear />}
@@ -65,6 +70,7 @@ function OneList({ id }: { id: ListId }) {
       <GridView list={list} grid={grid} say={say} />
       <div className="list-foot">
         <p role="status">{said}</p>
+        <p role="status">{missing.length > 0 && words.notYet(missing.map(titleOf).join(", "))}</p>
         {wrong > 0 && (
           <p className="row" role="alert">
             {words.wrongCells(wrong)}

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useId, useState } from "react";
 import { usePlan, usePlanStore } from "../../app/context.js";
 import { faultReason } from "../../fault.js";
 import { aboutSentence } from "../../parts/step-words.js";
@@ -14,6 +14,7 @@ export function StepRow(props: { step: StepRecord; here: boolean; undone: boolea
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const moment = usePlan(({ moments }) => moments.find((each) => each.step === step.no)?.name);
   const [naming, setNaming] = useState(false);
+  const id = useId();
   const state = here
     ? words.log.shownNow
     : step.beside
@@ -24,7 +25,7 @@ export function StepRow(props: { step: StepRecord; here: boolean; undone: boolea
   return (
     <li className="step" data-step={step.no} data-here={here || undefined}>
       <div>
-        <p>
+        <p id={id}>
           <bdi>{aboutSentence(step.about, words)}</bdi>
         </p>
         <p className="hint">
@@ -40,17 +41,28 @@ export function StepRow(props: { step: StepRecord; here: boolean; undone: boolea
       </div>
       <p className="row">
         {!here && (
-          <button type="button" className="quiet" onClick={onCompare}>
+          <button type="button" className="quiet" aria-describedby={id} onClick={onCompare}>
             {words.log.compare}
           </button>
         )}
         {!here && !readOnly && (
-          <button type="button" className="quiet" onClick={() => void store.restore(step.no)}>
+          <button
+            type="button"
+            className="quiet"
+            aria-describedby={id}
+            onClick={() => void store.restore(step.no)}
+          >
             {words.log.restore}
           </button>
         )}
         {!readOnly && (
-          <button type="button" className="quiet" aria-expanded={naming} onClick={() => setNaming(!naming)}>
+          <button
+            type="button"
+            className="quiet"
+            aria-describedby={id}
+            aria-expanded={naming}
+            onClick={() => setNaming(!naming)}
+          >
             {words.log.nameIt}
           </button>
         )}

@@ -42,7 +42,7 @@ function GearRow({ piece, change }: { piece: DraftGear; change: (part: Partial<D
         <bdi>{piece.name}</bdi>
       </label>
       {piece.taken && (
-        <div className="gear-fields">
+        <div className="gear-fields" {...groupOf(piece.name)}>
           <WrittenField
             label={words.gearName}
             value={piece.name}
@@ -81,6 +81,9 @@ function GearRow({ piece, change }: { piece: DraftGear; change: (part: Partial<D
     </li>
   );
 }
+
+/** Fields that ask alike of each piece: a screen reader says of which. */
+const groupOf = (name: string) => ({ role: "group", "aria-label": name }) as const;
 
 const feeds = ["panel", "battery", "own"] as const satisfies readonly DraftGear["fed"][];
 

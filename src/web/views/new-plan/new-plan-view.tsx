@@ -2,6 +2,7 @@ import { useRef, useState } from "react";
 import { newPlanText } from "../../../core/plan/new/new-plan.js";
 import { MeasuredIn, usePreferences } from "../../app/context.js";
 import { goTo } from "../../app/place.js";
+import { useTitle } from "../../app/use-title.js";
 import { Mark } from "../../parts/mark.js";
 import { PlaceLink } from "../../parts/place-link.js";
 import { useProblemWords } from "../../parts/use-problem-words.js";
@@ -16,6 +17,7 @@ import { GearQuestions } from "./gear-questions.js";
 /** A few questions, and a plan to go on from. */
 export default function NewPlanView() {
   const words = useWordsOfAsking();
+  useTitle(words.asking.title);
   const told = useProblemWords().words;
   const [{ lengths }] = usePreferences();
   const usual = /^en$|-(US|LR|MM)\b/.test(navigator.language) ? "inches" : "millimetres";

@@ -78,7 +78,7 @@ export function Lane({ outing, index, hands, open, onOpen, readOnly }: LaneProps
         role="slider"
         tabIndex={readOnly ? -1 : 0}
         aria-label={label}
-        aria-describedby="outing-hint"
+        aria-describedby={index === 0 && which === "start" ? "outing-hint" : undefined}
         aria-disabled={readOnly}
         aria-valuemin={least}
         aria-valuemax={most}

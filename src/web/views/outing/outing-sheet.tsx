@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { Fragment, useState } from "react";
 import type { Outing } from "../../../core/plan/model/outing.js";
 import { useFigures, usePlan } from "../../app/context.js";
 import { useWordsOfOuting } from "../../words/outing.js";
@@ -21,7 +21,6 @@ export function OutingSheet({ outing }: { outing: Outing }) {
   const hands = useOutingHands(outing, written);
   const [open, setOpen] = useState<number>();
   const followed = figures?.outings.find(({ name }) => name === outing.name);
-  const opened = open === undefined ? undefined : outing.on[open];
   return (
     <>
       <OutingFields outing={outing} written={written} make={hands.make} readOnly={readOnly} />
@@ -32,26 +31,26 @@ export function OutingSheet({ outing }: { outing: Outing }) {
         <TimeAxis outing={outing} />
         {outing.on.length === 0 && <p className="hint outing-wide">{words.outing.nothingOn}</p>}
         {lanesOf(outing).map(({ key, index }) => (
-          <Lane
-            key={key}
-            outing={outing}
-            index={index}
-            hands={hands}
-            open={open === index}
-            onOpen={() => setOpen(open === index ? undefined : index)}
-            readOnly={readOnly}
-          />
+          <Fragment key={key}>
+            <Lane
+              outing={outing}
+              index={index}
+              hands={hands}
+              open={open === index}
+              onOpen={() => setOpen(open === index ? undefined : index)}
+              readOnly={readOnly}
+            />
+            {open === index && (
+              <PeriodEditor
+                outing={outing}
+                index={index}
+                hands={hands}
+                readOnly={readOnly}
+                close={() => setOpen(undefined)}
+              />
+            )}
+          </Fragment>
         ))}
-        {opened && open !== undefined && (
-          <PeriodEditor
-            key={`${open} ${opened.what}`}
-            outing={outing}
-            index={open}
-            hands={hands}
-            readOnly={readOnly}
-            close={() => setOpen(undefined)}
-          />
-        )}
         {!readOnly && <AddPeriod outing={outing} hasList={hasList} make={hands.make} />}
         {figures && followed ? (
           <div className="outing-curves" aria-busy={!fresh}>

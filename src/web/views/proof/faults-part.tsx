@@ -154,7 +154,7 @@ function Again({ again }: { again: readonly Probe[] }) {
 function Mends({ idle }: { idle: readonly IdleMend[] }) {
   const words = useWordsOfProof().proof;
   const { words: said, language } = useProofWords();
-  const { takeBack } = useMends();
+  const { takeBack, note: putNote } = useMends();
   const mends = usePlan(({ reading }) => (reading.ok ? reading.plan.work.mends : undefined)) ?? [];
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   if (mends.length === 0) return null;
@@ -175,7 +175,14 @@ function Mends({ idle }: { idle: readonly IdleMend[] }) {
                 {words.takeBack}
               </button>
             )}
-            <span className="hint">{[when, note].filter((one) => one !== undefined).join(": ")}</span>
+            <span className="hint">{when}</span>
+            <WrittenField
+              label={words.mendNote}
+              value={note ?? ""}
+              assumed={words.mendNoteHint}
+              disabled={readOnly}
+              onTake={(said) => putNote(row, said)}
+            />
           </li>
         ))}
       </ul>

@@ -1,3 +1,4 @@
+import { useId } from "react";
 import type { Plan } from "../../../core/plan/model/plan.js";
 import type { TakenReading } from "../../../core/plan/model/work.js";
 import { type Probe, probeKey } from "../../../core/proving/probe.js";
@@ -61,6 +62,7 @@ function Test(props: { test: SheetTest; section: SheetSection; toFaults: () => v
   const { test, section, toFaults } = props;
   const words = useWordsOfProof().proof;
   const { words: said, language } = useProofWords();
+  const expectId = useId();
   const take = useTakeReading();
   const readOnly = usePlan((state) => state.readOnly !== undefined);
   const plan = usePlan(({ reading }) => (reading.ok ? reading.plan : undefined));
@@ -79,6 +81,7 @@ function Test(props: { test: SheetTest; section: SheetSection; toFaults: () => v
         <WrittenField
           label={probe.kind === "marking" ? how : words.meterShows(how)}
           labelHidden
+          describedBy={expectId}
           value={shown === undefined ? "" : readingWords(shown.kind, shown.value, said)}
           assumed={
             last?.beforeMend
@@ -94,7 +97,7 @@ function Test(props: { test: SheetTest; section: SheetSection; toFaults: () => v
         />
       )}
       {shown && <Against test={test} shown={shown} toFaults={toFaults} />}
-      <span className="sheet-expect" lang={language}>
+      <span className="sheet-expect" lang={language} id={expectId}>
         {expectedWords(test, said)}
       </span>
       <span className="hint" lang={language}>

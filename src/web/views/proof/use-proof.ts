@@ -31,15 +31,27 @@ export function useProof(ask: Asked): ForemanOutcome | undefined {
   return outcome;
 }
 
-/** Puts mends on record, and takes one back. Answers why that can't be. */
+/** Puts mends on record, takes one back, says more about it. Answers why that can't be. */
 export function useMends(): {
   readonly put: (places: readonly string[]) => string | undefined;
   readonly takeBack: (row: number) => string | undefined;
+  /** Empty: there is nothing to say of it. */
+  readonly note: (row: number, said: string) => string | undefined;
 } {
   const store = usePlanStore();
   const refusalOf = useRefusal();
   return {
     put: (places) => refusalOf(store.edit(mendEdits(places, ownersMinutes()))),
+    note: (row, said) => {
+      const field = `${row + 1} / note`;
+      return refusalOf(
+        store.edit([
+          said === ""
+            ? { edit: "remove field", at: "mends", field }
+            : { edit: "set field", at: "mends", field, to: said },
+        ]),
+      );
+    },
     takeBack: (row) => refusalOf(store.edit([{ edit: "remove field", at: "mends", field: String(row + 1) }])),
   };
 }

@@ -63,7 +63,7 @@ export function OpenFile() {
         className="away"
         accept=".yaml,.yml,application/yaml"
         tabIndex={-1}
-        aria-label={words.start.openFile}
+        aria-hidden="true"
         onChange={onInput}
       />
       {said !== undefined && <p role="alert">{said}</p>}

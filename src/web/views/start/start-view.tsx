@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { useWords } from "../../app/context.js";
 import { goTo } from "../../app/place.js";
+import { useTitle } from "../../app/use-title.js";
 import { Icon } from "../../parts/icon.js";
 import { Mark } from "../../parts/mark.js";
 import { PlaceLink } from "../../parts/place-link.js";
@@ -14,6 +15,7 @@ import { StartSettings } from "./start-settings.js";
 /** Examples, a new plan, a file, and the plans kept here. */
 export function StartView() {
   const words = useWords();
+  useTitle(words.start.title);
   const [busy, setBusy] = useState(false);
   const openExample = async (id: ExampleId) => {
     setBusy(true);

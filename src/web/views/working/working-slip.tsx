@@ -44,7 +44,7 @@ export default function WorkingSlip({ figure, close }: { figure: FigureRef; clos
       ) : (
         <div className="working">
           <p className="working-value">
-            <output>{valueWords(saidText(working.value, words), working.unit, shows)}</output>
+            <b>{valueWords(saidText(working.value, words), working.unit, shows)}</b>
             {where.length > 0 && <span className="hint"> {where.join(", ")}</span>}
           </p>
           <p>{words.says[working.says]}</p>

@@ -14,7 +14,7 @@ export const boat = {
   shapes,
   drawing: (name: string) => `${name}, drawn to scale`,
   howTo:
-    "Drag moves a thing. With the keyboard: Page Up and Page Down go from thing to thing, the arrow keys move it, with Shift by more, with Alt by less, Enter selects it, M marks it, plus and minus zoom, 0 shows everything, Escape lets go.",
+    "Drag moves a thing. With the keyboard: Page Down and Page Up, or N and P, go from thing to thing, the arrow keys move it, with Shift by more, with Alt by less, Enter selects it, M marks it, plus and minus zoom, 0 shows everything, Escape lets go.",
   keys: "Keys and gestures",
   outline: "Outline, not her form",
   outlineWhy: (shape: StartingKind) =>

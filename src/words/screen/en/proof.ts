@@ -28,6 +28,8 @@ export const proof = {
   mendedNow: "I have mended this",
   mends: "Mended",
   takeBack: "Take back",
+  mendNote: "Note",
+  mendNoteHint: "what was wrong, what you put in",
   beforeMend: (reading: string) => `${reading} before the mend`,
   aged: "Changed since the project was finished",
   judged: "Readings on record",

@@ -9,6 +9,8 @@ export const shell = {
   redo: "Redo",
   undoWhat: (what: string) => `Undo: ${what}`,
   redoWhat: (what: string) => `Redo: ${what}`,
+  undone: (what: string) => `Undone: ${what}`,
+  redone: (what: string) => `Redone: ${what}`,
   settings: "Settings",
   more: "More",
   close: "Close",

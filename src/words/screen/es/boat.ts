@@ -13,7 +13,7 @@ export const boat: ScreenWords["boat"] = {
   shapes,
   drawing: (name) => `${name}, dibujado a escala`,
   howTo:
-    "Arrastrar mueve una cosa. Con el teclado: Re Pág y Av Pág pasan de una a otra, las flechas la mueven, con Mayús más, con Alt menos, Intro la elige, M la marca, más y menos acercan y alejan, 0 muestra todo, Escape la suelta.",
+    "Arrastrar mueve una cosa. Con el teclado: Av Pág y Re Pág, o N y P, pasan de una a otra, las flechas la mueven, con Mayús más, con Alt menos, Intro la elige, M la marca, más y menos acercan y alejan, 0 muestra todo, Escape la suelta.",
   keys: "Teclas y gestos",
   outline: "Contorno, no su forma",
   outlineWhy: (shape) =>

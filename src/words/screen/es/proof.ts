@@ -27,6 +27,8 @@ export const proof: ScreenWords["proof"] = {
     "En el extremo de la salida se vería también un segundo fallo: hasta entonces el arreglo no está comprobado.",
   mendedNow: "Esto lo he arreglado",
   mends: "Arreglado",
+  mendNote: "Nota",
+  mendNoteHint: "qué estaba mal, qué has puesto",
   takeBack: "Deshacer",
   beforeMend: (reading) => `${reading} antes del arreglo`,
   aged: "Cambió desde que se terminó el proyecto",

@@ -10,6 +10,8 @@ export const shell: ScreenWords["shell"] = {
   redo: "Rehacer",
   undoWhat: (what) => `Deshacer: ${what}`,
   redoWhat: (what) => `Rehacer: ${what}`,
+  undone: (what) => `Deshecho: ${what}`,
+  redone: (what) => `Rehecho: ${what}`,
   settings: "Ajustes",
   more: "Más",
   close: "Cerrar",

@@ -18,7 +18,7 @@ import { useGestures } from "../use-gestures.js";
 import type { ShownLayers } from "../use-layers.js";
 import { DragLayer } from "./drag-layer.js";
 import { wishOf } from "./keys.js";
-import { asGroup } from "./path.js";
+import { asChoices, asNothing } from "./path.js";
 import { SheetView } from "./sheet-view.js";
 import { TitleBlock } from "./title-block.js";
 import { useWindow } from "./use-window.js";
@@ -176,7 +176,7 @@ export function BoatSheet(props: SheetProps) {
       <svg
         ref={svg}
         className="boat-sheet"
-        {...asGroup}
+        {...asChoices}
         aria-label={words.drawing(scene.plan.source.name)}
         aria-describedby={helpId}
         data-keeps-focus=""
@@ -187,7 +187,7 @@ export function BoatSheet(props: SheetProps) {
           if (thing !== undefined && thing !== here?.name) setReached({ name: thing, view: asView(seenIn) });
         }}
       >
-        <g ref={zoom.hold}>
+        <g ref={zoom.hold} {...asNothing}>
           <TitleBlock paper={paper} name={scene.plan.source.name} lines={props.title} />
           {viewNames.map((one) => (
             <SheetView
@@ -203,6 +203,7 @@ export function BoatSheet(props: SheetProps) {
               near={near}
               placed={placed}
               pxPerMm={pxPerMm}
+              told={hereView === one}
               reached={here && hereView === one ? here.name : undefined}
               moving={moving}
             />

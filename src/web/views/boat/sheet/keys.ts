@@ -24,9 +24,14 @@ export function wishOf(event: KeyboardEvent, shows: Shows): KeyWish | undefined 
     return { do: "nudge", byMm: [arrow[0] * mm, arrow[1] * mm] };
   }
   switch (event.key) {
+    // a screen reader may take the page keys for a page of text
     case "PageDown":
+    case "n":
+    case "N":
       return { do: "go", step: 1 };
     case "PageUp":
+    case "p":
+    case "P":
       return { do: "go", step: -1 };
     case "Enter":
     case " ":

@@ -12,10 +12,17 @@ const tenth = (mm: number) => String(Math.round(mm * 10) / 10);
 /** For what the list below the drawing says in words: a screen reader passes it over. */
 export const unspoken = { "aria-hidden": true } as const;
 
-/** Roles of parts of a drawing, where no native element can stand. */
-export const asButton = (label: string, pressed: boolean, reached: boolean) =>
-  ({ role: "button", "aria-label": label, "aria-pressed": pressed, tabIndex: reached ? 0 : -1 }) as const;
-export const asGroup = { role: "group" } as const;
+/**
+ * Roles of a drawing whose things are gone through and moved with keys, where no native element can stand. A screen reader leaves the
+ * arrow keys to a list of choices, and to nothing else of the kind.
+ */
+export const asChoices = { role: "listbox" } as const;
+export const asChoice = (label: string, chosen: boolean, reached: boolean) =>
+  ({ role: "option", "aria-label": label, "aria-selected": chosen, tabIndex: reached ? 0 : -1 }) as const;
+/** What only holds choices together: between the list and them nothing may stand. */
+export const asNothing = { role: "presentation" } as const;
+/** The same thing in another view: one may go to it, but it is told once only. */
+export const asEcho = { tabIndex: -1 } as const;
 
 /** Where one has gone half of the way. */
 export function middleOf(

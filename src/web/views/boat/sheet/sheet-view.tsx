@@ -11,6 +11,7 @@ import { useStillWater } from "../use-still-water.js";
 import { FeatureMarks } from "./feature-marks.js";
 import { HullLines, SectionLines } from "./hull-lines.js";
 import { LabelsLayer, LabelsWithFigures } from "./labels-layer.js";
+import { asNothing } from "./path.js";
 import { thingWords } from "./place-words.js";
 import { RunLines } from "./run-lines.js";
 import { scaleTicks, stationsOf } from "./stations.js";
@@ -30,6 +31,8 @@ interface SheetViewProps {
   readonly near: { readonly xM: number; readonly withinM: number };
   readonly placed: readonly BoatThing[];
   readonly pxPerMm: number;
+  /** Of the three views one tells a screen reader of the things in it: that one is in. */
+  readonly told: boolean;
   /** The thing that the tab key reaches, if it is in this view. */
   readonly reached: string | undefined;
   /** What is in the hand: it stays behind as a ghost while the layer above shows where it is. */
@@ -65,7 +68,7 @@ export const SheetView = memo(function SheetView(props: SheetViewProps) {
   // figures of the runs stand beside them in one view only
   const Labels = view === "plan" ? LabelsWithFigures : LabelsLayer;
   return (
-    <g transform={`translate(${x} ${y})`} className={`view view-${view}`}>
+    <g {...asNothing} transform={`translate(${x} ${y})`} className={`view view-${view}`}>
       <ViewFrame paper={paper} view={view} title={title} ticks={ticks} sectionM={sectionM} />
       {view === "section" ? (
         <SectionLines drawn={scene.drawn} xM={sectionM} stationsM={stations} />
@@ -90,7 +93,7 @@ export const SheetView = memo(function SheetView(props: SheetViewProps) {
               thing={thing}
               at={here}
               view={view}
-              label={thingWords(thing, here, shows, words)}
+              label={props.told ? thingWords(thing, here, shows, words) : ""}
               selected={thing.name === selected}
               marked={marked.has(thing.name)}
               reached={thing.name === props.reached}

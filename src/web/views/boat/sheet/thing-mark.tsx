@@ -2,14 +2,14 @@ import { memo } from "react";
 import type { Point } from "../../../../core/hull/vector.js";
 import { axesOf, project, type ViewName } from "../model/paper.js";
 import type { BoatThing } from "../model/things.js";
-import { asButton } from "./path.js";
+import { asChoice, asEcho } from "./path.js";
 import { ThingSign } from "./thing-sign.js";
 
 interface ThingMarkProps {
   readonly thing: BoatThing;
   readonly at: Point;
   readonly view: ViewName;
-  /** What a screen reader says of it; undefined: it only shows. */
+  /** What a screen reader says of it; empty: it says it of the same thing in another view; undefined: it only shows. */
   readonly label?: string;
   readonly selected: boolean;
   readonly marked: boolean;
@@ -24,7 +24,7 @@ export const ThingMark = memo(function ThingMark(props: ThingMarkProps) {
   const [x, y] = project(view, at);
   return (
     <g
-      {...(label !== undefined && asButton(label, selected, reached))}
+      {...(label === "" ? asEcho : label !== undefined && asChoice(label, selected, reached))}
       className="thing"
       data-kind={thing.kind}
       data-thing={label === undefined ? undefined : thing.name}

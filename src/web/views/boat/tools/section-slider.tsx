@@ -27,7 +27,7 @@ export function SectionSlider(props: {
         aria-valuetext={lengthWords(xM, shows)}
         onChange={(event) => setXM(Number(event.target.value))}
       />
-      <output htmlFor={id}>{lengthWords(xM, shows)}</output>
+      <span aria-hidden="true">{lengthWords(xM, shows)}</span>
     </div>
   );
 }
