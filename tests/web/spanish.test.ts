@@ -26,7 +26,9 @@ async function shown(page: Page): Promise<{ texts: string[]; overPx: number }> {
     const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     for (let node = walk.nextNode(); node !== null; node = walk.nextNode())
       if (node.parentElement?.closest("script, style, textarea, .cm-editor") === null)
-        if (node.parentElement.checkVisibility()) texts.push(node.textContent ?? "");
+        if (node.parentElement.checkVisibility() || node.parentElement.closest("svg title"))
+          // the title in a drawing is what its thing is called
+          texts.push(node.textContent ?? "");
     for (const element of document.querySelectorAll("[aria-label], [title], [placeholder]"))
       for (const name of ["aria-label", "title", "placeholder"]) texts.push(element.getAttribute(name) ?? "");
     return {

@@ -26,6 +26,7 @@ export function LedgerSaid({ shown }: { shown: Ledger }) {
   const [said, say] = useReadOut();
   useEffect(() => {
     if (!settled) return;
+    before.current ??= [words, now, counts];
     const timer = setTimeout(() => {
       const known = before.current;
       before.current = [words, now, counts];

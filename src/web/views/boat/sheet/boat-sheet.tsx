@@ -131,7 +131,8 @@ export function BoatSheet(props: SheetProps) {
     tap: (name, view, more) => {
       if (name === undefined) return;
       setReached({ name, view: asView(view) });
-      focusOn(name, asView(view));
+      // in another view it takes the focus only once it is the one that is told of
+      requestAnimationFrame(() => focusOn(name, asView(view)));
       if (several || more) toggleMark(name);
       else select(name);
     },

@@ -21,8 +21,6 @@ export const asChoice = (label: string, chosen: boolean, reached: boolean) =>
   ({ role: "option", "aria-label": label, "aria-selected": chosen, tabIndex: reached ? 0 : -1 }) as const;
 /** What only holds choices together: between the list and them nothing may stand. */
 export const asNothing = { role: "presentation" } as const;
-/** The same thing in another view: one may go to it, but it is told once only. */
-export const asEcho = { tabIndex: -1 } as const;
 
 /** Where one has gone half of the way. */
 export function middleOf(

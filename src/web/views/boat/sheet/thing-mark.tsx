@@ -2,7 +2,7 @@ import { memo } from "react";
 import type { Point } from "../../../../core/hull/vector.js";
 import { axesOf, project, type ViewName } from "../model/paper.js";
 import type { BoatThing } from "../model/things.js";
-import { asChoice, asEcho } from "./path.js";
+import { asChoice } from "./path.js";
 import { ThingSign } from "./thing-sign.js";
 
 interface ThingMarkProps {
@@ -24,7 +24,7 @@ export const ThingMark = memo(function ThingMark(props: ThingMarkProps) {
   const [x, y] = project(view, at);
   return (
     <g
-      {...(label === "" ? asEcho : label !== undefined && asChoice(label, selected, reached))}
+      {...(label !== undefined && label !== "" && asChoice(label, selected, reached))}
       className="thing"
       data-kind={thing.kind}
       data-thing={label === undefined ? undefined : thing.name}
