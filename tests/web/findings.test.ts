@@ -72,12 +72,12 @@ test("every figure of the ledger line opens into its working, down to what it wa
     const shown = await figures.nth(index).textContent();
     await figures.nth(index).click();
     const slip = page.locator(".slip");
-    expect(await slip.locator(".working-value output").textContent()).toBe(shown);
+    expect(await slip.locator(".working-value b").textContent()).toBe(shown);
     for (const part of ["Formula", "Put in", "Sources"])
       await slip.getByRole("heading", { name: part }).waitFor();
     await slip.locator(".given .figure, table .figure").first().click();
     await slip.getByRole("button", { name: /back/i }).click();
-    expect(await slip.locator(".working-value output").textContent()).toBe(shown);
+    expect(await slip.locator(".working-value b").textContent()).toBe(shown);
     await page.keyboard.press("Escape");
     await slip.waitFor({ state: "detached" });
   }
