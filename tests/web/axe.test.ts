@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { viewIds } from "../../src/web/app/view-ids.js";
+import { type ViewId, viewIds } from "../../src/web/app/view-ids.js";
 import { goToView, openAsFile, openRig, phone, type Rig, settled, visit } from "./help.js";
 
 let rig: Rig;
@@ -174,24 +174,12 @@ test("signs of findings on the map of the circuits are signs, not pictures", asy
   expect(Math.max(...sizes)).toBeLessThan(44);
 });
 
-test.each(["findings", "log", "text", "circuits", "tape"] as const)(
-  "%s fits 360 px: nothing runs over the side, and all that is tapped is 44 px",
-  async (view) => {
-    const { page } = await visit(rig, { viewport: phone, hasTouch: true });
-    if (view === "tape") await openTable(page);
-    else {
-      await openAsFile(page, "wrong.yaml", wrong);
-      await settled(page);
-      await goToView(page, view);
-    }
-    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-    expect(over).toBeLessThanOrEqual(0);
-    const small = await page.evaluate(() =>
-      [
-        ...document.querySelectorAll<HTMLElement>(
-          "button:not(.figure, .term button), a[href], select, input, summary",
-        ),
-      ]
+/** What is tapped and lower than a finger wants, or narrower where it is taken by its side. */
+const small = (page: Page) =>
+  page.evaluate(() => {
+    const tapped = "button:not(.figure, .term button), a[href], select, input, summary, [role=slider]";
+    return (
+      [...document.querySelectorAll<HTMLElement>(tapped)]
         .filter(
           (each) => each.checkVisibility() && !each.closest("p") && !each.matches(".away, [type=radio]"),
         )
@@ -200,8 +188,82 @@ test.each(["findings", "log", "text", "circuits", "tape"] as const)(
           (each) => (each.matches("[type=checkbox]") && each.closest<HTMLElement>("label, td, th")) || each,
         )
         .filter((each) => each.getBoundingClientRect().height < 43.5)
-        .map((each) => each.outerHTML.slice(0, 120)),
+        .map((each) => each.outerHTML.slice(0, 120))
+        .filter((html) => !html.includes("ledger-note"))
     );
-    expect(small.filter((html) => !html.includes("ledger-note"))).toEqual([]);
-  },
-);
+  });
+
+const utility = readFileSync("examples/utility.yaml", "utf8");
+
+test("every view fits 360 px: nothing runs over the side, and all that is tapped is 44 px", async () => {
+  const { page } = await visit(rig, { viewport: phone, hasTouch: true });
+  const faults: string[] = [];
+  const look = async (view: ViewId, open = () => goToView(page, view)) => {
+    await open();
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    if (over > 0) faults.push(`${view} runs over the side`);
+    faults.push(...(await small(page)).map((html) => `${view}: ${html}`));
+  };
+  await openAsFile(page, "utility.yaml", utility);
+  await settled(page);
+  for (const view of viewIds) {
+    await look(view);
+    if (view === "outing") {
+      // what is seen of an end of a bar is slim; what a finger finds is not
+      const end = page.locator(".bar-end").first();
+      const widthPx = await end.evaluate((bar) => Number.parseFloat(getComputedStyle(bar, "::before").width));
+      expect(widthPx).toBeGreaterThanOrEqual(44);
+    }
+  }
+  await page.goto(rig.address);
+  await openAsFile(page, "wrong.yaml", wrong);
+  await settled(page);
+  for (const view of ["findings", "log", "text", "circuits"] as const) await look(view);
+  await look("tape", () => openTable(page));
+  expect(faults).toEqual([]);
+});
+
+// CSS Color Adjustment, forced colours (published): grounds are dropped, and what was told by one is not seen
+test("in colours the system forces, bars, what is pressed and the lines of the drawings are still seen", async () => {
+  const { page } = await visit(rig, { forcedColors: "active", colorScheme: "dark" });
+  await page.getByRole("button", { name: "Settings" }).click();
+  // a light that is not the system's
+  await page.getByRole("radio", { name: "Day", exact: true }).check();
+  await page.keyboard.press("Escape");
+  await openAsFile(page, "utility.yaml", utility);
+  await settled(page);
+  const colours = (selector: string, name: "backgroundColor" | "stroke") =>
+    page
+      .locator(selector)
+      .first()
+      .evaluate(
+        (element, property) => [
+          getComputedStyle(element)[property],
+          getComputedStyle(document.body).backgroundColor,
+        ],
+        name,
+      );
+  for (const [view, selector, property] of [
+    ["outing", ".bar-fill", "backgroundColor"],
+    ["gear", ".list-tabs [aria-pressed=true]", "backgroundColor"],
+    ["layout", ".boat-sheet .hull-sheer", "stroke"],
+  ] as const) {
+    await goToView(page, view);
+    await page.locator(selector).first().waitFor({ state: "attached" });
+    const [drawn, ground] = await colours(selector, property);
+    expect(contrast(drawn ?? "", ground ?? ""), `${view}: ${drawn} on ${ground}`).toBeGreaterThan(3);
+  }
+});
+
+/** Contrast of two colours as WCAG 2.2 reckons it (published: relative luminance). */
+function contrast(one: string, other: string): number {
+  const luminance = (colour: string) => {
+    const [r = 0, g = 0, b = 0] = (colour.match(/[\d.]+/g) ?? []).map(Number).map((value) => {
+      const share = value / 255;
+      return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+    });
+    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+  };
+  const [low = 0, high = 0] = [luminance(one), luminance(other)].sort((a, b) => a - b);
+  return (high + 0.05) / (low + 0.05);
+}
