@@ -40,6 +40,23 @@ describe("work", () => {
     expect(skiffloom(["work", file, ...now]).out).toMatch(/Next\n {3}Survey the boat/);
   });
 
+  test("a project is closed with its shelf, or without: what was bought and is left is stock only with it", () => {
+    const folder = folderWith("examples/second-season.yaml");
+    const source = `${readFileSync(join(folder, "second-season.yaml"), "utf8")}\nbought: {parts: {odd lamp: 2}}\n`;
+    const closed = (...words: string[]) => {
+      const plan = join(folder, "mine.yaml");
+      writeFileSync(plan, source);
+      const { status, err } = skiffloom(["work", plan, "--finish", "marking", ...words]);
+      expect([status, err]).toEqual([0, ""]);
+      return readFileSync(plan, "utf8");
+    };
+    const plain = closed();
+    expect(plain).toContain("bought: {parts: {odd lamp: 2}}");
+    const shelved = closed("--shelf");
+    expect(shelved).not.toMatch(/^bought:/m);
+    expect(shelved).toMatch(/^ {4}odd lamp: 2$/m);
+    for (const text of [plain, shelved]) expect(text).toMatch(/^ {2}marking:/m);
+  });
   test.each([
     [["--done", "survey / baot"], "did you mean 'survey / boat'?"],
     [["--undo", "survey / boat"], "is not ticked"],
