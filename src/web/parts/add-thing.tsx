@@ -2,7 +2,7 @@ import { type FormEvent, useId, useState } from "react";
 import type { Edit } from "../../core/plan/edits/edit.js";
 import { useMeasured, usePlanStore } from "../app/context.js";
 import { useWordsOfAdding } from "../words/adding.js";
-import { quantityProblem } from "./quantity-field.js";
+import { quantityProblem } from "./quantity-problem.js";
 import { useRefusal } from "./use-refusal.js";
 
 /** One thing asked for: a name, a quantity, a whole number, or one of a few. */

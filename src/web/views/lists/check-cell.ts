@@ -1,7 +1,6 @@
 import { limits } from "../../../core/plan/source/limits.js";
-import type { QuantityFault } from "../../../core/quantity/fault.js";
-import { faultOf } from "../../../core/quantity/fault-of.js";
 import { nearestOf } from "../../../core/quantity/nearest.js";
+import { quantityProblem } from "../../parts/quantity-problem.js";
 import type { ListWords } from "../../words/lists.js";
 import type { Column } from "./list-specs.js";
 
@@ -18,6 +17,9 @@ export type CellValue =
   | { readonly ok: true; readonly value: string | number | boolean }
   | { readonly ok: false; readonly problem: CellProblem };
 
+/** What is said of a cell, and in which measures. */
+export type CellWords = Pick<ListWords, "fields" | "lists" | "lengths">;
+
 const longestShown = 300;
 const shown = (text: string): string =>
   text.length > longestShown ? `${text.slice(0, longestShown)}…` : text;
@@ -30,7 +32,7 @@ export function problemOf(typed: string, sentence: string, nearest?: string): Ce
 }
 
 /** Reads what was typed into a cell. Empty text is for the caller: it leaves the key out. */
-export function checkCell(text: string, { takes }: Column, words: ListWords): CellValue {
+export function checkCell(text: string, { takes }: Pick<Column, "takes">, words: CellWords): CellValue {
   const typed = text.trim();
   const refuse = (sentence: string, nearest?: string): CellValue => ({
     ok: false,
@@ -44,8 +46,8 @@ export function checkCell(text: string, { takes }: Column, words: ListWords): Ce
     case "figure":
       return refuse(words.lists.workedOut);
     case "quantity": {
-      const fault = faultOf(typed, takes.kind);
-      return fault ? refuse(faultSentence(fault, words), fault.nearest) : { ok: true, value: typed };
+      const problem = quantityProblem(typed, takes.kind, words, words.lengths);
+      return problem ? refuse(problem.sentence, problem.meant?.[0]) : { ok: true, value: typed };
     }
     case "choice": {
       const chosen = takes.of.find((word) => word === typed.toLowerCase());
@@ -69,7 +71,7 @@ export function checkCell(text: string, { takes }: Column, words: ListWords): Ce
   }
 }
 
-function flagOf(typed: string, { fields }: ListWords): boolean | undefined {
+function flagOf(typed: string, { fields }: CellWords): boolean | undefined {
   const word = typed.toLowerCase();
   if (["true", "yes", "y", "x", fields.yes].includes(word)) return true;
   return ["false", "no", "n", fields.no].includes(word) ? false : undefined;
@@ -85,6 +87,3 @@ function listText(typed: string): string {
 }
 
 /** What is wrong with a text as a quantity, and what was wanted. */
-export function faultSentence(fault: QuantityFault, { fields }: ListWords): string {
-  return fields.notUsable[fault.code](`${fields.kindOf[fault.expected]}, ${fields.example(fault.example)}`);
-}

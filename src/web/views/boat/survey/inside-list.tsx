@@ -1,7 +1,8 @@
 import type { Edit } from "../../../../core/plan/edits/edit.js";
 import { useMeasured, usePlan, usePlanStore } from "../../../app/context.js";
 import { Icon } from "../../../parts/icon.js";
-import { QuantityField, quantityProblem } from "../../../parts/quantity-field.js";
+import { QuantityField } from "../../../parts/quantity-field.js";
+import { quantityProblem } from "../../../parts/quantity-problem.js";
 import { useRefusal } from "../../../parts/use-refusal.js";
 import { WrittenField } from "../../../parts/written-field.js";
 import { useWordsOfFields } from "../../../words/fields.js";
