@@ -77,7 +77,7 @@ describe("a survey on a desk", () => {
     const text = await planText(page);
     expect(text).toBe(utility.replace("34 1/2 in, 34 3/8 in", "35 1/2 in, 34 3/8 in"));
     await undo(page);
-    expect(await planText(page)).toBe(utility);
+    await expect.poll(() => planText(page), { timeout: 30_000 }).toBe(utility);
   });
 
   test("what can't be read is said at its cell and changes nothing; feet, a loftsman's figure and none are read", async () => {
@@ -131,7 +131,7 @@ describe("a survey on a desk", () => {
     await page.getByRole("button", { name: "Remove the station" }).click();
     await page.keyboard.press("Control+z");
     for (let step = 0; step < 3; step += 1) await undo(page);
-    expect(await planText(page)).toBe(utility);
+    await expect.poll(() => planText(page), { timeout: 30_000 }).toBe(utility);
   });
 
   test("a block from a spreadsheet goes in by its headings, new stations with it", async () => {
@@ -147,7 +147,7 @@ describe("a survey on a desk", () => {
     expect(text).toMatch(/half-breadths: \[32 3\/4 in.*21 5\/8 in, 14 1\/2 in, 0 in, none\]/);
     expect(text).toMatch(/heights: \[25 7\/8 in.*30 7\/8 in, 32 1\/8 in, 33 5\/8 in, 34 in\]/);
     await undo(page);
-    expect(await planText(page)).toBe(utility);
+    await expect.poll(() => planText(page), { timeout: 30_000 }).toBe(utility);
   });
 
   test("readings that check it are added, judged and taken away; a line is renamed where all speak of it", async () => {
@@ -297,7 +297,7 @@ craft:
   expect(written).not.toContain("offsets:");
   expect(apart(offsets, written)).toBeLessThan(1e-6);
   await undo(page);
-  expect(await planText(page)).toBe(offsets);
+  await expect.poll(() => planText(page), { timeout: 30_000 }).toBe(offsets);
   await page.goto(`${rig.address}#/`);
   await openText(page, launch);
   await goToView(page, "tape");
