@@ -42,8 +42,8 @@ test.each([
     limit.fixedDropV +
     limit.terms.reduce((sum, { group, ampereM }) => sum + ampereM * (ohmPerM[group] ?? 0), 0);
   let told = 0;
+  // joints on any conductor lie between those on the largest and on the smallest
   for (const out of candidateOhmPerM)
-    // joints on any conductor lie between those on the largest and on the smallest
     for (const back of candidateOhmPerM)
       for (const joints of [fixedOhm, fixedMostOhm]) {
         const trueV = outA * (out * lengthM[0] + joints[0]) + backA * (back * lengthM[1] + joints[1]);
