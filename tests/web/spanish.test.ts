@@ -59,7 +59,10 @@ const ruleName = /^[a-z]+(-[a-z]+)+$/;
 
 /** What of a Spanish text is English: a text that the English page has too, or a small word of English. */
 function englishOf(text: string, known: ReadonlySet<string>): boolean {
-  const said = text.replaceAll(documents, "");
+  // a name of the plan that is cut short keeps the beginning of one of its words
+  const cutName = (cut: string, begun: string) =>
+    [...ownWords].some((word) => word.startsWith(begun.toLowerCase())) ? "" : cut;
+  const said = text.replaceAll(documents, "").replaceAll(/(\p{L}+)…/gu, cutName);
   const notOwn = (word: string) => !ownWords.has(word.toLowerCase()) && !alsoSpanish.has(word.toLowerCase());
   const all = words(said);
   const alike = known.has(text) && !ruleName.test(text) && all.length > 1 && all.some(notOwn);

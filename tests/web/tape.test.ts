@@ -356,4 +356,38 @@ test("zones, ways to the back, holes and points on both sides are changed, added
   expect(await planText(page)).toContain(
     "measured: [{from: board corner, port: 40 1/2 in, starboard: 40 1/8 in}]",
   );
+  // a bulkhead, and a point on it
+  await page.keyboard.press("Escape");
+  const fill = async (form: string, fields: Readonly<Record<string, string>>) => {
+    const adding = page.getByRole("form", { name: form });
+    for (const [label, value] of Object.entries(fields))
+      await adding.getByLabel(label, { exact: true }).fill(value);
+    return adding;
+  };
+  await page.getByText("A flat face: a bulkhead").tap();
+  const flat = await fill("Add this flat face", {
+    Name: "bulkhead",
+    Width: "30 in",
+    Height: "18 in",
+    "Its corner: station": "120 in",
+    "To port of the middle (less than nought: to starboard)": "15 in",
+    "Above the base line": "4 in",
+  });
+  await flat.getByRole("button").tap();
+  await page.getByRole("button", { name: "bulkhead", exact: true }).waitFor();
+  await page.getByText("A point on a face").tap();
+  const point = await fill("Add this point on the face", {
+    Name: "bulkhead corner",
+    "Along the edge": "0 in",
+    "Off the edge": "18 in",
+  });
+  await point.getByLabel("On the face").selectOption("bulkhead");
+  await point.getByRole("combobox").nth(1).selectOption("one side");
+  await point.getByRole("button").tap();
+  await settled(page);
+  const after = await planText(page);
+  expect(after).toContain(
+    "bulkhead: {flat: [[0 in, 0 in], [30 in, 0 in], [30 in, 18 in], [0 in, 18 in]], at: [120 in, 15 in, 4 in], looks: aft}",
+  );
+  expect(after).toContain("bulkhead corner: {face: bulkhead, along: 0 in, off: 18 in, pair: false}");
 });

@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { keyText } from "../../../../core/plan/edits/value.js";
+import { looks } from "../../../../core/plan/model/hull.js";
 import { usePlan, useShows } from "../../../app/context.js";
 import { useSelection } from "../../../app/place.js";
 import { AddThing, type Asking } from "../../../parts/add-thing.js";
@@ -17,6 +18,7 @@ export function PlacesToMark({ scene }: { scene: BoatScene }) {
   const form = scene.hull.form?.form;
   const lines = form?.lines.map(({ name }) => name) ?? [];
   const share = (of: number) => (form ? lengthText(form.fromM + of * (form.toM - form.fromM), shows) : "");
+  const nought = lengthText(0, shows);
   const both = {
     key: "pair",
     label: words.sides,
@@ -59,6 +61,39 @@ export function PlacesToMark({ scene }: { scene: BoatScene }) {
           />
         )}
         {lines.length < 2 && <p className="hint">{words.formFirst}</p>}
+        {!readOnly && (
+          <details>
+            <summary>{words.flatFace}</summary>
+            <p className="hint">{words.flatHint}</p>
+            <AddThing
+              title={words.addFlat}
+              asks={[
+                name,
+                { key: "width", label: words.width, as: "length" },
+                { key: "height", label: words.height, as: "length" },
+                { key: "looks", label: words.looks, as: looks.map((way) => [way, words.ways[way]] as const) },
+                { key: "forward", label: words.cornerAt, as: "length" },
+                { key: "port", label: words.cornerPort, as: "length" },
+                { key: "up", label: words.cornerUp, as: "length" },
+              ]}
+              edits={({ name: called = "", width, height, looks: way, forward, port, up }) => [
+                {
+                  edit: "add",
+                  kind: "face",
+                  name: called,
+                  as: `{flat: [${[
+                    [nought, nought],
+                    [width, nought],
+                    [width, height],
+                    [nought, height],
+                  ]
+                    .map((corner) => `[${corner.join(", ")}]`)
+                    .join(", ")}], at: [${forward}, ${port}, ${up}], looks: ${way}}`,
+                },
+              ]}
+            />
+          </details>
+        )}
       </Group>
       <Group
         title={words.points}
@@ -88,6 +123,33 @@ export function PlacesToMark({ scene }: { scene: BoatScene }) {
               },
             ]}
           />
+        )}
+        {!readOnly && source.hull.faces.length > 0 && (
+          <details>
+            <summary>{words.pointOnFace}</summary>
+            <AddThing
+              title={words.addOnFace}
+              asks={[
+                name,
+                {
+                  key: "face",
+                  label: words.onFace,
+                  as: source.hull.faces.map((face) => [face.name, face.name] as const),
+                },
+                { key: "along", label: words.along, as: "length" },
+                { key: "off", label: words.offEdge, as: "length" },
+                both,
+              ]}
+              edits={({ name: called = "", face = "", along, off, pair }) => [
+                {
+                  edit: "add",
+                  kind: "reference",
+                  name: called,
+                  as: `{face: ${keyText(face)}, along: ${along}, off: ${off}, pair: ${pair}}`,
+                },
+              ]}
+            />
+          </details>
         )}
       </Group>
       <Group title={words.passes} hint={words.passesHint} names={source.waypoints.map((one) => one.name)}>
