@@ -56,7 +56,8 @@ export function flowFrom(
   return { pages, downTo: top };
 }
 
-function heightWithFollowers(pieces: readonly Piece[], index: number): number {
+/** What a piece takes together with what must stay with it [mm]. */
+export function heightWithFollowers(pieces: readonly Piece[], index: number): number {
   let heightMm = 0;
   for (let at = index; at < pieces.length; at += 1) {
     const piece = pieces[at];

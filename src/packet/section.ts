@@ -3,7 +3,7 @@ import { fitText } from "../drawing/fonts/wrap.js";
 import { line, points, strokes, text } from "../drawing/make.js";
 import type { Shape } from "../drawing/shapes.js";
 import type { PaperWords } from "../words/paper/paper-words.js";
-import { flowFrom } from "./flow.js";
+import { flowFrom, heightWithFollowers } from "./flow.js";
 import type { Page, Paper } from "./page.js";
 import type { Piece } from "./piece.js";
 
@@ -45,8 +45,8 @@ export type PackedSheet = readonly Part[];
 /** From the end of one part to the title of the next under it, and from a title to what it heads [mm]. */
 const toTitleMm = 13;
 const underTitleMm = 8;
-/** A part of several pages is begun under another only where so much of the page is left [mm]. */
-const leastRoomMm = 56;
+/** A part of several pages is begun under another only where so much of the page is left, and room for what it begins with [mm]. */
+const leastRoomMm = 40;
 
 /** Deals the parts out over sheets of paper: a short one goes under the end of the one before it where both may. */
 export function packed(sections: readonly Section[], paper: Paper): PackedSheet[] {
@@ -72,7 +72,18 @@ export function packed(sections: readonly Section[], paper: Paper): PackedSheet[
 }
 
 function goesUnder(pieces: readonly Piece[], roomMm: number): boolean {
-  return roomMm >= leastRoomMm || pieces.reduce((sum, { heightMm }) => sum + heightMm, 0) <= roomMm;
+  if (pieces.reduce((sum, { heightMm }) => sum + heightMm, 0) <= roomMm) return true;
+  return roomMm >= Math.max(leastRoomMm, beginningMm(pieces));
+}
+
+/** What stands before the first row of a table, and that row with what stays with it; words of introduction are not left alone. */
+function beginningMm(pieces: readonly Piece[]): number {
+  const row = Math.max(
+    0,
+    pieces.findIndex(({ head }) => head !== undefined),
+  );
+  const before = pieces.slice(0, row).reduce((sum, { heightMm }) => sum + heightMm, 0);
+  return before + heightWithFollowers(pieces, row);
 }
 
 /** Puts heading and foot on every page and numbers them through. */

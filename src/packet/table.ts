@@ -38,7 +38,9 @@ export interface Row {
 }
 
 const padMm = 1.7;
-const rowPadMm = 1.2;
+const rowPadMm = 0.9;
+/** Over and under the words of a row that is written in: a pencil takes more room than print. */
+const writtenPadMm = 1.2;
 const swatchMm = 5;
 const headingType = { sizePt: 9.5, weight: "semibold", colour: "soft" } as const;
 
@@ -214,6 +216,7 @@ function headPiece(columns: readonly Column[], places: readonly Place[], widthMm
 function rowPiece(row: Row, places: readonly Place[], widthMm: number, head: Piece, mark: Mark): Piece {
   if (row.cells.length !== places.length)
     throw new RangeError(`${places.length} cells required, got ${row.cells.length}`);
+  const padsMm = places.some(({ hand }) => hand === "write") ? writtenPadMm : rowPadMm;
   const cells = row.cells.map((cell, index) =>
     setCell(
       typeof cell === "string" ? { words: [{ text: cell }] } : cell,
@@ -226,14 +229,14 @@ function rowPiece(row: Row, places: readonly Place[], widthMm: number, head: Pie
   const indent = places[1]?.left ?? 0;
   const notePlace: Place = { left: indent, widthMm: widthMm - indent, align: "left" };
   const note = row.note === undefined ? undefined : setCell({ words: [row.note] }, notePlace);
-  const heightMm = cellsMm + (note?.heightMm ?? 0) + 2 * rowPadMm;
+  const heightMm = cellsMm + (note?.heightMm ?? 0) + 2 * padsMm;
   return {
     heightMm,
     head,
     draw: (x, top) => [
       ...(row.shaded === true ? [box(x, top - heightMm, widthMm, heightMm, { fill: "wash" })] : []),
       ...cells.flatMap((cell, column) =>
-        partOfAll(cell.draw(x, top - rowPadMm), {
+        partOfAll(cell.draw(x, top - padsMm), {
           is: "cell",
           table: mark,
           row,
@@ -244,9 +247,9 @@ function rowPiece(row: Row, places: readonly Place[], widthMm: number, head: Pie
       ...places.flatMap((place, index) =>
         place.hand === "write" && cells[index]?.empty === false
           ? []
-          : byHand(place, x, top, cellsMm, row.ticked),
+          : byHand(place, x, top, padsMm, cellsMm, row.ticked),
       ),
-      ...partOfAll(note?.draw(x, top - rowPadMm - cellsMm) ?? [], {
+      ...partOfAll(note?.draw(x, top - padsMm - cellsMm) ?? [], {
         is: "cell",
         table: mark,
         row: noteRow,
@@ -269,12 +272,13 @@ function byHand(
   { hand, left, widthMm }: Place,
   x: number,
   top: number,
+  padsMm: number,
   cellsMm: number,
   ticked = false,
 ): Shape[] {
-  if (hand === "tick") return tickSquare(x + left + padMm, top - rowPadMm, ticked);
+  if (hand === "tick") return tickSquare(x + left + padMm, top - padsMm, ticked);
   if (hand !== "write") return [];
-  const heightMm = cellsMm + 2 * rowPadMm - 1.4;
+  const heightMm = cellsMm + 2 * padsMm - 1.4;
   return [box(x + left + 0.8, top - 0.7 - heightMm, widthMm - 1.6, heightMm, { stroke: strokes.fine })];
 }
 

@@ -41,6 +41,9 @@ export interface ChangeLanguage {
   readonly ofFindings: ComeAndGone;
   readonly ofSteps: ComeAndGone;
   readonly moreSteps: Readonly<Record<keyof ComeAndGone, (count: number) => string>>;
+  /** A run that is cut to another length. */
+  readonly cut: (run: string, before: string, after: string) => string;
+  readonly moreCuts: (count: number) => string;
   /** Time of work, as words. */
   readonly workLeft: (before: string, after: string) => string;
   readonly difference: (difference: Difference, shows: Shows) => string;

@@ -57,6 +57,8 @@ export const changesInEnglish: ChangeLanguage = {
     come: (count) => `and ${counted(count, "more step new", "more steps new")}`,
     gone: (count) => `and ${counted(count, "more step gone", "more steps gone")}`,
   },
+  cut: (run, before, after) => `${run}: to cut ${before} → ${after}`,
+  moreCuts: (count) => `and ${counted(count, "more cable", "more cables")} cut to another length`,
   workLeft: (before, after) => `${before} of work left → ${after}`,
   difference: differenceSentence,
   findings: findingsInEnglish,

@@ -5,7 +5,7 @@ import type { PlanChanges } from "../core/working/plan-changes.js";
 import type { ChangeLanguage } from "./change-language.js";
 import { changesInEnglish, figureName, figureValue, partAmounts, thingLines } from "./change-words.js";
 import { findingSentence } from "./findings.js";
-import { hours } from "./numbers.js";
+import { hours, lengthWords, noFigure } from "./numbers.js";
 import { stepTitles } from "./work-words.js";
 
 const changeTopics = ["written", "figures", "findings", "parts", "work", "built"] as const;
@@ -45,7 +45,10 @@ export function changesTold(
         ...appeared.map((one) => `${words.ofFindings.come}: ${findingSentence(one, shows, words.findings)}`),
       ],
     }),
-    told("parts", { rows: parts.map((one) => [one.item, ...partAmounts(one, shows)]) }),
+    told("parts", {
+      sentences: cutSentences(changes, shows, words),
+      rows: parts.map((one) => [one.item, ...partAmounts(one, shows)]),
+    }),
     told("work", { sentences: workSentences(work, words) }),
     told("built", { sentences: work.undone.map((one) => words.difference(one, shows)) }),
   ].filter(({ sentences, rows }) => sentences.length + rows.length > 0);
@@ -73,6 +76,17 @@ function levelCounts({ ledger }: PlanChanges, words: ChangeLanguage): string[] {
 }
 
 const mostSteps = 12;
+
+function cutSentences({ cuts }: PlanChanges, shows: Shows, words: ChangeLanguage): string[] {
+  const length = (mm: number | undefined) => (mm === undefined ? noFigure : lengthWords(mm / 1000, shows));
+  const more = cuts.length - mostSteps;
+  return [
+    ...cuts
+      .slice(0, mostSteps)
+      .map(({ run, beforeMm, afterMm }) => words.cut(run, length(beforeMm), length(afterMm))),
+    ...(more > 0 ? [words.moreCuts(more)] : []),
+  ];
+}
 
 function workSentences(
   { come, gone, beforeMin, afterMin }: PlanChanges["work"],

@@ -81,3 +81,36 @@ describe("a change of plan in Spanish", () => {
       expect(spanish.levels[level].name).not.toBe(english.levels[level].name);
   });
 });
+
+test("as many metres cut otherwise are told, run by run, in both languages", () => {
+  const plan = (a: string, b: string) => `skiffloom: 1
+name: trial
+rules: iso
+batteries: {house: {chemistry: agm, capacity: 50 Ah}}
+panels: {helm: {ways: {fore: {}, aft: {}}}}
+gear: {fore lamp: {role: lighting, draws: 2 W}, aft lamp: {role: lighting, draws: 2 W}}
+runs:
+  feed: {from: house, to: helm, length: 1 m}
+  fore cable: {from: helm / fore, to: fore lamp, length: ${a}}
+  aft cable: {from: helm / aft, to: aft lamp, length: ${b}}
+`;
+  const [old, young] = [wholeOf(plan("2 m", "3 m")), wholeOf(plan("2.5 m", "2.5 m"))];
+  const changes = planChanges(old, young);
+  // the sum stays, so the shopping list has nothing to say of it
+  expect(changes.parts).toEqual([]);
+  const cutMm = (whole: typeof old, run: string) =>
+    whole.layout.cuts.kinds.flatMap(({ pieces }) => pieces).find((piece) => piece.run === run)?.lengthMm;
+  expect(changes.cuts).toEqual(
+    ["fore cable", "aft cable"].map((run) => ({
+      run,
+      beforeMm: cutMm(old, run),
+      afterMm: cutMm(young, run),
+    })),
+  );
+  const { shows } = old.figures.plan.source;
+  const said = (words?: typeof spanish) =>
+    changesTold(changes, shows, words).find(({ about }) => about === "parts")?.sentences ?? [];
+  expect(said().map(figures)).toEqual(said(spanish).map(figures));
+  expect(said()[0]).toMatch(/^fore cable: to cut \d+.mm → \d+.mm$/);
+  expect(said(spanish)[0]).toMatch(/^fore cable: cortar /);
+});

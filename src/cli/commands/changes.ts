@@ -34,7 +34,7 @@ export async function run(words: readonly string[], told: TerminalWords): Promis
 }
 
 function json(changes: PlanChanges, before: string, after: string): Record<string, unknown> {
-  const { ledger: _ledger, changes: figures, gone, appeared, things, parts, work } = changes;
+  const { ledger: _ledger, changes: figures, gone, appeared, things, parts, cuts, work } = changes;
   return {
     skiffloom: "changes",
     version: changesJsonVersion,
@@ -43,6 +43,7 @@ function json(changes: PlanChanges, before: string, after: string): Record<strin
     figures,
     findings: { gone: findingsJson(gone), appeared: findingsJson(appeared) },
     parts,
+    cuts,
     work: { ...work, come: work.come.map(({ id }) => id), gone: work.gone.map(({ id }) => id) },
   };
 }

@@ -33,10 +33,18 @@ export interface PartChange {
   readonly toBuyAfter: number;
 }
 
+/** A run that is cut to another length; undefined: there is no such run. Two lists may take the same metres and not cut the same [mm]. */
+export interface CutChange {
+  readonly run: string;
+  readonly beforeMm?: number;
+  readonly afterMm?: number;
+}
+
 /** What a change of plan does, in values. Words are put to it elsewhere. */
 export interface PlanChanges extends Comparison {
   readonly things: readonly ThingChange[];
   readonly parts: readonly PartChange[];
+  readonly cuts: readonly CutChange[];
   readonly work: {
     /** Steps left in the new plan that the old had not, and the other way round. */
     readonly come: readonly Step[];
@@ -56,6 +64,7 @@ export function planChanges(before: WholePlan, after: WholePlan): PlanChanges {
     ...compareFigures(before.figures, after.figures),
     things: thingChanges(before.document, after.document),
     parts: [...partChanges(before, after), ...wireChanges(before, after)],
+    cuts: cutChanges(before, after),
     work: {
       come: stepsOnlyIn(is, was),
       gone: stepsOnlyIn(was, is),
@@ -144,6 +153,22 @@ function partChanges(before: Whole, after: Whole): PartChange[] {
     const [toBuyBefore, toBuyAfter] = [was?.toBuy ?? 0, is?.toBuy ?? 0];
     if (neededBefore === neededAfter && toBuyBefore === toBuyAfter) return [];
     return [{ item, unit: "", neededBefore, neededAfter, toBuyBefore, toBuyAfter }];
+  });
+}
+
+function cutChanges(before: Whole, after: Whole): CutChange[] {
+  const cutMm = ({ layout }: Whole) => new Map(layout.routes.runs.map(({ run, cut }) => [run, cut.cutMm]));
+  const [old, young] = [cutMm(before), cutMm(after)];
+  return bothKeys(old, young).flatMap((run): CutChange[] => {
+    const [beforeMm, afterMm] = [old.get(run), young.get(run)];
+    if (beforeMm === afterMm) return [];
+    return [
+      {
+        run,
+        ...(beforeMm === undefined ? {} : { beforeMm }),
+        ...(afterMm === undefined ? {} : { afterMm }),
+      },
+    ];
   });
 }
 

@@ -54,6 +54,11 @@ export const changesInSpanish: ChangeLanguage = {
     gone: (count) =>
       count === 1 ? "y 1 paso más que ya no hace falta" : `y ${count} pasos más que ya no hacen falta`,
   },
+  cut: (run, before, after) => `${run}: cortar ${before} → ${after}`,
+  moreCuts: (count) =>
+    count === 1
+      ? "y 1 cable más que se corta a otra medida"
+      : `y ${count} cables más que se cortan a otra medida`,
   workLeft: (before, after) => `trabajo por hacer: ${before} → ${after}`,
   difference: differenceInSpanish,
   findings: findingsInSpanish,
