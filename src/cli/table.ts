@@ -5,6 +5,9 @@ export interface Column {
   readonly align: "left" | "right";
 }
 
+export const left = (heading: string): Column => ({ heading, align: "left" });
+export const right = (heading: string): Column => ({ heading, align: "right" });
+
 const gap = "  ";
 
 /**

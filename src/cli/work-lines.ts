@@ -9,7 +9,7 @@ import { sizeLines } from "../words/step-lines.js";
 import { clockText, dayText, spanWords } from "../words/work-times.js";
 import { bindingWords, consumableText, proofWords, stepTitles } from "../words/work-words.js";
 import type { Screen } from "./language.js";
-import { type Column, textTable } from "./table.js";
+import { type Column, left, right, textTable } from "./table.js";
 import { harmless, paint, wrap } from "./terminal.js";
 
 const titlesOf = ({ step }: WorkFigures, { paper }: Screen) => stepTitles(step.values(), paper.of.steps);
@@ -80,9 +80,6 @@ export function orderLines(work: WorkFigures, shows: Shows, all: boolean, screen
       : list(work, title, screen)),
   ];
 }
-
-const left = (heading: string): Column => ({ heading, align: "left" });
-const right = (heading: string): Column => ({ heading, align: "right" });
 
 /** Steps one under the other, with what is got out and put away between them. */
 function list(work: WorkFigures, title: (id: string) => string, screen: Screen): string[] {

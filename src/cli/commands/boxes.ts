@@ -16,7 +16,7 @@ import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load-whole.js";
 import { print, printFile, printJson } from "../print.js";
 import { exit, InputProblem, reason } from "../problem.js";
-import { type Column, textTable } from "../table.js";
+import { left, right, textTable } from "../table.js";
 import { harmless, paint, wrap } from "../terminal.js";
 import { notThere } from "../unknown.js";
 
@@ -104,9 +104,6 @@ function freeName(wanted: string, used: Set<string>): string {
   used.add(name.toLowerCase());
   return name;
 }
-
-const left = (heading: string): Column => ({ heading, align: "left" });
-const right = (heading: string): Column => ({ heading, align: "right" });
 
 function boxLines(box: BoxFigures, screen: Screen): string[] {
   return [

@@ -8,7 +8,7 @@ import { type Screen, screenIn } from "../language.js";
 import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
-import { type Column, textTable } from "../table.js";
+import { type Column, left, right, textTable } from "../table.js";
 import { harmless, paint, wrap } from "../terminal.js";
 
 /** Raised whenever a field changes its meaning or goes. */
@@ -47,9 +47,6 @@ function json(changes: PlanChanges, before: string, after: string): Record<strin
     work: { ...work, come: work.come.map(({ id }) => id), gone: work.gone.map(({ id }) => id) },
   };
 }
-
-const left = (heading: string): Column => ({ heading, align: "left" });
-const right = (heading: string): Column => ({ heading, align: "right" });
 
 function columns(topic: ChangeTopic, { figureHeads, partHeads }: TerminalWords["work"]["changes"]): Column[] {
   if (topic === "figures")

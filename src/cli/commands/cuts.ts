@@ -11,7 +11,7 @@ import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load-whole.js";
 import { print, printFile, printJson } from "../print.js";
 import { exit } from "../problem.js";
-import { type Column, textTable } from "../table.js";
+import { left, right, textTable } from "../table.js";
 import { paint } from "../terminal.js";
 
 export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
@@ -44,9 +44,6 @@ export async function run(words: readonly string[], told: TerminalWords): Promis
   ]);
   return exit.fine;
 }
-
-const left = (heading: string): Column => ({ heading, align: "left" });
-const right = (heading: string): Column => ({ heading, align: "right" });
 
 function kindLines(kind: CutFigures, shows: Shows, screen: Screen): string[] {
   const { layout: words } = screen.paper.of;

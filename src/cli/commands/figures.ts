@@ -12,7 +12,7 @@ import { ledgerLines } from "../ledger.js";
 import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
 import { exit } from "../problem.js";
-import { type Column, textTable } from "../table.js";
+import { left, right, textTable } from "../table.js";
 import { harmless, paint, wrap } from "../terminal.js";
 import { notThere } from "../unknown.js";
 
@@ -40,9 +40,6 @@ export async function run(words: readonly string[], told: TerminalWords): Promis
   ]);
   return exit.fine;
 }
-
-const left = (heading: string): Column => ({ heading, align: "left" });
-const right = (heading: string): Column => ({ heading, align: "right" });
 
 /** Corners of ours by what they are called; one of the plan's own by its name. */
 function cornerWords(name: string, corners: Readonly<Record<string, string>>): string {

@@ -18,7 +18,7 @@ import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
 import { exit } from "../problem.js";
-import { type Column, textTable } from "../table.js";
+import { left, right, textTable } from "../table.js";
 import { paint, wrap } from "../terminal.js";
 
 export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
@@ -79,9 +79,6 @@ function floatJson({ float, holes }: HullFigures) {
     holes: heights,
   };
 }
-
-const left = (heading: string): Column => ({ heading, align: "left" });
-const right = (heading: string): Column => ({ heading, align: "right" });
 
 function restLines({ rest, weights, densityKgPerM3 }: FloatFigures, shows: Shows, screen: Screen): string[] {
   const total = weights.reduce((sum, { massKg }) => sum + massKg, 0);

@@ -15,7 +15,7 @@ import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load-whole.js";
 import { print, printJson } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
-import { type Column, textTable } from "../table.js";
+import { left, right, textTable } from "../table.js";
 import { harmless, paint, wrap } from "../terminal.js";
 
 export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
@@ -65,9 +65,6 @@ function formJson(form: FormFigures) {
     })),
   };
 }
-
-const left = (heading: string): Column => ({ heading, align: "left" });
-const right = (heading: string): Column => ({ heading, align: "right" });
 
 function lineRows({ form, source }: FormFigures, shows: Shows, screen: Screen): string[] {
   const say = screen.told.hull.form;

@@ -35,7 +35,7 @@ import { layoutFindingLines } from "../layout-findings.js";
 import { type LoadedPlan, loadPlan } from "../load.js";
 import { print, printFile, printJson } from "../print.js";
 import { exit, InputProblem } from "../problem.js";
-import { type Column, textTable } from "../table.js";
+import { left, right, textTable } from "../table.js";
 import { harmless, paint, wrap } from "../terminal.js";
 import { writePlan } from "../write-plan.js";
 
@@ -119,9 +119,6 @@ function refuse(path: string, problems: readonly TableProblem[]): void {
     problems.slice(0, 50).map((one) => harmless(`${path}, ${tableProblemLine(one, say)}`)),
   );
 }
-
-const left = (heading: string): Column => ({ heading, align: "left" });
-const right = (heading: string): Column => ({ heading, align: "right" });
 
 /** Where most lines have no price: that, once, and what to do about it. */
 function wantingLines({ parts }: LayoutFigures, screen: Screen): string[] {

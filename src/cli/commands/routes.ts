@@ -12,7 +12,7 @@ import { layoutFindingLines } from "../layout-findings.js";
 import { loadWhole } from "../load-whole.js";
 import { print, printFile, printJson } from "../print.js";
 import { exit } from "../problem.js";
-import { type Column, textTable } from "../table.js";
+import { left, right, textTable } from "../table.js";
 import { harmless, paint, wrap } from "../terminal.js";
 
 export async function run(words: readonly string[], told: TerminalWords): Promise<number> {
@@ -42,9 +42,6 @@ export async function run(words: readonly string[], told: TerminalWords): Promis
   ]);
   return exit.fine;
 }
-
-const left = (heading: string): Column => ({ heading, align: "left" });
-const right = (heading: string): Column => ({ heading, align: "right" });
 
 function runLines({ routes }: LayoutFigures, shows: Shows, screen: Screen): string[] {
   const { routes: say } = screen.told.layout;
