@@ -207,6 +207,7 @@ test("on a phone one figure after the other is typed, each with where to hold th
   // the field is there for the next one, and has the focus
   expect(await now(page).locator("h3").textContent()).toBe("Station 750 mm: bilge height");
   expect(await field.evaluate((element) => element === document.activeElement)).toBe(true);
+  expect(await now(page).getByRole("status").textContent()).toBe("Station 750 mm: bilge height");
   await field.fill("20,5 cm");
   await page.keyboard.press("Enter");
   // what can't be read keeps one there, and says what was perhaps meant

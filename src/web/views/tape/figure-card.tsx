@@ -95,6 +95,8 @@ function Field(props: { table: Table; grid: Grid<TableLine>; of: TableColumn }) 
   const view = table.views[grid.here];
   const column = table.columns.find(({ key }) => key === of.key);
   const [typed, setTyped] = useState<string>();
+  // the focus stays in the field: where it is now is told to those who do not see it
+  const [went, setWent] = useState("");
   if (!view || !column) return null;
   const problem = table.problemIn(view, column);
   const take = () => {
@@ -110,9 +112,14 @@ function Field(props: { table: Table; grid: Grid<TableLine>; of: TableColumn }) 
     take();
     if (by > 0 && table.isWrong(view, column)) return;
     const index = grid.here * last + (at - 1) + by;
-    grid.go(Math.floor(index / last), 1 + (((index % last) + last) % last));
+    const [line, place] = [Math.floor(index / last), ((index % last) + last) % last];
+    grid.go(line, 1 + place);
     grid.wantsFocus.current = false;
     field.current?.focus();
+    const to = table.table?.columns[place];
+    const there = table.views[line];
+    if (to && there)
+      setWent(tape.nowAt(table.rowOf(there)?.name ?? "…", tape.column(to.line, tape.short[to.coordinate])));
   };
   const first = grid.here === 0 && at === 1;
   const end = grid.here >= lines - 1 && at === last;
@@ -149,6 +156,9 @@ function Field(props: { table: Table; grid: Grid<TableLine>; of: TableColumn }) 
           }
         }}
       />
+      <p className="away" role="status">
+        {went}
+      </p>
       <div className="tape-steps">
         <button type="button" disabled={first} onClick={() => step(-1)}>
           {tape.before}
