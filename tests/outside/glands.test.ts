@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { minApartMm, usualRoom } from "../../src/core/box/entry-rules.js";
+import { fromLidMm, minApartMm, minWebMm, usualRoom } from "../../src/core/box/entry-rules.js";
 import { chooseGland, nutCornersMm } from "../../src/core/box/gland.js";
 import { glandFits, metricGlandThreads, pgGlandThreads } from "../../src/core/reference/glands.js";
 
@@ -71,3 +71,22 @@ test("two M20 glands", () => {
   const m20 = { id: "a", holeMm: 20.5, acrossMm: corners, spanner: true };
   expect(minApartMm(m20, m20, { material: "abs", wallMm: 3 }, usualRoom)).toBeCloseTo(31.7, 1);
 });
+
+// Common practice, no source; by hand: 0.4 of the hole or two walls in ABS, 0.75 and three in acrylic, which cracks.
+test.each([
+  ["abs", 3, 10, 6],
+  ["abs", 3, 40, 16],
+  ["acrylic", 4, 10, 12],
+  ["acrylic", 4, 20, 15],
+] as const)(
+  "a wall of %s, %d mm thick, keeps beside a hole of %d mm a web of %d mm",
+  (material, wallMm, holeMm, webMm) => expect(minWebMm({ material, wallMm }, holeMm)).toBeCloseTo(webMm, 9),
+);
+
+// Common practice, no source; by hand: 5 mm from the seal to the hole's edge, or half of the nut where that is more.
+test.each([
+  [20, 24, 15],
+  [12, 40, 20],
+])("a hole of %d mm under a nut of %d mm stays %d mm under the lid", (holeMm, acrossMm, underLidMm) =>
+  expect(fromLidMm({ id: "a", holeMm, acrossMm, spanner: true })).toBeCloseTo(underLidMm, 9),
+);
