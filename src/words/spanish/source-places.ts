@@ -1,5 +1,9 @@
 /** Where in a source a figure stands, in Spanish, by its English words; bare numbers of clauses are not here and stay. */
 export const readPlaces: readonly (readonly [string, string])[] = [
+  [
+    "1026.0 at 15 °C and 35 g/kg; rounded as is usual",
+    "1026.0 a 15 °C y 35 g/kg; redondeado como es costumbre",
+  ],
   ["10 % elsewhere", "10 % en lo demás"],
   ["18 in, recalled", "18 in, de memoria"],
   ["183.425 table 5", "183.425, tabla 5"],

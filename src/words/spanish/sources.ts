@@ -9,6 +9,10 @@ const titles: ReadonlyMap<string, string> = new Map([
     "NFPA 70, chapter 9, table 8, coated against uncoated columns",
     "NFPA 70, capítulo 9, tabla 8, columnas con y sin estaño",
   ],
+  [
+    "ITTC 7.5-02-01-03 (density and viscosity of water)",
+    "ITTC 7.5-02-01-03 (densidad y viscosidad del agua)",
+  ],
   ["from the figures", "de las propias cifras"],
   ["geometry of the regular hexagon", "geometría del hexágono regular"],
   ["law of Biot and Savart", "ley de Biot y Savart"],
