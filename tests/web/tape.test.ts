@@ -232,7 +232,9 @@ test("who has no form is told where to hold the tape, and an empty table becomes
   const page = await open(
     "skiffloom: 1\nname: Bare   # invented\nrules: iso\ncraft: {kind: skiff, length: 4 m}\n",
   );
-  expect(await page.locator(".tape-begin").textContent()).toMatch(/base line/);
+  expect(await told(page.locator(".tape-begin"))).toMatch(
+    /base line.*For her length, stations at 0 mm, 400 mm, 800 mm, .*, 3600 mm, 4000 mm\.$/,
+  );
   await page.getByRole("img", { name: /^Where to hold the tape/ }).waitFor();
   const empty = page.getByRole("form", { name: "Begin this table" });
   await empty.getByLabel("How many stations").fill("5");

@@ -10,7 +10,6 @@ import { surveyHeightMm, surveyView } from "../../../drawing/hull/survey-view.js
 import { surveyWords } from "../../../words/hull-words.js";
 import { usePlan, useShows } from "../../app/context.js";
 import { AddThing } from "../../parts/add-thing.js";
-import { ViewLink } from "../../parts/view-link.js";
 import { useWordsOfTape } from "../../words/tape.js";
 import { lengthText } from "../boat/model/length-text.js";
 import type { BoatScene } from "../boat/model/scene.js";
@@ -24,7 +23,8 @@ const shown = { lengthM: 4.4, beamM: 1.7, depthM: 0.7 } as const;
 /** For one who has no form yet: how to measure, and two ways to begin. */
 export function Begin({ scene }: { scene: BoatScene }) {
   const { tape } = useWordsOfTape();
-  const words = useWordsOfTape();
+  const shows = useShows();
+  const { lengthM } = scene.plan.source.craft;
   return (
     <>
       <section className="tape-begin">
@@ -37,9 +37,11 @@ export function Begin({ scene }: { scene: BoatScene }) {
             <li key={step}>{step}</li>
           ))}
         </ol>
-        <p className="hint">
-          {tape.paper} <ViewLink view="print">{words.views.names.print}</ViewLink>
-        </p>
+        {lengthM !== undefined && (
+          <p>
+            {tape.stationsFor(roundStations(lengthM, shows).map((stationM) => surveyWords(stationM, shows)))}
+          </p>
+        )}
       </section>
       <section className="tape-shape">
         <h3>{tape.beginShape}</h3>
@@ -159,6 +161,7 @@ function EmptyTable({ scene }: { scene: BoatScene }) {
           {
             key: "section",
             label: tape.section,
+            wide: true,
             as: sectionIds.map((id) => [id, tape.sections[id]] as const),
           },
         ]}

@@ -5,6 +5,7 @@ import { usePlan, usePlanStore, useShows } from "../../app/context.js";
 import { QuantityField } from "../../parts/quantity-field.js";
 import { useHullWords } from "../../parts/use-hull-words.js";
 import { useRefusal } from "../../parts/use-refusal.js";
+import { ViewLink } from "../../parts/view-link.js";
 import { useWordsOfTape } from "../../words/tape.js";
 import { placesToMeasure } from "../boat/model/form-edits.js";
 import type { BoatScene } from "../boat/model/scene.js";
@@ -18,7 +19,7 @@ const offered = 3;
 /** How many of the figures go with the others, how good a reading is, and what is worth measuring next. */
 export function HowWell(props: { scene: BoatScene; table: Table; grid: Grid<TableLine> }) {
   const { scene, table, grid } = props;
-  const { tape } = useWordsOfTape();
+  const { tape, views } = useWordsOfTape();
   const { words: hull, language } = useHullWords();
   const shows = useShows();
   const store = usePlanStore();
@@ -115,6 +116,9 @@ export function HowWell(props: { scene: BoatScene; table: Table; grid: Grid<Tabl
           </ul>
         </>
       )}
+      <p className="hint">
+        {tape.paper} <ViewLink view="print">{views.names.print}</ViewLink>
+      </p>
     </section>
   );
 }

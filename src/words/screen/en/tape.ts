@@ -114,6 +114,7 @@ export const tape = {
     "The base line is level with the lowest point of the keel amidships: a string or a straight board under her. Inside a boat afloat measure down from a level string, and take that off its height.",
     "At each station, for each line: how far out from the middle, and how high above the base line.",
   ],
+  stationsFor: (stations: readonly string[]) => `For her length, stations at ${stations.join(", ")}.`,
   beginDrawing:
     "Where to hold the tape at a station: out from the middle of the boat, and up from the base line",
   beginStations: "Stations along the boat, counted from the aft end",

@@ -115,6 +115,7 @@ export const tape: ScreenWords["tape"] = {
     "La línea de base va a nivel con el punto más bajo de la quilla en el centro: un cordel o una tabla recta debajo. Dentro de un barco a flote mide hacia abajo desde un cordel a nivel, y réstalo de la altura del cordel.",
     "En cada estación, de cada línea: cuánto hacia fuera desde el centro, y cuánto por encima de la línea de base.",
   ],
+  stationsFor: (stations) => `Para su eslora, estaciones a ${stations.join(", ")}.`,
   beginDrawing:
     "Dónde se pone la cinta en una estación: del centro del barco hacia fuera, y de la línea de base hacia arriba",
   beginStations: "Estaciones a lo largo del barco, contadas desde popa",
