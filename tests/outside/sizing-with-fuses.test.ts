@@ -67,12 +67,17 @@ const wrong = ({ findings }: Figures) =>
 /** Second method: every combination of sizes as if the owner had fixed it; the least total of those in which nothing is wrong. */
 function cheapestOfAll(seed: number): number | undefined {
   let least: number | undefined;
-  for (const feed of offered)
-    for (const motor of offered)
-      for (const lamp of offered) {
+  const good: [number, number, number][] = [];
+  for (const [f, feed] of offered.entries())
+    for (const [m, motor] of offered.entries())
+      for (const [l, lamp] of offered.entries()) {
+        // no thinner anywhere than one that is good: it costs no less
+        if (good.some(([a, b, c]) => f >= a && m >= b && l >= c)) continue;
         const tried = figuresOf(boat(seed, { feed, "motor cable": motor, "lamp cable": lamp }));
         const { total } = tried.sizes;
-        if (!(total >= (least ?? Number.POSITIVE_INFINITY)) && wrong(tried).length === 0) least = total;
+        if (wrong(tried).length > 0) continue;
+        good.push([f, m, l]);
+        least = Math.min(least ?? Number.POSITIVE_INFINITY, total);
       }
   return least;
 }

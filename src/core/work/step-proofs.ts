@@ -169,7 +169,7 @@ function addSupplies(graph: GraphBuilder, plan: WorkInput["plan"]): void {
 function addCover(graph: GraphBuilder, name: string, ends: readonly string[]): void {
   graph.add({
     id: `cover / ${name}`,
-    kind: "battery off",
+    kind: "mount",
     task: "cover panel",
     at: [name],
     minutes: workMinutes.coverPanel,
