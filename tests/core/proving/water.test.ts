@@ -15,15 +15,23 @@ describe("hours left from a voltage", () => {
   test("at rest the charge is the resting curve's, and hours are charge over use by Peukert's law", () => {
     const left = batteryLeft(plan, battery, { voltageV: model.emfV(0.8), currentA: 0, useA: 2 });
     expect(left.charge).toBeCloseTo(0.8, 6);
-    const byHand = ((0.8 - battery.reserveShare) * model.capacityAh) / model.effectiveA(2);
-    expect(left.hoursToReserve).toBeCloseTo(byHand, 6);
-    expect(left.hoursLow).toBeLessThan(byHand);
-    expect(left.hoursHigh).toBeGreaterThan(byHand);
+    const byHand = (charge: number) =>
+      ((charge - battery.reserveShare) * model.capacityAh) / model.effectiveA(2);
+    expect(left.hoursToReserve).toBeCloseTo(byHand(0.8), 6);
+    // at rest a voltage tells charge to a tenth of full (common practice, no source)
+    expect(left.hoursLow).toBeCloseTo(byHand(0.7), 6);
+    expect(left.hoursHigh).toBeCloseTo(byHand(0.9), 6);
   });
 
   test("under load the drop inside the battery is added back", () => {
     const voltageV = model.emfV(0.7) - 8 * model.ohm(0.7);
-    expect(batteryLeft(plan, battery, { voltageV, currentA: 8, useA: 8 }).charge).toBeCloseTo(0.7, 6);
+    const left = batteryLeft(plan, battery, { voltageV, currentA: 8, useA: 8 });
+    expect(left.charge).toBeCloseTo(0.7, 6);
+    // and under load to a fifth
+    expect([left.chargeLow, left.chargeHigh].map((charge) => charge.toFixed(6))).toEqual([
+      "0.500000",
+      "0.900000",
+    ]);
   });
 
   test("what was on gives the current: three lamps draw half of what six draw, nothing draws nothing", () => {
