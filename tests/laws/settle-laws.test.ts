@@ -1,10 +1,12 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { sizeOfKey } from "../../src/core/circuit/conductor/sizes.js";
 import { workOut } from "../../src/core/figures.js";
 import type { Figures } from "../../src/core/figures-types.js";
 import type { ConductorSize } from "../../src/core/plan/model/common.js";
 import type { Plan } from "../../src/core/plan/model/plan.js";
 import { readPlan } from "../../src/core/plan/read.js";
+import { ruleSet } from "../../src/core/reference/rule-sets.js";
 import { bigPlanText } from "../big-plan.js";
 
 function planOf(text: string): Plan {
@@ -60,9 +62,9 @@ describe.each(plans)("%s", (_name, plan) => {
   // gear of constant resistance takes more at a better run, and may lower its neighbours
   const rising = plan.gear.some(({ behaviour }) => behaviour === "resistance");
   test.skipIf(rising)("one size of copper more in any run raises no drop", () => {
-    const series = [...new Map([...chosen.values()].map((size) => [size.areaMm2, size])).values()].sort(
-      (a, b) => a.areaMm2 - b.areaMm2,
-    );
+    const { sizes } = plan.conductors;
+    const offered = sizes.length > 0 ? sizes : ruleSet(plan.rules).sizeKeys.map(sizeOfKey);
+    const series = offered.toSorted((a, b) => a.areaMm2 - b.areaMm2);
     const before = workOut(fixed(plan, (run) => chosen.get(run))).figures;
     for (const [run, size] of [...chosen].filter(([id]) => !id.endsWith(" / return")).slice(0, 12)) {
       const thicker = series.find(({ areaMm2 }) => areaMm2 > size.areaMm2);
