@@ -106,10 +106,12 @@ describe("as files", () => {
   test("a sheet goes by its Spanish title, on its own and page by page", async () => {
     const { sheets } = fileList(whole, shows, spanish);
     expect(sheets.map(({ title }) => title)).toContain("Puntas");
+    // of a boat whose ends take several pages
+    const larger = workOutWhole(planAt("examples/utility.yaml"));
     const page = await makeFile(
-      whole,
+      larger,
       { file: "page", title: "puntas", page: 1 },
-      shows,
+      larger.figures.plan.source.shows,
       () => fonts,
       spanish,
     );
