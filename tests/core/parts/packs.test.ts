@@ -97,6 +97,11 @@ describe("the list", () => {
     expect(total).toEqual(eur(400));
     expect(problems).toEqual([]);
   });
+  // common practice, no source: one crimp in ten goes wrong, and there is no part of one
+  test("a tenth of 25 rings is three spares", () => {
+    const { lines } = partsList([{ ...ring, count: 25, for: "helm" }], [], prices);
+    expect(lines[0]).toMatchObject({ needed: 25, spares: 3, toBuy: 28 });
+  });
   test("enough on hand buys nothing", () => {
     const { lines, total } = list(20);
     expect(lines[0]).toMatchObject({ toBuy: 0, packs: [], leftOver: 8 });
