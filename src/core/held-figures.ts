@@ -54,7 +54,8 @@ export function rememberingWorkOutHeld(): WorkOutHeld {
     return standing;
   };
   return (source, held) => {
-    if (priced?.with !== held) priced = { with: held, chosen: chosenOf(held) };
+    // most answers of the worker change neither sizes nor ratings: what was priced with them stays
+    if (!priced || !isPricedWith(priced.with, held)) priced = { with: held, chosen: chosenOf(held) };
     return figuresOf(circuitNow(source), held, priced.chosen);
   };
 }
@@ -123,6 +124,10 @@ function chosenOf({ plan, sizes, protection }: Figures): Chosen {
     tinned: new Map(sizes.choices.map(({ id, run }) => [id, tinned.get(run) ?? false])),
     ratingsA: new Map(protection.map(({ id, ratingA }) => [id, ratingA])),
   };
+}
+
+function isPricedWith(a: Figures, b: Figures): boolean {
+  return a.plan === b.plan && a.sizes === b.sizes && a.protection === b.protection;
 }
 
 function isPriced(topology: Topology, { sizes, ratingsA }: Chosen): boolean {
