@@ -22,7 +22,7 @@ beforeAll(async () => {
 afterAll(() => rig.close());
 
 const secondSeason = readFileSync("examples/second-season.yaml", "utf8");
-/** With its solar panel covered, which is the first step of all: the next is to drill. */
+/** With its solar panel covered already: the step in hand is to drill, and the next is with the battery off. */
 const covered = secondSeason.replace(
   "  - {step: mark / boarding lamp,",
   "  - {step: cover / deck panel, when: 2026-03-28 09:38}\n$&",
@@ -232,7 +232,7 @@ it("the next project is found from the plans kept and in the log: one closes wha
   await projects.getByText("Nothing is ticked since the last project was closed").waitFor();
   await projects.getByText("boarding lamp, marked only", { exact: true }).waitFor();
   await goToView(page, "build");
-  await page.locator('[data-step="cover / deck panel"]').waitFor();
+  await page.locator('[data-step="drill / boarding lamp"]').waitFor();
   await goToView(page, "log");
   await projects.getByRole("link", { name: "Add the gear of the next project" }).click();
   await page.locator('main[data-view="gear"]').waitFor();
