@@ -7,6 +7,8 @@
 /** Letters with their marks as one, where Unicode has them so. */
 export const composed = (text: string): string => (plain.test(text) ? text : text.normalize("NFC"));
 const plain = /^[\n -~]*$/;
+/** Plain words with one blank between them look like themselves. */
+const tidy = /^(?:[!-~]+(?: [!-~]+)*)?$/;
 
 const hidden = /[\p{Default_Ignorable_Code_Point}\p{Cf}]/gu;
 /** Full-width Latin, half-width kana and their like, and the wide blank. */
@@ -15,7 +17,7 @@ const blanks = /[\s\u00A0\u2000-\u200A\u202F\u205F]+/g;
 
 /** What a name looks like: without marks that cannot be seen, in the usual width, any blank as one. */
 export function looks(text: string): string {
-  if (plain.test(text)) return text;
+  if (tidy.test(text)) return text;
   return composed(
     text
       .replace(hidden, "")
@@ -45,7 +47,7 @@ export function alikes<Thing>(
   nameOf: (thing: Thing) => string,
 ): { readonly thing: Thing; readonly first: Thing }[] {
   const all = [...things];
-  if (all.every((thing) => plain.test(nameOf(thing)))) return [];
+  if (all.every((thing) => tidy.test(nameOf(thing)))) return [];
   const seen = new Map<string, Thing>();
   return all.flatMap((thing) => {
     const shape = looks(nameOf(thing));

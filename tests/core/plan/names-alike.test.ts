@@ -166,5 +166,8 @@ test("what a name looks like is the same for every way of writing it, and looks 
       expect(looks(`${name}\u200B`)).toBe(looks(name));
     }),
   );
+  for (const blank of [" ", "  ", " bow  lamp ", "bow\u00A0lamp"])
+    expect(looks(`${blank}\u200B`)).toBe(looks(blank));
+  expect(looks(" bow  lamp ")).toBe("bow lamp");
   expect(nearestOf("\uFF4Camp", ["boat", "lamp"])).toBe("lamp");
 });
