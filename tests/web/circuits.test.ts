@@ -109,6 +109,19 @@ describe("the map of the circuits", () => {
     await page.locator(".trace-table").waitFor();
     expect(await over()).toBeLessThanOrEqual(24);
   });
+
+  test.each([
+    ["launch", phone],
+    ["utility", phone],
+    ["launch", desk],
+    ["utility", desk],
+  ] as const)("%s: no length to cut is cut short itself", async (example, size) => {
+    const { page } = await atMap(example, size);
+    await page.locator(".map-small").filter({ hasText: /cut/ }).first().waitFor();
+    const small = await page.locator(".map-small").allTextContents();
+    expect(small.filter((text) => /cut\s\d.*(mm|m|in|ft)$/.test(text)).length).toBeGreaterThan(10);
+    expect(small.filter((text) => text.includes("…") && /cut/.test(text))).toEqual([]);
+  });
 });
 
 const lit = (page: Page) =>

@@ -61,6 +61,8 @@ test("packet, single sheets, tables, circuit and plan are those of the command l
   for (const [button, words] of [
     ["Loads", ["parts", plan, "--csv", "loads"]],
     ["Shopping list", ["parts", plan, "--csv", "list"]],
+    ["Stock on hand", ["parts", plan, "--csv", "stock"]],
+    ["Prices", ["parts", plan, "--csv", "prices"]],
     ["Cut list", ["cuts", plan, "--csv"]],
     ["Flags for the wires", ["cuts", plan, "--labels", "--csv"]],
     ["Holes of the boxes", ["boxes", plan, "--csv"]],

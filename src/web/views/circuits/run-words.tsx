@@ -7,7 +7,7 @@ import { ShapeView } from "../../parts/shape-view.js";
 import type { Shorten } from "../../parts/use-shorten.js";
 import { useWordsOfCircuits } from "../../words/circuits.js";
 import { smallMm } from "./spot-view.js";
-import { runLine } from "./spot-words.js";
+import { runParts } from "./spot-words.js";
 import { unspoken } from "./unspoken.js";
 
 /** Name, current, size and length to cut of the run that reaches a thing, over and under its line on a wide map. */
@@ -20,6 +20,10 @@ export function RunWords({ spot, at, shorten }: { spot: Spot; at: AtSpot; shorte
   const current = run.currentA === undefined ? "" : amps(run.currentA);
   const rating = run.device?.ratingA === undefined ? "" : marked(run.device.ratingA, "A");
   const room = mapMm.run - 4;
+  const parts = runParts(run, words, shows);
+  const line = parts.join(" · ");
+  // a length cut short would be another length: where both are too long for the line it stands alone, and the size in the table
+  const fits = shorten(line, room - 13, smallMm) === line;
   // Gear in a chain has its run above it, where there is no room for words: they stand at its left.
   const left = spot.x - mapMm.run + 1;
   return (
@@ -34,7 +38,7 @@ export function RunWords({ spot, at, shorten }: { spot: Spot; at: AtSpot; shorte
         {rating}
       </text>
       <text className="map-small" x={0.5} y={6} fontSize={smallMm}>
-        {shorten(runLine(run, words, shows), room - 13, smallMm)}
+        {fits ? line : parts.at(-1)}
       </text>
       <text className="map-small" x={room} y={6} fontSize={smallMm} textAnchor="end">
         {current}

@@ -21,7 +21,7 @@ import { LevelMark } from "../../parts/level-mark.js";
 import { ShapeView } from "../../parts/shape-view.js";
 import type { Shorten } from "../../parts/use-shorten.js";
 import { useWordsOfCircuits } from "../../words/circuits.js";
-import { figuresLine, nameOf, runLine } from "./spot-words.js";
+import { figuresLine, nameOf, runLine, runParts } from "./spot-words.js";
 
 const nameMm = points(10.5);
 export const smallMm = points(9.5);
@@ -113,24 +113,35 @@ export function NarrowSpot({ spot, at, role, level, shorten }: SpotProps) {
   const left = 9.5;
   const right = widthMm - 6;
   const { voltageV, currentA, dropShare, inTurn } = at;
-  // the drop stands with the voltage: beside the current it would leave no room for the length to cut
-  const volts = figuresLine({ voltageV, dropShare, inTurn });
+  const name = nameOf(node, words);
+  const room = right - left;
+  // the drop stands with the voltage where the name leaves room for both, else in a line of its own: the length to cut is read too
+  const dropAbove = shorten(name, room - 25, nameMm, "semibold") === name;
+  const volts = figuresLine({ voltageV, dropShare: dropAbove ? dropShare : undefined, inTurn });
   const current = figuresLine({ currentA, inTurn });
+  const drop = figuresLine({ dropShare: dropAbove ? undefined : dropShare, inTurn });
   const devices = at.devices
     .flatMap(({ ratingA }) => (ratingA === undefined ? [] : [marked(ratingA, "A")]))
     .join(" · ");
-  const second = at.run ? runLine(at.run, words, shows) : devices;
-  const nameRoom = right - left - (volts === "" ? 0 : dropShare === undefined ? 15 : 25);
+  const whole = at.run ? runLine(at.run, words, shows) : devices;
+  // a length cut short would be another length: size and length stand in a line each where one is too short for both
+  const [second = "", third = ""] =
+    at.run && shorten(whole, room - 14, smallMm) !== whole ? runParts(at.run, words, shows) : [whole];
+  const nameRoom = room - (volts === "" ? 0 : dropShare !== undefined && dropAbove ? 25 : 15);
   return (
     <>
       <ShapeView shapes={narrowSymbol(spot, at, role)} />
-      <Words x={left} y={-0.8} name={shorten(nameOf(node, words), nameRoom, nameMm, "semibold")} />
-      <Words x={left} y={3.7} small={shorten(second, right - left - 14, smallMm)} />
+      <Words x={left} y={-0.8} name={shorten(name, nameRoom, nameMm, "semibold")} />
+      <Words x={left} y={3.7} small={shorten(second, room - 14, smallMm)} />
+      <Words x={left} y={8.2} small={third} />
       <text className="map-small" x={right} y={-0.8} fontSize={smallMm} textAnchor="end">
         {volts}
       </text>
       <text className="map-small" x={right} y={3.7} fontSize={smallMm} textAnchor="end">
         {current}
+      </text>
+      <text className="map-small" x={right} y={8.2} fontSize={smallMm} textAnchor="end">
+        {drop}
       </text>
       <Sign level={level} x={widthMm - 5} y={-4.6} />
     </>

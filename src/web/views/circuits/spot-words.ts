@@ -30,21 +30,18 @@ export const figuresLine = ({ voltageV, currentA, dropShare, inTurn }: Shown): s
   return inTurn === true && said !== "" ? `(${said})` : said;
 };
 
-/** Size of a run and the length to cut of it. */
-export const runLine = (
-  run: NonNullable<AtSpot["run"]>,
-  words: Pick<ScreenWords, "circuits">,
-  shows: Shows,
-): string => runParts(run, words, shows).join(" · ");
-
-const runParts = (
+/** Size of a run and the length to cut of it, each by itself. */
+export const runParts = (
   run: NonNullable<AtSpot["run"]>,
   { circuits }: Pick<ScreenWords, "circuits">,
   shows: Shows,
-): string[] => [
+): readonly string[] => [
   ...(run.size === undefined ? [] : [run.size.replaceAll(" ", "\u00a0")]),
   circuits.cut(lengthWords(run.cutM, shows)),
 ];
+
+/** Size of a run and the length to cut of it. */
+export const runLine = (...of: Parameters<typeof runParts>): string => runParts(...of).join(" · ");
 
 /** Everything about a thing of the map in words, for those who do not see it. */
 export function spoken(
