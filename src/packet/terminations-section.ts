@@ -15,10 +15,10 @@ const columns = ({ heads }: PaperWords["layout"]["ends"]): readonly Column[] => 
   { heading: heads.size, share: 20 },
   { heading: heads.terminal, share: 38 },
   { heading: heads.with, share: 37 },
-  { heading: heads.strip, share: 13, align: "right" },
+  { heading: heads.strip, share: 17, align: "right" },
   { heading: heads.sleeve, share: 20 },
-  { heading: heads.tool, share: 58 },
-  { heading: heads.pull, share: 14, align: "right" },
+  { heading: heads.tool, share: 50 },
+  { heading: heads.pull, share: 18, align: "right" },
 ];
 
 /** Every conductor end, place by place: what goes on it, how far it is stripped, with what tool, and the pull it must hold. */
@@ -109,15 +109,15 @@ function row(
       },
       { words: [{ text: `${circuit}${legs.join(", ")}`, sizePt: 9, colour: "soft", maxLines: 4 }] },
       sizeWords(at.size, shows),
-      terminalWords(end, of.layout),
+      { words: [{ text: terminalWords(end, of.layout), maxLines: 6 }] },
       {
         words: [{ text: joint === undefined ? "" : partnerWords(end, joint, words), sizePt: 9, maxLines: 8 }],
       },
       stripMm > 0
         ? `${stripMm}\u00a0mm${end.barrel?.kind === "insulated" && end.barrel.folded ? words.folded : ""}`
         : "–",
-      { words: [{ text: sleeveWords(end, of.layout) || "–", sizePt: 9 }] },
-      { words: [{ text: of.layout.tool(tool), sizePt: 9 }] },
+      { words: [{ text: sleeveWords(end, of.layout) || "–", sizePt: 9, maxLines: 8 }] },
+      { words: [{ text: of.layout.tool(tool), sizePt: 9, maxLines: 6 }] },
       pull === undefined ? "–" : pullWords(pull, shows),
     ],
     ...(problems.length > 0

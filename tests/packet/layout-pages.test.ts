@@ -73,6 +73,20 @@ describe.each(cases)("%s on %s", (name, paper, text) => {
     }
   });
 
+  test("what is stripped, pulled and cut of a sleeve stands whole, each figure with its unit", () => {
+    const ends = pages.filter(({ parts }) => parts.includes("Terminations"));
+    const lines = ends.flatMap(({ sheet }) => textsOf(sheet).map(({ text: one }) => one.text.trim()));
+    const strips = new Set(layout.terminations.ends.map(({ stripMm }) => stripMm).filter((mm) => mm > 0));
+    for (const mm of strips)
+      expect(
+        lines.some((one) => one.startsWith(`${mm}\u00a0mm`)),
+        `${mm} mm`,
+      ).toBe(true);
+    // a unit broken off its figure, or in two
+    expect(lines.filter((one) => /^(m|mm|f|bf|lbf)$/.test(one) || /\d\s(m|l|lb)$/.test(one))).toEqual([]);
+    expect(lines.filter((one) => /\d.*…$/.test(one) && !one.includes(long.slice(0, 10)))).toEqual([]);
+  });
+
   test("every box, run, piece, terminal and thing to buy is there", () => {
     const short = (name: string) => name.length < 60;
     for (const { box } of layout.boxes) if (short(box)) expect(whole).toContain(box);
